@@ -1,0 +1,1 @@
+"""Measured figures of the verdict and of speed."""

@@ -1,0 +1,1 @@
+"""Past + reading -> new past + events: prompts, holds, the job's steps."""

@@ -1,0 +1,1 @@
+"""Threads: a source feeding the core and the recorder."""

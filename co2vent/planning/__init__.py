@@ -1,0 +1,1 @@
+"""Before the vent: volumes, charge, stop pressure, room, time."""

@@ -1,0 +1,1 @@
+"""Exercises and emulated gauges on the section model."""

@@ -1,0 +1,1 @@
+"""A physical model of a trapped section, its gauge and its operator."""

@@ -1,0 +1,1 @@
+"""Files that survive: the recording, settings, jobs."""

@@ -1,0 +1,1 @@
+"""Bytes from gauges: serial, sockets, Modbus, files that grow."""

@@ -1,0 +1,1 @@
+"""Sample logs, all simulated."""
