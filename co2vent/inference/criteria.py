@@ -1,0 +1,42 @@
+"""Every threshold of the hold analysis: its unit, the reason and where it comes from.
+
+"Calibrated" means: set on simulated sections of one model with a margin, and found to hold on a
+second model of other physics (see the verdict benchmark). No vent of a real section was available.
+"""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Criteria:
+    """Thresholds of the verdict. Pressures in Pa, slopes in Pa/s, temperatures in K."""
+
+    # allowable remainder: the larger of a fixed mass and a share of the section's volume
+    allowable_kg: float = 0.002
+    allowable_kg_per_m3: float = 0.5
+    allowable_volume_fraction: float = 0.0005  # where the section's volume is not known
+
+    # a hold shorter than this is never "vapour only": a closed CO2 cell with a subcooled wall
+    # stayed quiet for 1 to 2 minutes before it boiled (venting physics, measured cell)
+    shortest_clear_s: float = 100.0
+    # ... nor one shorter than so many time constants of its own gas warming
+    clear_time_constants: float = 3.0
+
+    slope_floor_pa_per_s: float = 1.7  # 1 mbar/min: under it no gauge here is believed
+
+    # shelf at the triple point
+    shelf_band_pa: float = 6_000.0  # besides the gauge's own error
+    shelf_least_s: float = 45.0
+    shelf_slope_pa_per_s: float = 30.0
+    shelf_approach_pa: float = 30_000.0  # it must have come from so far below
+
+    # liquid-full: isochoric liquid gains 4 to 16 bar/K, two-phase 0.3 to 1.4 bar/K (Span-Wagner)
+    liquid_full_pa_per_k: float = 2.5e5
+    liquid_full_slope_pa_per_s: float = 2_500.0  # 1.5 bar/min: a two-phase section would need 2.5 K/min
+    liquid_full_rise_pa: float = 1.0e5
+
+    clamp_error_k: float = 3.0  # pipe clamp against the metal under it (trade literature: 5 F)
+    drive_k: float = 5.0  # least metal above saturation for a hold to have power
+
+
+CRITERIA = Criteria()

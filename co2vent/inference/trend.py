@@ -1,0 +1,117 @@
+"""The late trend of a hold, with honest bounds: a profile over the shapes a closed section allows.
+
+A closed section's pressure is the sum of
+
+- gas warming on metal: free convection, heat flow going with the 4/3 power of the difference,
+  whose solution is ``1 - (1 + t / (3 tau)) ** -3`` (from d(theta)/dt = -theta**(4/3) / tau);
+- a trend that may fade: ``theta * (1 - exp(-t / theta))``: metal warming towards the ambient,
+  liquid boiling, flow past a valve (theta infinite: a straight line).
+
+For every (tau, theta) of a grid the rest is linear least squares, so the bound on the slope at the
+end is a true profile: the largest slope that any admissible shape reaches within the likelihood
+limit, not a slope with one shape's standard error.
+"""
+
+from dataclasses import dataclass
+from math import sqrt
+
+import numpy as np
+
+from co2vent.inference.trace import Floats, HoldArrays
+
+TAU_S = np.array([4.0, 6.0, 9.0, 13.0, 18.0, 25.0, 35.0, 50.0, 70.0, 100.0])
+THETA_S = np.array([120.0, 300.0, 700.0, 2000.0, 1e7])
+Z_999 = 3.0902  # one-sided 99.9 % of a normal
+
+
+@dataclass(frozen=True, slots=True)
+class Trend:
+    """What the pressure does at the end of a hold. Slopes in Pa/s."""
+
+    slope: float  # at the end, best shape
+    slope_lower: float  # 99.9 % bounds over all admissible shapes
+    slope_upper: float
+    steady: float  # the part of the slope that is not gas warming
+    steady_lower: float
+    steady_upper: float
+    warming_pa: float  # size of the gas-warming part
+    tau_s: float
+    theta_s: float
+    misfit: float  # reduced chi square before scaling
+    sigma_pa: float  # of one block, after scaling
+    fitted_pa: Floats  # at the block times
+
+
+def block_sigma_pa(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Floats:
+    """Standard error of each block mean [Pa].
+
+    A step that the noise does not dither stays a correlated error and is not averaged away.
+    """
+    quantum = step_pa / sqrt(12.0)
+    kept = 1.0 if noise_pa < 0.5 * step_pa else 0.3
+    floor = 60.0  # Pa: Allan floor of a good gauge (0.5 mbar measured on a closed cell)
+    return np.sqrt(noise_pa**2 / blocks.n + (kept * quantum) ** 2 + floor**2)
+
+
+def fit_trend(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
+    """Fit the hold's blocks; `None` with fewer than 5 blocks (no freedom left to judge a fit)."""
+    t, p = blocks.t, blocks.p
+    if t.size < 5:
+        return None
+    sigma = block_sigma_pa(blocks, noise_pa, step_pa)
+    end = float(t[-1])
+    tau = np.repeat(TAU_S, THETA_S.size)
+    theta = np.tile(THETA_S, TAU_S.size)
+    x = 1.0 + t[None, :] / (3.0 * tau[:, None])
+    warm = 1.0 - x**-3.0
+    fade = theta[:, None] * -np.expm1(-t[None, :] / theta[:, None])
+    basis = np.stack((np.ones_like(warm), warm, fade), axis=2) / sigma[None, :, None]
+    target = (p - p[0]) / sigma
+    normal = basis.transpose(0, 2, 1) @ basis
+    # a ridge far below any physical size keeps shapes that look alike solvable
+    normal[:, 1, 1] += 1e-10
+    normal[:, 2, 2] += 1e-6
+    right = basis.transpose(0, 2, 1) @ target
+    inverse = np.linalg.inv(normal)
+    beta = (inverse @ right[:, :, None])[:, :, 0]
+    fitted = (basis @ beta[:, :, None])[:, :, 0]
+    chi2 = ((target - fitted) ** 2).sum(axis=1)
+    best = int(np.argmin(chi2))
+    freedom = max(t.size - 5, 1)
+    misfit = float(chi2[best]) / freedom
+    scale = max(misfit, 1.0)
+    delta = (chi2 - chi2[best]) / scale
+
+    zero = np.zeros_like(tau)
+    end_warm = (1.0 + end / (3.0 * tau)) ** -4.0 / tau
+    end_fade = np.exp(-end / theta)
+    total = np.stack((zero, end_warm, end_fade), axis=1)
+    steady = np.stack((zero, zero, end_fade), axis=1)
+
+    def bounds(direction: Floats) -> tuple[float, float, float]:
+        value = (direction * beta).sum(axis=1)
+        variance = np.einsum("ki,kij,kj->k", direction, inverse, direction) * scale
+        room = np.sqrt(np.clip(Z_999**2 - delta, 0.0, None) * variance)
+        inside = delta <= Z_999**2
+        return (
+            float(value[best]),
+            float((value - room)[inside].min()),
+            float((value + room)[inside].max()),
+        )
+
+    slope, slope_lower, slope_upper = bounds(total)
+    level, level_lower, level_upper = bounds(steady)
+    return Trend(
+        slope,
+        slope_lower,
+        slope_upper,
+        level,
+        level_lower,
+        level_upper,
+        float(beta[best, 1]),
+        float(tau[best]),
+        float(theta[best]),
+        misfit,
+        float(np.median(sigma)) * sqrt(scale),
+        fitted[best] * sigma + p[0],
+    )
