@@ -1,0 +1,77 @@
+"""From the session's view to what a job's gates can read."""
+
+from co2vent.co2.kernels import equilibrium_temperature_k
+from co2vent.guidance.job import Observed
+from co2vent.guidance.session import View
+from co2vent.inference.outcome import Charge, HoldAssessment
+
+
+def observe(view: View, at_s: float) -> Observed:
+    """Return the quantities that gates can read from `view` [SI], stamped with job time `at_s`.
+
+    What isn't measured is absent, never zero.
+    """
+    latest, setup = view.latest, view.setup
+    if latest is None:
+        return Observed(at_s, stale=True)
+    clamps = [
+        clamp
+        for clamp in (latest.line_temperature_k, latest.upper_temperature_k)
+        if clamp is not None
+    ]
+    line_above_k = metal_above_k = None
+    if latest.line_temperature_k is not None:
+        try:
+            saturation_k = equilibrium_temperature_k(latest.pressure_pa)
+        except ValueError:
+            saturation_k = None  # no equilibrium at this pressure: nothing to compare with
+        if saturation_k is not None:
+            line_above_k = latest.line_temperature_k - saturation_k
+    if clamps and setup.metal_minimum_temperature_k is not None:
+        metal_above_k = min(clamps) - setup.metal_minimum_temperature_k
+    hold = view.running_hold
+    measured = {
+        "pressure": latest.pressure_pa - setup.ambient_pressure_pa,
+        "pressure_above_triple_point": view.margin_pa,
+        "pressure_above_stop": latest.pressure_pa - view.stop_pressure_pa,
+        "pressure_rise_rate": view.rate_pa_per_s,
+        "line_temperature": latest.line_temperature_k,
+        "upper_temperature": latest.upper_temperature_k,
+        "ambient_temperature": latest.ambient_temperature_k,
+        "metal_above_minimum": metal_above_k,
+        "line_above_saturation": line_above_k,
+        "room_co2": latest.room_co2_ppm,
+        # Zero is also what the setup says when nobody checked it, so only a real offset counts.
+        "zero_offset": abs(setup.zero_offset_pa) or None,
+        "vacuum": latest.vacuum_pa,
+        "running_hold": None if hold is None else hold.end_s - hold.start_s,
+        "vapor_only_holds": float(_vapor_only_in_a_row(view.holds)),
+        "dry_ice_cleared": float(_dry_ice_cleared(view)),
+    }
+    values = {name: value for name, value in measured.items() if value is not None}
+    return Observed(at_s, stale=view.stale, values=values)
+
+
+def _vapor_only_in_a_row(holds: tuple[HoldAssessment, ...]) -> int:
+    """Count the latest holds that say vapour only; a hold that just began says nothing yet."""
+    count = 0
+    for index, hold in enumerate(reversed(holds)):
+        if hold.charge is Charge.VAPOR_ONLY:
+            count += 1
+        elif index == 0 and not hold.closed and hold.charge is Charge.UNDETERMINED:
+            continue
+        else:
+            break
+    return count
+
+
+def _dry_ice_cleared(view: View) -> bool:
+    """Say whether the latest hold lay below the triple point and bounds the dry ice."""
+    if not view.holds:
+        return False
+    hold = view.holds[-1]
+    return (
+        hold.charge is Charge.VAPOR_ONLY
+        and hold.start_pressure_pa <= view.triple_point_pa
+        and view.vapor_only_since_s is not None
+    )

@@ -1,0 +1,317 @@
+"""The job's state: `begin_job`, then `advance_job(job, item) -> (job, events)`. Pure.
+
+Readings enter as `Observed` (made from the session's view) and can meet or lose the gates of the
+running step. Nothing is passed by time alone, and stale readings pass nothing. What was accepted
+comes back as items, so that a file of items rebuilds the job exactly.
+"""
+
+from dataclasses import replace
+from typing import Final
+
+from co2vent.guidance import job_items as items
+from co2vent.guidance.job import (
+    GateRecord,
+    Job,
+    JobEvent,
+    JobEventKind,
+    JobHead,
+    Observed,
+    StepRecord,
+    StepState,
+)
+from co2vent.guidance.job_items import JobItem
+from co2vent.guidance.job_words import describe
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Gate, Procedure, Step, StepKind
+
+MIN_REASON: Final = 3  # characters; a skip without a reason is no skip
+POSITIONS: Final = ("shut", "open")
+#: A test, the gate quantity that it decides and the verdict that meets it.
+TESTS: Final = {
+    "standing": ("standing_test_tight", "tight"),
+    "vacuum": ("vacuum_test_passed", "tight_and_dry"),
+}
+_TESTED: Final = {quantity for quantity, _ in TESTS.values()}
+
+
+def begin_job(procedure: Procedure, head: JobHead, at_s: float = 0.0) -> Job:
+    """Return a job whose first step is running."""
+    waiting = [StepRecord() for _ in procedure.steps]
+    waiting[0] = StepRecord(StepState.RUNNING, at_s)
+    return Job(head, procedure, tuple(waiting), 0)
+
+
+def advance_job(job: Job, item: JobItem | Observed) -> tuple[Job, tuple[JobEvent, ...]]:
+    """Return the job after `item` and what to report.
+
+    Accepted items come back in the events' `item`, in the order in which a file must keep them;
+    feeding those to a fresh job gives the same job. A refused item changes nothing but the history.
+    """
+    if isinstance(item, Observed):
+        job, events = _observe(job, item)
+    else:
+        refusal = _refusal(job, item)
+        if refusal:
+            events = [JobEvent(item.at_s, JobEventKind.REFUSED, refusal)]
+        else:
+            job, caution = _apply(job, item)
+            events = [
+                JobEvent(item.at_s, JobEventKind.ACCEPTED, describe(job.procedure, item), item)
+            ]
+            if caution:
+                events.append(JobEvent(item.at_s, JobEventKind.CAUTION, caution))
+    return replace(job, history=(*job.history, *events)) if events else job, tuple(events)
+
+
+def _observe(job: Job, observed: Observed) -> tuple[Job, list[JobEvent]]:
+    """Meet, lose and time out the running step's gates."""
+    step = job.step
+    job = replace(job, observed=observed)
+    if step is None:
+        return job, []
+    begun_s = job.steps[job.current].begun_s or 0.0
+    events: list[JobEvent] = []
+    for gate in step.gates:
+        if gate.quantity in _TESTED:
+            continue  # decided by the test's verdict, which outlives the readings
+        record = job.gates.get(gate.id, GateRecord())
+        after, change = _judge(gate, record, observed, begun_s)
+        if after != record:
+            job = replace(job, gates={**job.gates, gate.id: after})
+        if change is not None:
+            events.append(
+                JobEvent(
+                    observed.at_s, JobEventKind.ACCEPTED, describe(job.procedure, change), change
+                )
+            )
+            if isinstance(change, items.GateTimedOut):
+                events.append(JobEvent(observed.at_s, JobEventKind.CAUTION, gate.on_timeout))
+    return job, events
+
+
+def _judge(
+    gate: Gate, record: GateRecord, observed: Observed, begun_s: float
+) -> tuple[GateRecord, JobItem | None]:
+    at_s = observed.at_s
+    value_si = None if observed.stale else observed.values.get(gate.quantity)
+    holds = value_si is not None and gate.allows(value_si)
+    if record.met_s is not None:
+        # A typed value stands until readings of the same quantity contradict it.
+        if holds or (record.typed_by and value_si is None):
+            return record, None
+        reason = "no fresh reading" if value_si is None else f"now {gate.from_si(value_si):.3g}"
+        return replace(record, met_s=None, true_since_s=None), items.GateLost(at_s, gate.id, reason)
+    if holds and value_si is not None:
+        since_s = at_s if record.true_since_s is None else min(record.true_since_s, at_s)
+        value = gate.from_si(value_si)
+        if at_s - since_s >= gate.steady_s:
+            met = replace(record, met_s=at_s, value=value, typed_by="", true_since_s=since_s)
+            return met, items.GateMet(at_s, gate.id, value)
+        return replace(record, value=value, true_since_s=since_s), None
+    record = replace(
+        record,
+        true_since_s=None,
+        value=None if value_si is None else gate.from_si(value_si),
+    )
+    if not record.timed_out and at_s - begun_s > gate.timeout_s:
+        return replace(record, timed_out=True), items.GateTimedOut(at_s, gate.id)
+    return record, None
+
+
+def _refusal(job: Job, item: JobItem) -> str:
+    """Return why `item` can't be accepted now, in words that say what to do; empty: it can."""
+    step = job.step
+    by = getattr(item, "by", None)
+    if by is not None and not by.strip():
+        return "give the name of the person who does this"
+    texts = [
+        value
+        for name in ("by", "reason", "text", "value", "valve", "lock", "tag")
+        if isinstance(value := getattr(item, name, ""), str)
+    ]
+    if any(len(text) > items.MAX_NOTE for text in texts):
+        return f"too long: {items.MAX_NOTE} characters at most"
+    match item:
+        case items.Confirm(id=identity):
+            if identity not in {c.id for s in job.procedure.steps for c in s.confirmations}:
+                return f"no confirmation {identity!r} in this job"
+            if identity not in {
+                c.id for s in job.procedure.steps[: job.current + 1] for c in s.confirmations
+            }:
+                return "that confirmation belongs to a later step"
+        case items.Withdraw(id=identity, reason=reason):
+            if identity not in job.confirmed:
+                return f"{identity!r} was not confirmed"
+            return _reason_lacks(reason)
+        case items.WriteDown(id=identity, value=value):
+            if identity not in {e.id for s in job.procedure.steps for e in s.entries}:
+                return f"no entry {identity!r} in this job"
+            if not value.strip():
+                return "write something, or leave the entry alone"
+        case items.Isolate(valve=valve, position=position):
+            if not valve.strip():
+                return "name the valve"
+            if position not in POSITIONS:
+                return "a valve is 'shut' or 'open'"
+        case items.Typed(id=identity) | items.GateMet(id=identity) | items.GateLost(id=identity):
+            gate = _gate(step, identity)
+            if gate is None:
+                return f"no gate {identity!r} in the running step"
+            if isinstance(item, items.Typed):
+                if not gate.by_hand:
+                    return f"{gate.quantity.replace('_', ' ')} must come from readings here"
+                if not gate.allows(gate.to_si(item.value)):
+                    return f"{item.value:g} {gate.unit} does not meet: {gate.condition}"
+        case items.GateTimedOut(id=identity):
+            if _gate(step, identity) is None:
+                return f"no gate {identity!r} in the running step"
+        case items.Done():
+            if step is None:
+                return "the job has ended; nothing is left to do"
+            if job.lacks():
+                return f"not yet: {'; '.join(job.lacks())}"
+            return _next_refused(job)
+        case items.Skip(reason=reason):
+            if step is None:
+                return "the job has ended; nothing is left to skip"
+            if not step.skippable:
+                return f"'{step.title}' can't be skipped"
+            return _reason_lacks(reason) or _next_refused(job)
+        case items.GoBack(id=identity, reason=reason):
+            if identity not in [s.id for s in job.procedure.steps[: job.current]]:
+                return f"{identity!r} is not an earlier step"
+            return _reason_lacks(reason)
+        case items.Note(text=text):
+            if not text.strip():
+                return "write something"
+        case items.TestResult(test=test):
+            if test not in TESTS:
+                return f"a test is one of {', '.join(TESTS)}"
+        case items.LogAdded() | items.Reopened():
+            pass
+    return ""
+
+
+def _reason_lacks(reason: str) -> str:
+    return "" if len(reason.strip()) >= MIN_REASON else "give a reason"
+
+
+def _next_refused(job: Job) -> str:
+    """Return why the next step can't begin: venting waits for its five confirmations."""
+    following = job.current + 1
+    if following < len(job.steps) and job.procedure.steps[following].kind is StepKind.VENT:
+        lacks = job.venting_lacks
+        if lacks:
+            return f"no venting yet: {'; '.join(lacks)}"
+    return ""
+
+
+def _gate(step: Step | None, identity: str) -> Gate | None:
+    gates = () if step is None else step.gates
+    return next((gate for gate in gates if gate.id == identity), None)
+
+
+def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
+    """Return the job with the accepted `item`, and a caution in words or nothing."""
+    match item:
+        case items.Confirm():
+            confirmed = {**job.confirmed, item.id: (item.at_s, item.by)}
+            return replace(job, confirmed=confirmed), ""
+        case items.Withdraw():
+            confirmed = {key: value for key, value in job.confirmed.items() if key != item.id}
+            job = replace(job, confirmed=confirmed)
+            vented = any(
+                record.begun_s is not None and step.kind is StepKind.VENT
+                for record, step in zip(job.steps, job.procedure.steps, strict=True)
+            )
+            hurt = item.id in VENTING_CONFIRMATIONS and vented
+            return job, "Close the vent until this is confirmed again." if hurt else ""
+        case items.WriteDown():
+            written = {**job.written, item.id: (*job.written.get(item.id, ()), item)}
+            return replace(job, written=written), ""
+        case items.Isolate():
+            return replace(job, isolation=(*job.isolation, item)), ""
+        case items.Typed():
+            return _with_gate(job, item.id, GateRecord(item.at_s, item.value, item.by)), ""
+        case items.GateMet():
+            return _with_gate(job, item.id, GateRecord(item.at_s, item.value)), ""
+        case items.GateLost():
+            return _with_gate(job, item.id, GateRecord()), ""
+        case items.GateTimedOut():
+            record = job.gates.get(item.id, GateRecord())
+            return _with_gate(job, item.id, replace(record, timed_out=True)), ""
+        case items.Done():
+            return _end_step(job, StepState.DONE, item.at_s, item.by, ""), ""
+        case items.Skip():
+            return _end_step(job, StepState.SKIPPED, item.at_s, item.by, item.reason.strip()), ""
+        case items.GoBack():
+            return _go_back(job, item), ""
+        case items.Note():
+            return replace(job, notes=(*job.notes, item)), ""
+        case items.TestResult():
+            return _with_test(replace(job, tests=(*job.tests, item)), item), ""
+        case items.LogAdded():
+            caution = "Simulated readings: this job is practice and can't be signed."
+            return replace(job, logs=(*job.logs, item)), caution if item.simulated else ""
+        case items.Reopened():
+            return _without_read_gates(job), ""
+
+
+def _with_gate(job: Job, identity: str, record: GateRecord) -> Job:
+    return replace(job, gates={**job.gates, identity: record})
+
+
+def _with_test(job: Job, item: items.TestResult) -> Job:
+    """Meet or lose the running step's gate that this test decides."""
+    quantity, good = TESTS[item.test]
+    for gate in () if job.step is None else job.step.gates:
+        if gate.quantity == quantity:
+            passed = item.verdict == good
+            record = GateRecord(item.at_s, 1.0) if passed else GateRecord(value=0.0)
+            job = _with_gate(job, gate.id, record)
+    return job
+
+
+def _without_read_gates(job: Job) -> Job:
+    """Forget what readings met in the running step: after a stop they must be read anew."""
+    running = () if job.step is None else job.step.gates
+    forgotten = {
+        gate.id
+        for gate in running
+        if gate.quantity not in _TESTED
+        and (record := job.gates.get(gate.id)) is not None
+        and not record.typed_by
+    }
+    gates = {key: value for key, value in job.gates.items() if key not in forgotten}
+    return replace(job, gates=gates, observed=None)
+
+
+def _end_step(job: Job, state: StepState, at_s: float, by: str, reason: str) -> Job:
+    records = list(job.steps)
+    records[job.current] = replace(
+        records[job.current], state=state, ended_s=at_s, by=by, reason=reason
+    )
+    following = job.current + 1
+    if following < len(records):
+        records[following] = StepRecord(StepState.RUNNING, at_s)
+    return replace(job, steps=tuple(records), current=following)
+
+
+def _go_back(job: Job, item: items.GoBack) -> Job:
+    """Run an earlier step again; later gates and confirmations are void, the venting five stay."""
+    target = next(index for index, step in enumerate(job.procedure.steps) if step.id == item.id)
+    records = list(job.steps)
+    records[target:] = [StepRecord() for _ in records[target:]]
+    records[target] = StepRecord(StepState.RUNNING, item.at_s)
+    void = {entry.id for step in job.procedure.steps[target:] for entry in step.gates} | {
+        entry.id
+        for step in job.procedure.steps[target:]
+        for entry in step.confirmations
+        if entry.id not in VENTING_CONFIRMATIONS or step.id == item.id
+    }
+    return replace(
+        job,
+        steps=tuple(records),
+        current=target,
+        gates={key: value for key, value in job.gates.items() if key not in void},
+        confirmed={key: value for key, value in job.confirmed.items() if key not in void},
+    )
