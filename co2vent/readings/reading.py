@@ -31,6 +31,7 @@ class Setup:
     gauge_accuracy_fraction: float | None = None  # of full scale (gauge span)
     gauge_span_pa: float | None = None  # full scale as a difference, for the accuracy
     zero_offset_pa: float = 0.0  # what the gauge showed open to air; already subtracted in readings
+    zero_was_read: bool = False  # a zero reading was given, even if it was 0
     relief_pressure_pa: float | None = None
     section_max_pressure_pa: float | None = None
     metal_minimum_temperature_k: float | None = None
