@@ -223,6 +223,11 @@ class _Checker:
         self._lines = [text.count("\n", 0, found.end()) + 1 for found in _HEADER.finditer(text)]
         self._place = ""
 
+    def place(self, number: int, identity: str = "") -> str:
+        named = f" ({identity})" if identity else ""
+        line = f", line {self._lines[number - 1]}" if number <= len(self._lines) else ""
+        return f"step {number}{named}{line}: "
+
     def fail(self, what: str) -> RefusedInputError:
         return RefusedInputError(f"{self._name}: {self._place}{what}")
 
@@ -235,15 +240,13 @@ class _Checker:
         if not raw:
             raise self.fail("no [[step]]; add at least one")
         steps = tuple(self.step(number, entry) for number, entry in enumerate(raw, 1))
-        self._place = ""
         self.check_whole(steps)
         return Procedure(title, steps, sha256)
 
     def step(self, number: int, raw: Mapping[str, Any]) -> Step:
-        line = f", line {self._lines[number - 1]}" if number <= len(self._lines) else ""
-        self._place = f"step {number}{line}: "
+        self._place = self.place(number)
         identity = self.identity(raw)
-        place = self._place = f"step {number} ({identity}){line}: "
+        place = self._place = self.place(number, identity)
         self.only(
             raw,
             {"id", "title", "kind", "do", "cautions", "goes_wrong", "source", "skippable"}
@@ -332,7 +335,8 @@ class _Checker:
 
     def check_whole(self, steps: tuple[Step, ...]) -> None:
         seen: set[str] = set()
-        for step in steps:
+        for number, step in enumerate(steps, 1):
+            self._place = self.place(number, step.id)
             for identity in (
                 step.id,
                 *(item.id for item in step.confirmations),
@@ -340,8 +344,9 @@ class _Checker:
                 *(item.id for item in step.entries),
             ):
                 if identity in seen:
-                    raise self.fail(f"id {identity!r} is used twice (step {step.id}); rename one")
+                    raise self.fail(f"id {identity!r} is used already; rename one")
                 seen.add(identity)
+        self._place = ""
         kinds = [step.kind for step in steps]
         if StepKind.VENT not in kinds:
             raise self.fail('no step of kind "vent"; a job that opens a section has one')
@@ -355,6 +360,10 @@ class _Checker:
             )
         if StepKind.OPEN in kinds and StepKind.BLEEDS not in kinds[: kinds.index(StepKind.OPEN)]:
             raise self.fail('a step of kind "bleeds" must come before the step of kind "open"')
+        for number, step in enumerate(steps, 1):
+            if step.kind is StepKind.BLEEDS and step.skippable:
+                self._place = self.place(number, step.id)
+                raise self.fail("bleeds can't be skippable; write skippable = false")
 
     # -- single values -------------------------------------------------------------------------
 

@@ -40,7 +40,9 @@ class ValveFinder:
         self._recent.clear()
         self._low_pa = inf
 
-    def see(self, at_s: float, pressure_pa: float, noise_pa: float, step_pa: float) -> ValveChange | None:
+    def see(
+        self, at_s: float, pressure_pa: float, noise_pa: float, step_pa: float
+    ) -> ValveChange | None:
         """Take one reading; return the change it reveals, if any."""
         recent = self._recent
         recent.append((at_s, pressure_pa))

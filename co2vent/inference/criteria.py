@@ -32,7 +32,9 @@ class Criteria:
 
     # liquid-full: isochoric liquid gains 4 to 16 bar/K, two-phase 0.3 to 1.4 bar/K (Span-Wagner)
     liquid_full_pa_per_k: float = 2.5e5
-    liquid_full_slope_pa_per_s: float = 2_500.0  # 1.5 bar/min: a two-phase section would need 2.5 K/min
+    liquid_full_slope_pa_per_s: float = (
+        2_500.0  # 1.5 bar/min: a two-phase section would need 2.5 K/min
+    )
     liquid_full_rise_pa: float = 1.0e5
 
     clamp_error_k: float = 3.0  # pipe clamp against the metal under it (trade literature: 5 F)

@@ -97,7 +97,9 @@ class HoldTrace:
         self._n = 0
         self._sums = [0.0, 0.0, 0.0, 0, 0.0, 0]
 
-    def add(self, at_s: float, pressure_pa: float, line_k: float | None, upper_k: float | None) -> None:
+    def add(
+        self, at_s: float, pressure_pa: float, line_k: float | None, upper_k: float | None
+    ) -> None:
         """Take one reading of the hold."""
         if self.count == 0:
             self.first_pa = pressure_pa
@@ -139,7 +141,11 @@ class HoldTrace:
     def arrays(self) -> "HoldArrays":
         """Return the whole blocks so far, merged to at most `FIT_BLOCKS`."""
         return merged(
-            np.array(self.t), np.array(self.p), np.array(self.n), np.array(self.lines), np.array(self.uppers)
+            np.array(self.t),
+            np.array(self.p),
+            np.array(self.n),
+            np.array(self.lines),
+            np.array(self.uppers),
         )
 
     @property

@@ -21,6 +21,7 @@ from co2vent.inference.trace import Floats, HoldArrays
 
 TAU_S = np.array([4.0, 6.0, 9.0, 13.0, 18.0, 25.0, 35.0, 50.0, 70.0, 100.0])
 THETA_S = np.array([120.0, 300.0, 700.0, 2000.0, 1e7])
+SHAPE_SHARE = 0.006  # of the hold's range: how far real warming curves leave the family
 Z_999 = 3.0902  # one-sided 99.9 % of a normal
 
 
@@ -58,7 +59,8 @@ def fit_trend(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | No
     t, p = blocks.t, blocks.p
     if t.size < 5:
         return None
-    sigma = block_sigma_pa(blocks, noise_pa, step_pa)
+    # a share of what moved is left to shapes this family does not have
+    sigma = np.hypot(block_sigma_pa(blocks, noise_pa, step_pa), SHAPE_SHARE * np.ptp(p))
     end = float(t[-1])
     tau = np.repeat(TAU_S, THETA_S.size)
     theta = np.tile(THETA_S, TAU_S.size)

@@ -1,0 +1,91 @@
+"""`co2vent assess FILE…`: the verdict on recorded vents."""
+
+import argparse
+import json
+import os
+import sys
+from concurrent.futures import ProcessPoolExecutor
+from dataclasses import dataclass
+from pathlib import Path
+
+from co2vent.cli.metadata_options import add_metadata_options, columns_of, overrides_of
+from co2vent.errors import Co2ventError
+
+MANY = 4  # from so many files on, starting worker processes pays
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Add the options of `assess`."""
+    parser.add_argument("files", nargs="+", metavar="FILE", help="a readings log (CSV)")
+    parser.add_argument("--json", action="store_true", help="one JSON object per file, one a line")
+    add_metadata_options(parser)
+
+
+@dataclass(frozen=True, slots=True)
+class _Job:
+    file: str
+    overrides: dict[str, str]
+    columns: str | None
+
+
+def assess_file(job: _Job) -> dict[str, object]:
+    """Assess one log; a refused one gives its error in one line."""
+    from co2vent.guidance.assess import assess_readings, assessment_json
+    from co2vent.readings.log_file import read_log
+
+    try:
+        log = read_log(Path(job.file), columns=job.columns, overrides=job.overrides)
+        seen = assess_readings(log.setup, log.items)
+    except Co2ventError as error:
+        return {"file": job.file, "error": " ".join(str(error).split())}
+    except OSError as error:
+        return {"file": job.file, "error": f"cannot be read: {error.strerror or error}"}
+    return assessment_json(seen, job.file, [(r.line, r.reason) for r in log.rejections])
+
+
+def run(args: argparse.Namespace) -> int:
+    """Assess every file, in the order given."""
+    overrides, columns = overrides_of(args), columns_of(args)
+    jobs = [_Job(file, overrides, columns) for file in args.files]
+    failed = False
+    show_progress = sys.stderr.isatty() and len(jobs) > 1
+    workers = min(os.cpu_count() or 1, len(jobs))
+    if len(jobs) >= MANY and workers > 1:
+        with ProcessPoolExecutor(workers) as pool:
+            results = pool.map(assess_file, jobs, chunksize=max(1, len(jobs) // (workers * 8)))
+            for done, result in enumerate(results, 1):
+                failed |= _show(result, args)
+                if show_progress:
+                    _progress(done, len(jobs))
+    else:
+        for done, job in enumerate(jobs, 1):
+            failed |= _show(assess_file(job), args)
+            if show_progress:
+                _progress(done, len(jobs))
+    if show_progress:
+        print(file=sys.stderr)
+    return 2 if failed else 0
+
+
+def _progress(done: int, total: int) -> None:
+    width = 30
+    filled = width * done // total
+    print(f"\r[{'#' * filled}{'.' * (width - filled)}] {done}/{total}", end="", file=sys.stderr)
+
+
+def _show(result: dict[str, object], args: argparse.Namespace) -> bool:
+    """Print one result; return whether the file was refused."""
+    refused = "error" in result
+    if args.json:
+        if refused:
+            print(f"co2vent: {result['file']}: {result['error']}", file=sys.stderr)
+        if not refused or len(args.files) > 1:
+            print(json.dumps(result, allow_nan=False), flush=True)
+        return refused
+    if refused:
+        print(f"co2vent: {result['file']}: {result['error']}", file=sys.stderr)
+        return True
+    from co2vent.guidance.assessment_text import assessment_lines
+
+    print("\n".join(assessment_lines(result)), flush=True)
+    return False

@@ -1,0 +1,299 @@
+"""The prompt: one ordered table of rules, first match wins. Words here are what a person reads.
+
+The rules decide nothing about what is inside; that is the hold analysis. They turn the situation
+into the one thing to do now. No prompt says that a section is safe to open.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from co2vent.co2 import TRIPLE_PRESSURE_PA
+from co2vent.guidance.events import Prompt, Severity
+from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
+from co2vent.inference.wording import difference_text, duration_text, pressure_text
+from co2vent.readings.reading import Reading, Setup
+
+SETTLE_S = 60.0  # before the first vent: time to see a liquid-full rise or a leak
+ZERO_GAUGE_PA = 1.5e4  # near enough to zero to open the bleeds
+LOW_HOLD_GAUGE_PA = 1.0e5  # where the last hold looks for dry ice
+LOW_HOLD_WIDTH_PA = 0.5e5
+VENTED_DRY_ICE_MARGIN_PA = 2.0e4
+FALLING_FREE_PA_PER_S = -1_000.0  # a vent that moves faster than this needs no close watch
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Situation:
+    """What the rules look at. SI, absolute."""
+
+    setup: Setup
+    latest: Reading | None
+    stale: bool
+    vent_open: bool | None
+    vented: bool
+    stop_pa: float
+    lead_pa: float  # how far the pressure falls while a hand closes the valve
+    rate_pa_per_s: float | None
+    high_limit_pa: float | None
+    gauge_fault: str | None
+    plateau: str | None  # "shelf" or "plug": vent open, no fall
+    cleared: bool  # "vapour only" stands
+    solid_seen: bool
+    low_hold_done: bool
+    hold: HoldAssessment | None
+    hold_age_s: float | None
+
+    @property
+    def gauge_pa(self) -> float:
+        """Pressure above ambient [Pa]."""
+        return self.latest.pressure_pa - self.setup.ambient_pressure_pa if self.latest else 0.0
+
+    def at(self, pressure_pa: float) -> str:
+        """An absolute pressure in words."""
+        return pressure_text(pressure_pa, self.setup)
+
+    @property
+    def now(self) -> str:
+        """The newest pressure in words."""
+        return self.at(self.latest.pressure_pa) if self.latest else "no pressure"
+
+    @property
+    def triple(self) -> str:
+        """The local triple point in words."""
+        return self.at(TRIPLE_PRESSURE_PA)
+
+
+Rule = Callable[[Situation], tuple[Instruction, str, str, Severity] | None]
+Said = tuple[Instruction, str, str, Severity] | None
+
+
+def no_data(s: Situation) -> Said:
+    """Nothing can be said on old numbers."""
+    if s.latest is None:
+        return (
+            Instruction.NO_DATA,
+            "No data",
+            "No reading has come yet; rely on the mechanical gauge.",
+            Severity.CAUTION,
+        )
+    if s.stale:
+        return (
+            Instruction.NO_DATA,
+            "No data: close the vent",
+            "Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.",
+            Severity.DANGER if s.vent_open else Severity.CAUTION,
+        )
+    return None
+
+
+def closed_in_too_high(s: Situation) -> Said:
+    """Trapped liquid rises by bars per kelvin: a relief path comes before everything."""
+    if s.vent_open or s.latest is None:
+        return None
+    if s.hold is not None and s.hold.charge is Charge.SUBCOOLED_LIQUID:
+        return (Instruction.VENT_NOW, "Vent now", s.hold.reason, Severity.DANGER)
+    if s.high_limit_pa is not None and s.latest.pressure_pa >= s.high_limit_pa:
+        return (
+            Instruction.VENT_NOW,
+            "Vent now",
+            f"Closed in at {s.now}, over {s.at(s.high_limit_pa)}: 90 % of the lowest of relief "
+            "setting, rated pressure and gauge range.",
+            Severity.DANGER,
+        )
+    return None
+
+
+def gauge_fault(s: Situation) -> Said:
+    """A gauge in doubt gives no guidance."""
+    if s.gauge_fault is None:
+        return None
+    return (
+        Instruction.CHECK_GAUGE,
+        "Check the gauge",
+        f"No verdict: {s.gauge_fault}. Close the vent and compare with the mechanical gauge.",
+        Severity.CAUTION,
+    )
+
+
+def vent_stands_still(s: Situation) -> Said:
+    """Valve open and no fall: never a quiet hold."""
+    if not s.vent_open or s.plateau is None:
+        return None
+    if s.plateau == "shelf":
+        return (
+            Instruction.CHECK_VENT_LINE,
+            "Stop: dry ice forming",
+            f"The pressure stands at the triple point ({s.now}) with the vent open: liquid is "
+            "freezing. Close the vent; keep out of line with hose and cover; never strike a plug.",
+            Severity.DANGER,
+        )
+    return (
+        Instruction.CHECK_VENT_LINE,
+        "Check the vent line",
+        f"The vent is open and the pressure stands at {s.now}: a plug of dry ice, a shut valve, or "
+        "a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.",
+        Severity.DANGER,
+    )
+
+
+def venting_below_triple(s: Situation) -> Said:
+    """Below the triple point before "vapour only": liquid becomes dry ice."""
+    if not s.vent_open or s.latest is None or s.cleared:
+        return None
+    if s.latest.pressure_pa >= TRIPLE_PRESSURE_PA:
+        return None
+    if s.gauge_pa <= ZERO_GAUGE_PA:
+        return (
+            Instruction.HOLD_FOR_DRY_ICE,
+            "Dry ice possible",
+            f"At {s.now} without a verdict before: snow can lie under a gauge at zero. Leave the "
+            "vented side open, let it warm, keep out of line; a gauge at zero is no proof.",
+            Severity.DANGER,
+        )
+    return (
+        Instruction.CLOSE_AND_HOLD,
+        "Close now: below the triple point",
+        f"{s.now} is below the triple point ({s.triple}) and liquid was not excluded: it turns to "
+        "dry ice. Close the vent and hold.",
+        Severity.DANGER,
+    )
+
+
+def venting_cleared(s: Situation) -> Said:
+    """Vapour only stands: down to about 1 bar g, hold for dry ice, on to zero, bleeds."""
+    if not s.vent_open or not s.cleared or s.latest is None:
+        return None
+    if s.gauge_pa <= ZERO_GAUGE_PA:
+        return (
+            Instruction.OPEN_BLEEDS,
+            "Open the bleeds at both ends",
+            f"At {s.now} after vapour only. Open both bleeds and leave them open; CO2 meter at the "
+            "low spots; keep out of line of the cover. Then the site's own procedure.",
+            Severity.DO,
+        )
+    low = LOW_HOLD_GAUGE_PA + s.lead_pa
+    if (
+        not s.low_hold_done
+        and s.gauge_pa <= low
+        and s.gauge_pa > LOW_HOLD_GAUGE_PA - LOW_HOLD_WIDTH_PA
+    ):
+        return (
+            Instruction.CLOSE_AND_HOLD,
+            "Close: hold for dry ice",
+            f"Near 1 bar g ({s.now}): close and watch for a climb to {s.triple}, the sign of dry ice.",
+            Severity.DO,
+        )
+    return (
+        Instruction.VENT_TO_ZERO,
+        "Vapour only: vent to zero",
+        f"Now {s.now}. "
+        + (
+            "On to zero."
+            if s.low_hold_done
+            else "Stop near 1 bar g and hold for dry ice; a stand near "
+            + s.triple
+            + " means dry ice."
+        ),
+        Severity.DO,
+    )
+
+
+def venting(s: Situation) -> Said:
+    """Liquid not excluded: down to the stop pressure, early enough for a gloved hand."""
+    if not s.vent_open or s.latest is None:
+        return None
+    pressure_pa = s.latest.pressure_pa
+    if pressure_pa - s.lead_pa <= s.stop_pa:
+        rate = ""
+        if s.rate_pa_per_s is not None and s.rate_pa_per_s < -100.0:
+            rate = f", falling {difference_text(-s.rate_pa_per_s * 60.0, s.setup)} a minute"
+        return (
+            Instruction.CLOSE_AND_HOLD,
+            "Close the vent and hold",
+            f"{s.now}{rate}; stop pressure {s.at(s.stop_pa)}, triple point {s.triple}.",
+            Severity.CAUTION,
+        )
+    return (
+        Instruction.VENT,
+        "Vent",
+        f"{s.now}: {difference_text(pressure_pa - s.stop_pa, s.setup)} above the stop pressure of "
+        f"{s.at(s.stop_pa)}. Vapour from the top, slowly.",
+        Severity.DO,
+    )
+
+
+def before_the_vent(s: Situation) -> Said:
+    """Closed and never vented."""
+    if s.vented or s.latest is None:
+        return None
+    if s.hold is not None and s.hold.leak_by is LeakBy.SUSPECTED:
+        return (Instruction.CHECK_ISOLATION, "Check the isolation", s.hold.reason, Severity.CAUTION)
+    if (s.hold_age_s or 0.0) < SETTLE_S:
+        return (
+            Instruction.WAIT,
+            "Wait: watch the closed section",
+            f"{s.now}. A steep rise would mean liquid-full; {duration_text(SETTLE_S)} to see it.",
+            Severity.CALM,
+        )
+    return (
+        Instruction.VENT,
+        "Vent when ready",
+        f"{s.now}, closed in. With meter, second person, hose, outlet and protection in order: "
+        f"vent vapour from the top, slowly, to {s.at(s.stop_pa)}.",
+        Severity.DO,
+    )
+
+
+def holding(s: Situation) -> Said:
+    """A hold after a vent: what the analysis asks for."""
+    hold = s.hold
+    if hold is None or s.latest is None:
+        text = "The hold has begun: leave the vent shut and everything still."
+        if s.latest is not None and s.latest.pressure_pa < TRIPLE_PRESSURE_PA and not s.cleared:
+            return (Instruction.HOLD_FOR_DRY_ICE, "Hold for dry ice", text, Severity.DANGER)
+        return (Instruction.KEEP_HOLDING, "Keep holding", text, Severity.DO)
+    words: dict[Instruction, tuple[str, Severity]] = {
+        Instruction.KEEP_HOLDING: ("Keep holding", Severity.DO),
+        Instruction.VENT_AGAIN: ("Vent again", Severity.CAUTION),
+        Instruction.VENT_TO_ZERO: ("Vapour only: vent to zero", Severity.DO),
+        Instruction.HOLD_FOR_DRY_ICE: ("Hold for dry ice", Severity.CAUTION),
+        Instruction.CHECK_ISOLATION: ("Check the isolation", Severity.CAUTION),
+        Instruction.CHECK_GAUGE: ("Check the gauge", Severity.CAUTION),
+        Instruction.VENT_NOW: ("Vent now", Severity.DANGER),
+        Instruction.OPEN_BLEEDS: ("Open the bleeds at both ends", Severity.DO),
+    }
+    headline, severity = words.get(hold.instruction, ("Keep holding", Severity.DO))
+    if hold.charge is Charge.SOLID_PRESENT:
+        headline, severity = "Dry ice: hold, keep clear", Severity.DANGER
+    elif hold.instruction is Instruction.VENT_AGAIN and hold.charge is Charge.TWO_PHASE:
+        headline = "Liquid: vent again"
+    if hold.instruction is Instruction.VENT_TO_ZERO and s.gauge_pa <= ZERO_GAUGE_PA:
+        return (
+            Instruction.OPEN_BLEEDS,
+            "Open the bleeds at both ends",
+            hold.reason + " Open both bleeds and leave them open; keep out of line of the cover.",
+            Severity.DO,
+        )
+    return (hold.instruction, headline, hold.reason, severity)
+
+
+RULES: tuple[Rule, ...] = (
+    no_data,
+    closed_in_too_high,
+    gauge_fault,
+    vent_stands_still,
+    venting_below_triple,
+    venting_cleared,
+    venting,
+    before_the_vent,
+    holding,
+)
+
+
+def prompt_for(situation: Situation) -> Prompt:
+    """Return the prompt of the first rule that applies; `since_s` is left to the caller."""
+    for rule in RULES:
+        said = rule(situation)
+        if said is not None:
+            instruction, headline, reason, severity = said
+            return Prompt(instruction, headline, reason, severity, 0.0)
+    raise AssertionError("the last rule answers for every closed section")

@@ -1,0 +1,434 @@
+"""The verdict on one hold: what is inside, how sure, and what would decide it.
+
+A closed section gains pressure from gas warming on metal (fast, fading), from metal warming (slow,
+fading), from liquid boiling or dry ice subliming (lasting while it lasts), and from flow past a
+valve (straight). "Vapour only" needs the hold to have had power: the slope at the end, at its 99.9 %
+upper bound over all shapes a section allows, must lie under the least slope that liquid above the
+allowable amount would keep up. Everything else is "liquid shows", or "not known yet" with the step
+that would decide.
+"""
+
+from dataclasses import dataclass
+from math import isfinite, nan
+
+import numpy as np
+
+from co2vent.co2 import (
+    CRITICAL_TEMPERATURE_K,
+    TRIPLE_PRESSURE_PA,
+    TRIPLE_TEMPERATURE_K,
+    saturation_pressure_pa,
+    saturation_slope_pa_per_k,
+    saturation_temperature_k,
+    sublimation_temperature_k,
+    vapor_density_kg_m3,
+)
+from co2vent.inference.amounts import Amounts, allowable_kg, amounts
+from co2vent.inference.criteria import CRITERIA, Criteria
+from co2vent.inference.envelope import Envelope, envelope
+from co2vent.inference.outcome import Bounds, Charge, Curve, HoldAssessment, Instruction, LeakBy
+from co2vent.inference.shelf import shelf_in
+from co2vent.inference.trace import HoldArrays, HoldTrace
+from co2vent.inference.trend import Trend, fit_trend
+from co2vent.inference.wording import (
+    difference_text,
+    duration_text,
+    mass_text,
+    pressure_text,
+    slope_text,
+    temperature_text,
+)
+from co2vent.readings.reading import Setup
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EarlierHold:
+    """What an ended hold left for the next ones. Pa, Pa/s, s."""
+
+    number: int
+    start_pa: float
+    end_pa: float
+    duration_s: float
+    trend: Trend
+    charge: Charge
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoldContext:
+    """What a hold's own readings do not tell. SI, absolute."""
+
+    setup: Setup
+    number: int
+    noise_pa: float
+    step_pa: float
+    stop_pa: float
+    vented: bool
+    first_pa: float | None  # highest pressure of the record so far
+    lowest_pa: float
+    cleared: bool  # "vapour only" stood when the hold began
+    cleared_limit_kg: float | None
+    solid_seen: bool
+    valve_known: bool
+    ambient_k: float | None
+    earlier: tuple[EarlierHold, ...]
+    faults: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Hold:
+    """One hold under judgement."""
+
+    trace: HoldTrace
+    blocks: HoldArrays
+    trend: Trend | None
+    context: HoldContext
+    line_k: float  # line temperature now, NaN without a clamp
+    line_slope: float  # K/s
+    criteria: Criteria
+
+    @property
+    def end_pa(self) -> float:
+        # a block mean, not one noisy reading, says where the hold stands
+        return float(self.blocks.p[-1]) if self.blocks.p.size else self.trace.last_pa
+
+    @property
+    def rise_pa(self) -> float:
+        return self.end_pa - self.trace.first_pa
+
+
+def judge(
+    trace: HoldTrace, context: HoldContext, criteria: Criteria = CRITERIA
+) -> tuple[HoldAssessment, EarlierHold | None]:
+    """Judge a hold as far as it has gone; also return what later holds need of it."""
+    blocks = trace.arrays()
+    trend = fit_trend(blocks, context.noise_pa, context.step_pa)
+    line_k, line_slope = _line(blocks)
+    hold = _Hold(trace, blocks, trend, context, line_k, line_slope, criteria)
+    verdict = _verdict(hold)
+    earlier = None
+    if trend is not None:
+        earlier = EarlierHold(
+            number=context.number,
+            start_pa=trace.first_pa,
+            end_pa=hold.end_pa,
+            duration_s=trace.duration_s,
+            trend=trend,
+            charge=verdict.charge,
+        )
+    return verdict, earlier
+
+
+def _line(blocks: HoldArrays) -> tuple[float, float]:
+    """Line temperature now [K] and its slope [K/s]; NaN without a clamp."""
+    known = np.isfinite(blocks.line_k)
+    if known.sum() < 2:
+        return (float(blocks.line_k[known][-1]), nan) if known.any() else (nan, nan)
+    t, k = blocks.t[known], blocks.line_k[known]
+    late = t >= 0.5 * t[-1]
+    if late.sum() < 3:
+        late = np.ones_like(t, dtype=bool)
+    slope = (
+        float(np.polyfit(t[late], k[late], 1)[0])
+        if late.sum() >= 2 and np.ptp(t[late]) > 0
+        else nan
+    )
+    return float(k[-1]), slope
+
+
+def _verdict(hold: _Hold) -> HoldAssessment:
+    """Ask the questions in the order of their danger."""
+    context = hold.context
+    base = _base(hold)
+    if context.faults:
+        return _say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.CHECK_GAUGE,
+            f"Not known: {context.faults[0]}, so the hold proves nothing.",
+        )
+    full = _liquid_full(hold)
+    if full is not None:
+        return _say(base, Charge.SUBCOOLED_LIQUID, Instruction.VENT_NOW, full)
+    shelf = shelf_in(
+        hold.trace, hold.blocks, context.setup.gauge_error_pa, context.step_pa, hold.criteria
+    )
+    if shelf is not None:
+        volume = context.setup.section_volume_m3
+        ice = Bounds(None, allowable_kg(volume, hold.criteria), None) if volume else None
+        said = _say(
+            base,
+            Charge.SOLID_PRESENT,
+            Instruction.HOLD_FOR_DRY_ICE,
+            f"Dry ice: the pressure climbed to the triple point and stands there ({shelf}). "
+            "Keep the vented side open, warm gently, keep clear; no time alone ends it.",
+        )
+        return _with(said, dry_ice_kg=ice, liquid_kg=Bounds(None, 0.0, None) if volume else None)
+    if not context.vented:
+        return _before_vent(hold, base)
+    if hold.end_pa < TRIPLE_PRESSURE_PA:
+        return _low_hold(hold, base)
+    return _hold_above(hold, base)
+
+
+def _base(hold: _Hold) -> HoldAssessment:
+    trace, context = hold.trace, hold.context
+    saturation: float | None = None
+    if TRIPLE_TEMPERATURE_K <= hold.line_k < CRITICAL_TEMPERATURE_K:
+        saturation = saturation_pressure_pa(hold.line_k)
+    slope = None
+    if hold.trend is not None:
+        slope = Bounds(hold.trend.slope, hold.trend.slope_lower, hold.trend.slope_upper, 0.999)
+    return HoldAssessment(
+        number=context.number,
+        start_s=trace.start_s,
+        end_s=trace.last_s,
+        start_pressure_pa=trace.first_pa,
+        end_pressure_pa=trace.last_pa,
+        saturation_pressure_pa=saturation,
+        slope_pa_per_s=slope,
+    )
+
+
+def _with(assessment: HoldAssessment, **changes: object) -> HoldAssessment:
+    from dataclasses import replace
+
+    return replace(assessment, **changes)  # type: ignore[arg-type]
+
+
+def _say(
+    base: HoldAssessment,
+    charge: Charge,
+    instruction: Instruction,
+    reason: str,
+    *,
+    leak_by: LeakBy = LeakBy.UNDETERMINED,
+) -> HoldAssessment:
+    return _with(base, charge=charge, instruction=instruction, reason=reason, leak_by=leak_by)
+
+
+def _liquid_full(hold: _Hold) -> str | None:
+    """Closed liquid has no cushion: bars per kelvin, and a pressure that leaves saturation."""
+    trend, criteria, context = hold.trend, hold.criteria, hold.context
+    if trend is None or context.number != 0:
+        return None
+    setup = context.setup
+    if (
+        trend.slope_lower < 0.1 * criteria.liquid_full_slope_pa_per_s
+        or hold.rise_pa < criteria.liquid_full_rise_pa
+    ):
+        return None
+    per_kelvin = nan
+    if isfinite(hold.line_slope) and hold.line_slope > 1e-4:
+        per_kelvin = trend.slope / hold.line_slope
+    above = nan
+    if TRIPLE_TEMPERATURE_K <= hold.line_k + criteria.clamp_error_k < CRITICAL_TEMPERATURE_K - 1:
+        above = hold.end_pa - saturation_pressure_pa(hold.line_k + criteria.clamp_error_k)
+    steep = trend.slope_lower > criteria.liquid_full_slope_pa_per_s
+    if not (
+        steep
+        or (above > criteria.liquid_full_rise_pa and not per_kelvin < criteria.liquid_full_pa_per_k)
+    ):
+        return None
+    detail = f"{slope_text(trend.slope, setup)}"
+    if isfinite(per_kelvin):
+        detail += f", {difference_text(per_kelvin, setup)} per kelvin"
+    return (
+        f"Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above "
+        "it can; open the vent path at once."
+    )
+
+
+def _before_vent(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
+    """Hold 0: what is inside is not judged, only whether it may stay closed."""
+    context, trend = hold.context, hold.trend
+    setup = context.setup
+    leak = LeakBy.UNDETERMINED
+    reason = (
+        "Not vented yet: a closed charge at saturation says nothing of how much liquid there is."
+    )
+    if trend is not None and trend.slope_lower > 0:
+        reason = (
+            f"Not vented yet; rising {slope_text(trend.slope, setup)}: heat, or flow past a valve."
+        )
+    return _say(base, Charge.UNDETERMINED, Instruction.WAIT, reason, leak_by=leak)
+
+
+def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
+    """At or below the triple point: is there dry ice?"""
+    context, trend, criteria = hold.context, hold.trend, hold.criteria
+    setup = context.setup
+    volume = setup.section_volume_m3
+    age_s = hold.trace.duration_s
+    liquid = Bounds(0.0, 0.0, 0.0) if volume else None
+    base = _with(base, liquid_kg=liquid, liquid_volume_fraction=Bounds(0.0, 0.0, 0.0))
+    sublimation_k = sublimation_temperature_k(min(hold.end_pa, TRIPLE_PRESSURE_PA))
+    if trend is None or age_s < criteria.shortest_clear_s:
+        left = max(criteria.shortest_clear_s - age_s, 0.0)
+        said = _say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.HOLD_FOR_DRY_ICE,
+            f"Not known yet: {duration_text(age_s)} below the triple point; dry ice would climb "
+            f"towards {pressure_text(TRIPLE_PRESSURE_PA, setup)} and stand there.",
+        )
+        return _with(said, time_left_s=left)
+    if context.solid_seen or (
+        not context.cleared
+        and trend.slope_lower > 5.0 * criteria.slope_floor_pa_per_s
+        and age_s > 180.0
+    ):
+        climbing = f"climbing {slope_text(trend.slope, setup)}" if trend.slope > 0 else "steady"
+        charge = Charge.SOLID_PRESENT if context.solid_seen else Charge.UNDETERMINED
+        said = _say(
+            base,
+            charge,
+            Instruction.HOLD_FOR_DRY_ICE,
+            f"Dry ice likely: the section passed the triple point before vapour only was shown and is "
+            f"{climbing} at {pressure_text(hold.end_pa, setup)} (snow there is at "
+            f"{temperature_text(sublimation_k, setup)}).",
+        )
+        return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
+    limits = envelope(hold.blocks, trend, context, hold.line_k, criteria)
+    quiet = trend.slope_upper < limits.ice_least_slope
+    warm = hold.line_k - criteria.clamp_error_k > TRIPLE_TEMPERATURE_K + 2 * criteria.drive_k
+    if quiet and (context.cleared or (warm and age_s >= 300.0)):
+        limit = (
+            context.cleared_limit_kg
+            if context.cleared
+            else allowable_kg(volume, criteria)
+            if volume
+            else None
+        )
+        said = _say(
+            base,
+            Charge.VAPOR_ONLY,
+            Instruction.VENT_TO_ZERO,
+            f"No dry ice shows: {duration_text(age_s)} at {pressure_text(hold.end_pa, setup)}, rising at most "
+            f"{slope_text(trend.slope_upper, setup)}; ice above the allowable amount would give "
+            f"{slope_text(limits.ice_least_slope, setup)} or more.",
+            leak_by=LeakBy.NONE,
+        )
+        return _with(
+            said,
+            dry_ice_kg=Bounds(0.0, 0.0, limit) if volume else None,
+            detection_limit_kg=limit,
+            dry_ice_kg_if_vented=0.0 if volume else None,
+        )
+    return _say(
+        base,
+        Charge.UNDETERMINED,
+        Instruction.HOLD_FOR_DRY_ICE,
+        f"Not known yet: rising between {slope_text(trend.slope_lower, setup)} and "
+        f"{slope_text(trend.slope_upper, setup)} at {pressure_text(hold.end_pa, setup)}; dry ice would go on "
+        "climbing to the triple point.",
+    )
+
+
+def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
+    """Above the triple point: vapour only, liquid, flow past a valve, or not known yet."""
+    context, trend, criteria = hold.context, hold.trend, hold.criteria
+    setup, age_s = context.setup, hold.trace.duration_s
+    volume = setup.section_volume_m3
+    if trend is None:
+        said = _say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.KEEP_HOLDING,
+            "Not known yet: the hold has just begun; the first rise is gas warming in every case.",
+        )
+        return _with(said, time_left_s=criteria.shortest_clear_s)
+    limits = envelope(hold.blocks, trend, context, hold.line_k, criteria)
+    found: Amounts = amounts(hold.blocks, trend, context, limits, hold.line_k, criteria)
+    base = _with(
+        base,
+        detection_limit_kg=found.detection_limit_kg,
+        heat_w=found.heat_w,
+        curves=_curves(hold, limits),
+    )
+    rising = slope_text(trend.slope, setup)
+    if limits.falling:
+        return _say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.CHECK_GAUGE,
+            f"Not known: the closed section loses pressure ({rising}); an outward leak or a vent not shut "
+            "can hide boiling. Prove the vent shut and hold again.",
+        )
+    if limits.leak:
+        said = _say(
+            base,
+            limits.leak_charge,
+            Instruction.CHECK_ISOLATION,
+            limits.leak,
+            leak_by=LeakBy.SUSPECTED,
+        )
+        return _with(
+            said,
+            liquid_kg=Bounds(None, 0.0, None) if volume else None,
+            dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
+        )
+    if limits.wet:
+        said = _say(
+            base, Charge.TWO_PHASE, Instruction.VENT_AGAIN, limits.wet, leak_by=limits.leak_by
+        )
+        return _with(
+            said,
+            liquid_kg=found.liquid_kg if volume else None,
+            liquid_volume_fraction=found.liquid_fraction,
+            dry_ice_kg=found.dry_ice_kg if volume else None,
+            dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
+            boil_off_s=found.boil_off_s,
+        )
+    if limits.clear and not context.solid_seen:
+        limit = found.detection_limit_kg
+        said = _say(
+            base, Charge.VAPOR_ONLY, Instruction.VENT_TO_ZERO, limits.clear, leak_by=LeakBy.NONE
+        )
+        return _with(
+            said,
+            liquid_kg=Bounds(0.0, 0.0, limit) if volume else None,
+            liquid_volume_fraction=Bounds(0.0, 0.0, found.limit_fraction),
+            dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
+            dry_ice_kg_if_vented=0.0 if volume else None,
+        )
+    instruction, reason = limits.next_instruction, limits.undecided
+    said = _say(base, Charge.UNDETERMINED, instruction, reason, leak_by=limits.leak_by)
+    return _with(
+        said,
+        liquid_kg=found.liquid_kg if volume else None,
+        liquid_volume_fraction=found.liquid_fraction,
+        dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume and not context.solid_seen else None,
+        dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
+        time_left_s=limits.time_left_s,
+        next_step=limits.next_step,
+    )
+
+
+def _curves(hold: _Hold, limits: Envelope) -> tuple[Curve, ...]:
+    """Two curves over the hold: gas warming alone, and the least that liquid left would add."""
+    trend, blocks = hold.trend, hold.blocks
+    if trend is None:
+        return ()
+    t = blocks.t
+    tau = min(trend.tau_s, 60.0)
+    gas = 1.0 - (1.0 + t / (3.0 * tau)) ** -3.0
+    start = float(blocks.p[0])
+    size = max(min(trend.warming_pa, hold.rise_pa), 0.0)
+    dry = start + size * gas + limits.dry_slope * t
+    wet = start + size * gas + max(limits.wet_least_slope, limits.dry_slope) * t
+    at = tuple(float(hold.trace.start_s + s) for s in t)
+    return (
+        Curve(Charge.VAPOR_ONLY, at, tuple(float(v) for v in dry)),
+        Curve(Charge.TWO_PHASE, at, tuple(float(v) for v in wet)),
+    )
+
+
+__all__ = [
+    "EarlierHold",
+    "HoldContext",
+    "judge",
+    "mass_text",
+    "saturation_slope_pa_per_k",
+    "saturation_temperature_k",
+    "vapor_density_kg_m3",
+]
