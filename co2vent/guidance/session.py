@@ -39,8 +39,6 @@ IMPOSSIBLE_JUMP_PA = 3.0e5  # closed section, one interval: no closed section st
 FROZEN_S = 60.0  # a gauge that showed noise and then none for so long is frozen or cut off
 FIRST_FIT_S = 8.0
 LONGEST_FIT_EVERY_S = 20.0
-LOW_HOLD_PA = 1.2e5  # gauge: "near 1 bar g", where the last hold looks for dry ice
-ZERO_PA = 1.5e4  # gauge: near enough to zero to open the bleeds
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +141,8 @@ class Session:
         self._plateau_from: tuple[float, float] | None = None
         self.gauge_fault: str | None = None
         self._frozen_from_s: float | None = None
-        self._high = False
+        self._high_pa = self._high_limit_pa() or inf
+        self._prompt_due_s = -inf
         self.prompt = prompt_for(self._situation())
 
     # --- items ------------------------------------------------------------------------------
@@ -220,7 +219,14 @@ class Session:
                 self._judge_hold(closed=False)
         else:
             self._watch_vent(reading)
-        self._refresh_prompt(at_s)
+        # in a calm hold the prompt hangs on the fits; a second is soon enough for its words
+        if (
+            self.hold is None
+            or self._new
+            or at_s >= self._prompt_due_s
+            or pressure_pa >= self._high_pa
+        ):
+            self._refresh_prompt(at_s)
 
     def _learn_interval(self, interval_s: float) -> None:
         self._intervals.append(interval_s)
@@ -316,6 +322,8 @@ class Session:
             self._say(reading.at_s, EventKind.GAUGE_FAULT, f"check the gauge: {fault}")
             self._withdraw(fault)
             self._void_evidence(reading.at_s, fault)
+        if fault is None and self.gauge_fault is not None:
+            self._prompt_due_s = -inf
         self.gauge_fault = fault
 
     def _count_below(self, reading: Reading, last: Reading | None) -> None:
@@ -553,7 +561,6 @@ class Session:
         lead_pa = 0.0
         if rate is not None and rate < 0 and self.vent_open:
             lead_pa = -rate * (REACTION_S + self.interval_s)
-        high = self._high_limit_pa()
         return Situation(
             setup=self.setup,
             latest=latest,
@@ -563,7 +570,7 @@ class Session:
             stop_pa=self.stop_pa,
             lead_pa=lead_pa,
             rate_pa_per_s=rate,
-            high_limit_pa=high,
+            high_limit_pa=self._high_pa if isfinite(self._high_pa) else None,
             gauge_fault=self.gauge_fault,
             plateau=self.plateau,
             cleared=self.vapor_only_since_s is not None,
@@ -574,6 +581,7 @@ class Session:
         )
 
     def _refresh_prompt(self, at_s: float) -> None:
+        self._prompt_due_s = at_s + 1.0
         new = prompt_for(self._situation())
         old = self.prompt
         if new.instruction is not old.instruction or new.headline != old.headline:
