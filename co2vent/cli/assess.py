@@ -4,11 +4,12 @@ import argparse
 import json
 import os
 import sys
+from collections.abc import Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
 
-from co2vent.cli.metadata_options import add_metadata_options, columns_of, overrides_of
+from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.errors import Co2ventError
 
 MANY = 4  # from so many files on, starting worker processes pays
@@ -25,7 +26,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 class _Job:
     file: str
     overrides: dict[str, str]
-    columns: str | None
+    columns: Sequence[str] | None
 
 
 def assess_file(job: _Job) -> dict[str, object]:
@@ -35,7 +36,7 @@ def assess_file(job: _Job) -> dict[str, object]:
 
     try:
         log = read_log(Path(job.file), columns=job.columns, overrides=job.overrides)
-        seen = assess_readings(log.setup, log.items)
+        seen = assess_readings(log.setup, log.items())
     except Co2ventError as error:
         return {"file": job.file, "error": " ".join(str(error).split())}
     except OSError as error:
@@ -45,7 +46,7 @@ def assess_file(job: _Job) -> dict[str, object]:
 
 def run(args: argparse.Namespace) -> int:
     """Assess every file, in the order given."""
-    overrides, columns = overrides_of(args), columns_of(args)
+    overrides, columns = metadata_overrides(args), column_names(args)
     jobs = [_Job(file, overrides, columns) for file in args.files]
     failed = False
     show_progress = sys.stderr.isatty() and len(jobs) > 1

@@ -11,8 +11,9 @@ SMALLEST_STOP_MARGIN_PA: Final = 1.03e5
 # On top of what the gauge may be wrong by: sticking pointer, hose and valve pressure drop.
 # Common practice, no source.
 READING_ALLOWANCE_PA: Final = 0.3e5
-# A gauge that was not read open to air may be off at zero by about 1.5 psi beyond its class
-# (knocked or never reset). From memory. Reading the zero removes this part.
+# A gauge of unknown class that was not read open to air may be off at zero by about 1.5 psi
+# (knocked or never reset). From memory. A given class covers the zero (EN 837-1: the class bounds
+# the error over the whole scale); reading the zero removes this part.
 UNREAD_ZERO_ALLOWANCE_PA: Final = 0.1e5
 
 
@@ -24,7 +25,8 @@ def triple_point_pa_gauge(setup: Setup) -> float:
 def zero_uncertainty_pa(setup: Setup) -> float:
     """Return what the gauge's zero may still be off by [Pa]; 0 once it was read open to air."""
     read = setup.zero_was_read or setup.zero_offset_pa != 0.0
-    return 0.0 if read else UNREAD_ZERO_ALLOWANCE_PA
+    covered = setup.gauge_accuracy_fraction is not None
+    return 0.0 if read or covered else UNREAD_ZERO_ALLOWANCE_PA
 
 
 def stop_margin_pa(setup: Setup) -> float:
