@@ -1,1 +1,1 @@
-"""A physical model of a trapped section, its gauge and its operator."""
+"""A section of pipe as it is vented: one physical model to simulate, rehearse and teach with."""
