@@ -1,0 +1,80 @@
+"""A site's own steps: accepted when whole, refused with the place and what to do otherwise."""
+
+import pytest
+
+from co2vent.errors import RefusedInputError
+from co2vent.guidance.procedure import MAX_BYTES, MAX_TEXT, default_procedure_text, read_procedure
+
+DEFAULT = default_procedure_text()
+
+
+def edited(old: str, new: str) -> str:
+    assert DEFAULT.count(old) >= 1
+    return DEFAULT.replace(old, new, 1)
+
+
+@pytest.mark.parametrize(
+    ("text", "place", "what"),
+    [
+        (edited('kind = "prepare"', 'kind = "ponder"'), "step 1 (brief), line", "kind must be one"),
+        (edited('unit = "ppm"', 'unit = "bar"'), "step 4 (protect), line", "unit of room_co2"),
+        (edited("at_most = 5000", 'at_most = "low"'), "gate 1", "not a number"),
+        (edited("at_most = 5000", "at_most = nan"), "gate 1", "not a number"),
+        (edited("at_most = 5000", "at_most = inf"), "gate 1", "not a number"),
+        (edited("at_most = 5000", "at_most = true"), "gate 1", "not a number"),
+        (edited("at_most = 5000\n", "\n"), "gate 1", "at_least or at_most"),
+        (edited("timeout = 1800", "timeout = -1"), "gate 1", "0 <= steady < timeout"),
+        (edited('quantity = "room_co2"', 'quantity = "mood"'), "gate 1", "quantity must be"),
+        (edited("skippable = true", "skipable = true"), "step 1 (brief)", "unknown key"),
+        (edited('id = "co2_meter"', 'id = "nose"'), "", "'co2_meter' must be in or before"),
+        (edited('id = "protection"', 'id = "coat"'), "", "'protection' must be in or before"),
+        (edited('kind = "bleeds"', 'kind = "hold"'), "", '"bleeds" must come before'),
+        (edited('id = "isolate"', 'id = "brief"'), "step 2 (brief), line", "used already"),
+        (edited('id = "isolate"', 'id = "../x"'), "step 2, line", "small letters"),
+        (edited("do = [", "do = [7,"), "step 1 (brief)", "do is missing or not a text"),
+        (edited("Plan and brief", "It is safe to open"), "step 1", "safe to open"),
+        (edited("Plan and brief", "Plan\\u0007"), "step 1", "control character"),
+        (edited("Plan and brief", "x" * (MAX_TEXT + 1)), "step 1", "longer than"),
+        (edited('format = "co2vent job steps 1"', ""), "", "first line must be"),
+        ("[[step]\n", "", "not TOML"),
+        ("a = " + "[" * 5000, "", "nested deeper"),
+        ("#" * (MAX_BYTES + 1), "", "larger than"),
+        ('format = "co2vent job steps 1"\ntitle = "t"\nstep = []', "", "at least one"),
+        ('format = "co2vent job steps 1"\ntitle = "t"\nstep = 4', "", "[[step]] blocks"),
+    ],
+)
+def test_a_fault_is_named_with_its_place(text: str, place: str, what: str) -> None:
+    with pytest.raises(RefusedInputError) as caught:
+        read_procedure(text, "site.toml")
+    message = str(caught.value)
+    assert message.startswith("site.toml: ")
+    assert place in message
+    assert what in message
+    assert "\n" not in message.split("at line")[0]
+
+
+def test_the_line_in_a_refusal_is_where_the_step_begins() -> None:
+    text = edited('unit = "ppm"', 'unit = "bar"')
+    with pytest.raises(RefusedInputError, match=r"line (\d+)") as caught:
+        read_procedure(text)
+    line = int(str(caught.value).split("line ")[1].split(":")[0])
+    assert text.splitlines()[line - 1] == "[[step]]"
+    assert text.splitlines()[line] == 'id = "protect"'
+
+
+def test_a_site_may_change_numbers_units_and_order_of_its_own_steps() -> None:
+    text = edited('at_most = 1.5\n  unit = "bar_g"', 'at_most = 20\n  unit = "psig"')
+    gate = next(g for s in read_procedure(text).steps for g in s.gates if g.id == "low_pressure")
+    # 1 psi = 6894.757 Pa (NIST SP 811)
+    assert gate.to_si(20) == pytest.approx(137_895.15, rel=1e-6)
+    assert gate.from_si(gate.to_si(20)) == pytest.approx(20)
+    assert read_procedure(text).sha256 != read_procedure(DEFAULT).sha256
+
+
+def test_temperatures_convert_both_ways() -> None:
+    text = edited('at_least = 0\n  unit = "degC"', 'at_least = 32\n  unit = "degF"')
+    gate = next(g for s in read_procedure(text).steps for g in s.gates if g.id == "metal_warm")
+    assert gate.to_si(32) == pytest.approx(273.15)
+    assert gate.from_si(233.15) == pytest.approx(-40.0)
+    assert gate.allows(273.2)
+    assert not gate.allows(273.1)
