@@ -28,7 +28,13 @@ class LineAssembler:
         self._line = bytearray()
         self._too_long = False
         self._swallow_lf = False
-        self._number = 0
+        self.next_number = 1
+
+    @property
+    def between_lines(self) -> bool:
+        """Whether all that was fed ended in a line end, in an encoding that extends ASCII."""
+        pending = self._head is not None or self._line or self._too_long or self._swallow_lf
+        return self._wide is None and not pending
 
     def feed(self, data: bytes) -> list[Line]:
         """Take the next bytes; return the lines that ended in them."""
@@ -102,11 +108,12 @@ class LineAssembler:
             self._too_long = True
 
     def _end_line(self) -> Line:
-        self._number += 1
+        number = self.next_number
+        self.next_number += 1
         raw, too_long = bytes(self._line), self._too_long
         self._line.clear()
         self._too_long = False
-        return Line(self._number, None if too_long else _to_text(raw))
+        return Line(number, None if too_long else _to_text(raw))
 
 
 def _to_text(raw: bytes) -> str:

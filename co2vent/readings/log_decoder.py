@@ -106,9 +106,21 @@ class LogDecoder:
             raise RefusedInputError(self._refusal or f"no pressure column: {HOW_TO_NAME}")
         return items
 
-    def decode_lines(self, lines: Sequence[Line]) -> list[Decoded]:
-        """Decode whole lines with their own numbers, past the assembler."""
-        return self._decode(lines)
+    @property
+    def steady_rows(self) -> RowReader | None:
+        """The row reader, while plain comma-separated rows are all that is expected."""
+        steady = self._setup is not None and not self._blocked and self.delimiter == ","
+        return self._rows if steady and self._assembler.between_lines else None
+
+    @property
+    def next_line(self) -> int:
+        """The number of the line that comes next."""
+        return self._assembler.next_number
+
+    def rows_passed(self, count: int, last_line: str) -> None:
+        """Take note of rows that were read past the decoder, the last of them as text."""
+        self._assembler.next_number += count
+        self._last_row_cells = _split(last_line.strip(), ",")
 
     def _decode(self, lines: Sequence[Line]) -> list[Decoded]:
         items: list[Decoded] = []

@@ -43,7 +43,7 @@ def metadata_from_setup(setup: Setup) -> dict[str, str]:
         values["gauge_full_scale"] = f"{setup.gauge_span_pa / scale.pascals:.10g} {scale.name}"
     if setup.gauge_accuracy_fraction is not None:
         values["gauge_accuracy_percent"] = f"{setup.gauge_accuracy_fraction * 100:.10g}"
-    if setup.zero_offset_pa:
+    if setup.zero_was_read or setup.zero_offset_pa:
         values["zero_reading"] = f"{setup.zero_offset_pa / gauge.pascals:.10g} {gauge.name}"
     for key, pressure_pa in (
         ("relief_pressure", setup.relief_pressure_pa),

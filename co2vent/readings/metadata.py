@@ -3,11 +3,11 @@
 Values given as command-line options override the log's own. Unknown keys are kept, not read.
 """
 
-import math
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Final, TypeVar
 
+from co2vent.co2.atmosphere import ambient_pressure_pa
 from co2vent.errors import RefusedInputError
 from co2vent.readings.cells import to_number
 from co2vent.readings.reading import Gas, Setup
@@ -107,7 +107,9 @@ def build_setup(
     )
     assumed = altitude_m is None and ambient_pa is None
     if ambient_pa is None:
-        ambient_pa = STANDARD_ATMOSPHERE_PA if altitude_m is None else _ambient_pa(altitude_m)
+        ambient_pa = (
+            STANDARD_ATMOSPHERE_PA if altitude_m is None else ambient_pressure_pa(altitude_m)
+        )
     zero_pa = _zero_offset_pa(values, ambient_pa, assumed)
     span_pa = full_scale_pa = None
     if values.get("gauge_full_scale"):
@@ -140,6 +142,7 @@ def build_setup(
         ),
         gauge_span_pa=span_pa,
         zero_offset_pa=zero_pa,
+        zero_was_read=bool(values.get("zero_reading", "").strip()),
         relief_pressure_pa=_read(values, "relief_pressure", absolute_pa),
         section_max_pressure_pa=_read(values, "section_max_pressure", absolute_pa),
         metal_minimum_temperature_k=_read(values, "metal_minimum_temperature", temperature_value_k),
@@ -204,8 +207,3 @@ def _yes_or_no(text: str, key: str) -> bool:
     if answer is None:
         raise RefusedInputError(f"{key} {text!r}: write yes or no")
     return answer
-
-
-def _ambient_pa(altitude_m: float) -> float:
-    """Return the pressure of the standard atmosphere [Pa], troposphere (ISO 2533)."""
-    return STANDARD_ATMOSPHERE_PA * math.pow(1.0 - 2.25577e-5 * altitude_m, 5.25588)

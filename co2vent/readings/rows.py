@@ -43,7 +43,7 @@ class RowReader:
         self._stamp = stamp
         self._mark: str | None = None  # the decimal mark of the first number that had one
         self.origin_ns: int | None = None
-        self._time_kind: tuple[bool, bool] | None = None  # (zone given, date given)
+        self.time_kind: tuple[bool, bool] | None = None  # (zone given, date given)
         self.last_s: float | None = None
         self.segment = 0
         self._max_pa = MAX_PRESSURE_PA
@@ -85,11 +85,11 @@ class RowReader:
         cells = self._fit(cells)
         if len(cells) > self.columns.count or len(cells) < self._fewest:
             return Rejection(line, f"{len(cells)} cells where the header has {self.columns.count}")
-        before = self._mark, self.origin_ns, self._time_kind
+        before = self._mark, self.origin_ns, self.time_kind
         at_s = self._time_s(cells)
         pressure_pa = self._pressure_pa(cells[self._pressure.index])
         if isinstance(at_s, str) or isinstance(pressure_pa, tuple):
-            self._mark, self.origin_ns, self._time_kind = before  # a rejected row leaves no trace
+            self._mark, self.origin_ns, self.time_kind = before  # a rejected row leaves no trace
             if isinstance(at_s, str):
                 return Rejection(line, at_s)
             assert isinstance(pressure_pa, tuple)
@@ -158,9 +158,9 @@ class RowReader:
             return f"no ISO 8601 time: {_shown(cell)}"
         nanoseconds, zoned = parsed
         kind = (zoned, nanoseconds > 10**18)  # with a date or not
-        if self._time_kind is None or self.origin_ns is None:
-            self._time_kind, self.origin_ns = kind, nanoseconds
-        if kind != self._time_kind:
+        if self.time_kind is None or self.origin_ns is None:
+            self.time_kind, self.origin_ns = kind, nanoseconds
+        if kind != self.time_kind:
             return f"time in another form than before: {_shown(cell)}"
         return (nanoseconds - self.origin_ns) / 1e9
 
