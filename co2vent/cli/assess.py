@@ -7,8 +7,8 @@ import sys
 from collections.abc import Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
-from pathlib import Path
 
+from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.errors import Co2ventError
 
@@ -17,7 +17,9 @@ MANY = 4  # from so many files on, starting worker processes pays
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Add the options of `assess`."""
-    parser.add_argument("files", nargs="+", metavar="FILE", help="a readings log (CSV)")
+    parser.add_argument(
+        "files", nargs="+", metavar="FILE", help="a readings log (CSV), or sample:NAME"
+    )
     parser.add_argument("--json", action="store_true", help="one JSON object per file, one a line")
     add_metadata_options(parser)
 
@@ -35,10 +37,12 @@ def assess_file(job: _Job) -> dict[str, object]:
     from co2vent.readings.log_file import read_log
 
     try:
-        log = read_log(Path(job.file), columns=job.columns, overrides=job.overrides)
+        log = read_log(log_path(job.file), columns=job.columns, overrides=job.overrides)
         seen = assess_readings(log.setup, log.items())
     except Co2ventError as error:
-        return {"file": job.file, "error": " ".join(str(error).split())}
+        # the file is named beside the error
+        reason = " ".join(str(error).split()).removeprefix(f"{job.file}: ")
+        return {"file": job.file, "error": reason}
     except OSError as error:
         return {"file": job.file, "error": f"cannot be read: {error.strerror or error}"}
     return assessment_json(seen, job.file, [(r.line, r.reason) for r in log.rejections])

@@ -22,6 +22,10 @@ class Criteria:
     # ... nor one shorter than so many time constants of its own gas warming
     clear_time_constants: float = 3.0
 
+    # a reading that never changed since the vent closed is no measurement: the gas of a vented
+    # section always warms by tens of mbar, so a live gauge moves (common practice: crack the vent)
+    least_changes: int = 2
+
     slope_floor_pa_per_s: float = 1.7  # 1 mbar/min: under it no gauge here is believed
 
     # shelf at the triple point

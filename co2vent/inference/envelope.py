@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from co2vent.co2 import saturation_temperature_k
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.outcome import Charge, Instruction, LeakBy
-from co2vent.inference.trace import HoldArrays
+from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
 
@@ -37,7 +37,12 @@ class Envelope:
 
 
 def envelope(
-    blocks: HoldArrays, trend: Trend, context: "HoldContext", line_k: float, criteria: Criteria
+    trace: HoldTrace,
+    blocks: HoldArrays,
+    trend: Trend,
+    context: "HoldContext",
+    line_k: float,
+    criteria: Criteria,
 ) -> Envelope:
     """Return what this hold's slopes allow, given all that is known besides."""
     setup = context.setup
@@ -78,7 +83,7 @@ def envelope(
                 f"{pressure_text(other.end_pa, setup)}); liquid would slow as the pressure rises."
             )
             leak_by = LeakBy.SUSPECTED
-    moved = abs(float(blocks.p[-1]) - float(blocks.p[0])) > 0 or context.noise_pa > 0
+    moved = trace.changes >= criteria.least_changes
     settled = age_s >= max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s)
     clear: str | None = None
     wet_text: str | None = None

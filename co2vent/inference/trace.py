@@ -66,13 +66,14 @@ class HoldTrace:
         "_block",
         "_n",
         "_sums",
+        "changes",
         "count",
-        "lines",
         "first_pa",
+        "highest_pa",
         "last_pa",
         "last_s",
+        "lines",
         "lowest_pa",
-        "highest_pa",
         "n",
         "p",
         "start_s",
@@ -93,6 +94,7 @@ class HoldTrace:
         self.lowest_pa = float("inf")
         self.highest_pa = float("-inf")
         self.count = 0
+        self.changes = 0  # how often the reading differed from the one before: a live gauge's sign
         self._block = -1
         self._n = 0
         self._sums = [0.0, 0.0, 0.0, 0, 0.0, 0]
@@ -103,6 +105,8 @@ class HoldTrace:
         """Take one reading of the hold."""
         if self.count == 0:
             self.first_pa = pressure_pa
+        elif pressure_pa != self.last_pa:
+            self.changes += 1
         self.count += 1
         self.last_pa = pressure_pa
         self.last_s = at_s

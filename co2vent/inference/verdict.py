@@ -8,7 +8,7 @@ allowable amount would keep up. Everything else is "liquid shows", or "not known
 that would decide.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import isfinite, nan
 
 import numpy as np
@@ -18,10 +18,7 @@ from co2vent.co2 import (
     TRIPLE_PRESSURE_PA,
     TRIPLE_TEMPERATURE_K,
     saturation_pressure_pa,
-    saturation_slope_pa_per_k,
-    saturation_temperature_k,
     sublimation_temperature_k,
-    vapor_density_kg_m3,
 )
 from co2vent.inference.amounts import Amounts, allowable_kg, amounts
 from co2vent.inference.criteria import CRITERIA, Criteria
@@ -33,7 +30,6 @@ from co2vent.inference.trend import Trend, fit_trend
 from co2vent.inference.wording import (
     difference_text,
     duration_text,
-    mass_text,
     pressure_text,
     slope_text,
     temperature_text,
@@ -178,7 +174,12 @@ def _base(hold: _Hold) -> HoldAssessment:
     slope = None
     if hold.trend is not None:
         slope = Bounds(hold.trend.slope, hold.trend.slope_lower, hold.trend.slope_upper, 0.999)
+    volume = context.setup.section_volume_m3
+    unknown = Bounds(None, 0.0, None)  # the hold had no power to say more
     return HoldAssessment(
+        liquid_kg=unknown if volume else None,
+        dry_ice_kg=unknown if volume else None,
+        liquid_volume_fraction=unknown,
         number=context.number,
         start_s=trace.start_s,
         end_s=trace.last_s,
@@ -190,8 +191,6 @@ def _base(hold: _Hold) -> HoldAssessment:
 
 
 def _with(assessment: HoldAssessment, **changes: object) -> HoldAssessment:
-    from dataclasses import replace
-
     return replace(assessment, **changes)  # type: ignore[arg-type]
 
 
@@ -288,7 +287,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             f"{temperature_text(sublimation_k, setup)}).",
         )
         return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
-    limits = envelope(hold.blocks, trend, context, hold.line_k, criteria)
+    limits = envelope(hold.trace, hold.blocks, trend, context, hold.line_k, criteria)
     quiet = trend.slope_upper < limits.ice_least_slope
     warm = hold.line_k - criteria.clamp_error_k > TRIPLE_TEMPERATURE_K + 2 * criteria.drive_k
     if quiet and (context.cleared or (warm and age_s >= 300.0)):
@@ -337,7 +336,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             "Not known yet: the hold has just begun; the first rise is gas warming in every case.",
         )
         return _with(said, time_left_s=criteria.shortest_clear_s)
-    limits = envelope(hold.blocks, trend, context, hold.line_k, criteria)
+    limits = envelope(hold.trace, hold.blocks, trend, context, hold.line_k, criteria)
     found: Amounts = amounts(hold.blocks, trend, context, limits, hold.line_k, criteria)
     base = _with(
         base,
@@ -421,14 +420,3 @@ def _curves(hold: _Hold, limits: Envelope) -> tuple[Curve, ...]:
         Curve(Charge.VAPOR_ONLY, at, tuple(float(v) for v in dry)),
         Curve(Charge.TWO_PHASE, at, tuple(float(v) for v in wet)),
     )
-
-
-__all__ = [
-    "EarlierHold",
-    "HoldContext",
-    "judge",
-    "mass_text",
-    "saturation_slope_pa_per_k",
-    "saturation_temperature_k",
-    "vapor_density_kg_m3",
-]

@@ -1,0 +1,160 @@
+"""The core's rules: holds, prompts, staleness, what stands and what is withdrawn."""
+
+from dataclasses import replace
+
+import pytest
+
+from co2vent.guidance.assess import assess_readings, assessment_json, final_of
+from co2vent.guidance.events import EventKind, Severity
+from co2vent.guidance.session import Tick, advance, begin, finish, view
+from co2vent.inference.outcome import Charge, Instruction
+from co2vent.readings.reading import Reading, Rejection, Setup
+from tests.guidance.vents import boiling, vent, warming
+
+SETUP = Setup(section_volume_m3=0.0145)
+
+
+def run(items, setup=SETUP):
+    return assess_readings(setup, items)
+
+
+def test_holds_are_numbered_from_the_closed_time_before_the_first_vent():
+    seen = run(vent([warming(7e4), warming(2e4)]))
+    assert [hold.number for hold in seen.holds] == [0, 1, 2]
+
+
+def test_a_record_that_begins_with_the_vent_open_has_no_hold_0():
+    items = [item for item in vent([warming(7e4)]) if item.at_s >= 90.0]
+    assert [hold.number for hold in run(items).holds] == [1]
+
+
+def test_the_same_holds_are_found_without_a_valve_column():
+    told = run(vent([warming(7e4), warming(2e4)]))
+    found = run(vent([warming(7e4), warming(2e4)], valve=False))
+    assert [h.number for h in found.holds] == [h.number for h in told.holds]
+    for one, other in zip(told.holds, found.holds, strict=True):
+        assert other.start_s == pytest.approx(one.start_s, abs=12.0)
+
+
+def test_live_and_batch_say_the_same():
+    items = list(vent([warming(7e4), boiling(20.0)]))
+    session = begin(SETUP)
+    for item in items:
+        session, _ = advance(session, item)
+        session, _ = advance(session, Tick(item.at_s + 0.3))
+    session, _ = finish(session)
+    assert view(session).holds == run(items).holds
+    assert view(session).events == run(items).events
+
+
+def test_close_is_prompted_before_the_stop_pressure_by_the_rate_of_fall():
+    session = begin(SETUP)
+    for item in vent([warming(7e4)], fall_pa_per_s=10_000.0, stop_pa=5.9e5):
+        session, _ = advance(session, item)
+        if view(session).prompt.instruction is Instruction.CLOSE_AND_HOLD:
+            break
+    latest = view(session).latest
+    assert latest is not None
+    assert latest.pressure_pa > view(session).stop_pressure_pa
+    assert latest.pressure_pa < view(session).stop_pressure_pa + 5e4
+
+
+def test_below_the_triple_point_is_an_alarm_while_vapour_only_was_not_shown():
+    items = list(vent([warming(7e4)], stop_pa=4.5e5, hold_s=30.0))
+    seen = run(items)
+    alarms = [event for event in seen.events if event.kind is EventKind.BELOW_TRIPLE_POINT]
+    assert alarms
+    assert "ALARM" in alarms[0].text
+    assert seen.seconds_below_triple_point_before_vapor_only > 0
+
+
+def test_silence_becomes_no_data_within_two_seconds_and_danger_while_venting():
+    session = begin(SETUP)
+    last = None
+    for item in vent([warming(7e4)]):
+        session, _ = advance(session, item)
+        last = item
+        if item.at_s > 100.0:
+            break
+    assert last is not None
+    session, _ = advance(session, Tick(last.at_s + 1.9))
+    assert view(session).prompt.instruction is Instruction.VENT
+    session, events = advance(session, Tick(last.at_s + 2.1))
+    assert view(session).stale
+    assert view(session).prompt.instruction is Instruction.NO_DATA
+    assert view(session).prompt.severity is Severity.DANGER
+    assert any(event.kind is EventKind.DATA_STALE for event in events)
+
+
+def test_a_gap_takes_the_verdict_back_and_recovery_does_not_restore_it():
+    items = list(vent([warming(7e4)], hold_s=500.0))
+    seen = run(items)
+    assert seen.vapor_only_since_s is not None
+    gap = [replace(items[-1], at_s=items[-1].at_s + 30.0 + k) for k in range(5)]
+    seen = run(items + gap)
+    assert seen.vapor_only_since_s is None
+    assert final_of(seen).charge is Charge.UNDETERMINED
+
+
+def test_time_running_backwards_voids_the_hold():
+    items = list(vent([warming(7e4)], hold_s=500.0))
+    items.append(replace(items[-1], at_s=5.0, segment=1))
+    seen = run(items)
+    assert seen.vapor_only_since_s is None
+    assert any(event.kind is EventKind.TIME_BROKEN for event in seen.events)
+
+
+def test_an_over_range_row_voids_the_hold():
+    items = list(vent([warming(7e4)], hold_s=300.0))
+    middle = len(items) - 100
+    seen = run(items[:middle] + [Rejection(7, "over range", True)] + items[middle:])
+    assert seen.holds[-1].charge is not Charge.VAPOR_ONLY
+
+
+def test_a_frozen_gauge_never_clears():
+    flat = lambda s: 0.0  # noqa: E731
+    seen = run(vent([flat, flat], hold_s=600.0))
+    assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
+
+
+def test_lasting_rise_is_liquid_and_asks_for_another_vent():
+    seen = run(vent([boiling(300.0)]))
+    assert seen.holds[-1].charge is Charge.TWO_PHASE
+    assert seen.holds[-1].instruction is Instruction.VENT_AGAIN
+
+
+def test_a_valve_that_is_open_while_nothing_falls_is_no_quiet_hold():
+    items = list(vent([warming(7e4)], hold_s=1.0))
+    stuck = items[-1]
+    items += [
+        replace(stuck, at_s=stuck.at_s + 0.5 * k, pressure_pa=9e5, vent_open=True)
+        for k in range(1, 100)
+    ]
+    seen = run(items)
+    assert seen.prompt.instruction is Instruction.CHECK_VENT_LINE
+    assert seen.prompt.severity is Severity.DANGER
+
+
+def test_closed_in_near_the_relief_setting_is_vent_now():
+    setup = replace(SETUP, relief_pressure_pa=21e5)
+    seen = run(list(vent([]))[:20], setup)
+    assert seen.prompt.instruction is Instruction.VENT_NOW
+
+
+def test_a_liquid_full_rise_before_the_first_vent_is_named():
+    # 8.9 bar/K from -10 degC at 1 K/min (isochoric slope, Span-Wagner): 0.15 bar/s
+    items = [
+        Reading(k * 0.5, 26.5e5 + 15_000.0 * 0.5 * k, 263.15 + 0.5 * k / 60.0, vent_open=False)
+        for k in range(120)
+    ]
+    seen = run(items)
+    assert seen.holds[0].charge is Charge.SUBCOOLED_LIQUID
+    assert seen.prompt.instruction is Instruction.VENT_NOW
+
+
+def test_the_json_has_no_number_where_nothing_is_known():
+    shown = assessment_json(run(vent([boiling(300.0)]), Setup()), "x.csv")
+    hold = shown["holds"][1]  # type: ignore[index]
+    assert hold["liquid_kg"] is None
+    assert hold["liquid_volume_fraction"] is not None
+    assert shown["ambient_pressure_assumed"] is True
