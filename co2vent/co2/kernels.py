@@ -5,7 +5,7 @@ mean nothing. Written so that numba compiles this file unchanged (`co2vent.co2.c
 T [K], p [Pa absolute], rho [kg/m3], h, u [J/kg], s [J/kgK]; datum h' = 200 kJ/kg, s' = 1 kJ/kgK
 at 0 degC (IIR).
 
-Sources: saturation and sublimation pressure, saturated densities, melting pressure: Span & Wagner,
+Sources: sublimation and melting pressure, saturated densities: Span & Wagner,
 J. Phys. Chem. Ref. Data 25 (1996) 1509, auxiliary equations. Everything from `coefficients`: short
 fits to that paper's equation of state and to the dry-ice equation of Jaeger & Span,
 J. Chem. Eng. Data 57 (2012) 590.
@@ -50,6 +50,7 @@ _HL: Final = fitted.LIQUID_ENTHALPY
 _HV: Final = fitted.VAPOR_ENTHALPY
 _SL: Final = fitted.LIQUID_ENTROPY
 _SV: Final = fitted.VAPOR_ENTROPY
+_P_BOIL: Final = fitted.SATURATION_PRESSURE
 _T_BOIL: Final = fitted.SATURATION_TEMPERATURE
 _T_FROST: Final = fitted.SUBLIMATION_TEMPERATURE
 _H_SOLID: Final = fitted.SOLID_ENTHALPY
@@ -79,25 +80,29 @@ def sextic(c: Row, x: float) -> float:
 def saturation_pressure_pa(temperature_k: float) -> float:
     """Vapour pressure of the liquid, triple to critical temperature."""
     u = 1.0 - temperature_k / CRITICAL_T
-    s = u * (-7.0602087 + 1.9391218 * sqrt(u) + u * (-1.6463597 - 3.2995634 * u * u))
+    r = sqrt(u)
+    a, b, c, d, e, f = _P_BOIL
+    s = u * (a + r * (b + r * (c + r * (d + r * (e + u * f)))))
     return CRITICAL_P * exp(s / (1.0 - u))
 
 
 def saturation_temperature_k(pressure_pa: float) -> float:
     """Boiling temperature, triple to critical pressure."""
     q = sqrt(log(CRITICAL_P / pressure_pa))
-    # the equation gives 517 960 Pa at the triple temperature, 10 Pa more than the triple pressure
-    c = _T_BOIL
-    y = c[3] + q * (c[4] + q * (c[5] + q * (c[6] + q * c[7])))
-    return max(TRIPLE_T, CRITICAL_T / (1.0 + q * q * (c[0] + q * (c[1] + q * (c[2] + q * y)))))
+    a, b, c, d, e, f, g, h = _T_BOIL
+    y = q * q * (a + q * (b + q * (c + q * (d + q * (e + q * (f + q * (g + q * h)))))))
+    # the boiling line starts 14 Pa above the published triple pressure
+    return max(TRIPLE_T, CRITICAL_T / (1.0 + y))
 
 
 def saturation_slope_pa_per_k(temperature_k: float) -> float:
     """Slope of the saturation line, triple to critical temperature."""
     u = 1.0 - temperature_k / CRITICAL_T
     r = sqrt(u)
-    s = u * (-7.0602087 + 1.9391218 * r + u * (-1.6463597 - 3.2995634 * u * u))
-    ds = -7.0602087 + 1.5 * 1.9391218 * r - 2.0 * 1.6463597 * u - 4.0 * 3.2995634 * u * u * u
+    c = _P_BOIL
+    s = u * (c[0] + r * (c[1] + r * (c[2] + r * (c[3] + r * (c[4] + u * c[5])))))
+    tail = 2.5 * c[3] + r * (3.0 * c[4] + u * 4.0 * c[5])
+    ds = c[0] + r * (1.5 * c[1] + r * (2.0 * c[2] + r * tail))
     tau = CRITICAL_T / temperature_k
     return -CRITICAL_P * exp(tau * s) * (ds + tau * s) / temperature_k
 
@@ -111,10 +116,10 @@ def sublimation_pressure_pa(temperature_k: float) -> float:
 
 def sublimation_temperature_k(pressure_pa: float) -> float:
     """Temperature of dry ice under its own vapour, up to the triple pressure."""
-    q = log(pressure_pa / TRIPLE_P)
+    q = sqrt(log(TRIPLE_P / pressure_pa))
     c = _T_FROST
-    y = c[3] + q * (c[4] + q * (c[5] + q * (c[6] + q * c[7])))
-    return TRIPLE_T / (1.0 + q * (c[0] + q * (c[1] + q * (c[2] + q * y))))
+    y = c[3] + q * (c[4] + q * (c[5] + q * (c[6] + q * (c[7] + q * c[8]))))
+    return TRIPLE_T / (1.0 + q * q * (c[0] + q * (c[1] + q * (c[2] + q * y))))
 
 
 def sublimation_slope_pa_per_k(temperature_k: float) -> float:

@@ -3,15 +3,15 @@
 Short polynomials fitted by linear least squares to published equations:
 - fluid: Span & Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509, as evaluated by CoolProp (HEOS),
   with the gas phase forced for cold and slightly supercooled gas;
-- dry ice: Jaeger & Span, J. Chem. Eng. Data 57 (2012) 590 (see `dry_ice.py`), taken along the
-  sublimation line.
+- dry ice: Jaeger & Span, J. Chem. Eng. Data 57 (2012) 590 (see `dry_ice_equation.py`), taken
+  along the sublimation line.
 Weights: vapour pressure 2e-5 relative, vapour energy 5 J/kg, so that p and u come from one
 Helmholtz function. The largest deviations are checked in test_against_reference_equation.py.
 """
 
 import CoolProp
 import numpy as np
-from dry_ice import dry_ice_state
+from dry_ice_equation import dry_ice_state
 from numpy.polynomial import polynomial
 
 TRIPLE_T, TRIPLE_P, CRITICAL_T, CRITICAL_P = 216.592, 517_950.0, 304.1282, 7_377_300.0
@@ -49,13 +49,6 @@ def sublimation_pressure(temperature: np.ndarray) -> np.ndarray:
     return TRIPLE_P * np.exp(
         TRIPLE_T / temperature * (-14.740846 * u + 2.4327015 * u**1.9 - 5.3061778 * u**2.9)
     )
-
-
-def saturation_pressure(temperature: np.ndarray) -> np.ndarray:
-    """Span & Wagner's saturation pressure equation."""
-    u = 1 - temperature / CRITICAL_T
-    s = -7.0602087 * u + 1.9391218 * u**1.5 - 1.6463597 * u**2 - 3.2995634 * u**4
-    return CRITICAL_P * np.exp(CRITICAL_T / temperature * s)
 
 
 def least_squares(columns: list, target: np.ndarray, weight: np.ndarray | float) -> np.ndarray:
@@ -129,10 +122,16 @@ def fit_saturation() -> None:
     rows = []
     for value in t:
         saturated.update(CoolProp.QT_INPUTS, 0, value)
-        row = [saturated.hmass(), saturated.smass()]
+        row = [saturated.p(), saturated.hmass(), saturated.smass()]
         saturated.update(CoolProp.QT_INPUTS, 1, value)
         rows.append([*row, saturated.hmass(), saturated.smass()])
-    h_l, s_l, h_v, s_v = np.array(rows).T
+    p, h_l, s_l, h_v, s_v = np.array(rows).T
+    u = 1 - t / CRITICAL_T
+    powers = (2, 3, 4, 5, 6, 8)
+    log_p = np.log(p / CRITICAL_P)
+    c = least_squares([u ** (n / 2) for n in powers], log_p * t / CRITICAL_T, 1 / t)
+    show("SATURATION_PRESSURE", c, "T/Tc ln(p/pc): powers 2, 3, 4, 5, 6, 8 of (1 - T/Tc)^(1/2)")
+    log_p = CRITICAL_T / t * sum(a * u ** (n / 2) for a, n in zip(c, powers, strict=True))
     x = np.cbrt(1 - t / CRITICAL_T)
     weight = np.where(t <= 303.15, 1.0, 0.2)
     for name, value, degree, what in (
@@ -143,7 +142,7 @@ def fit_saturation() -> None:
     ):
         c = least_squares([x**n for n in range(degree + 1)], value, weight)
         show(name, c, f"{what}: powers 0.. of (1 - T/Tc)^(1/3)")
-    q = np.sqrt(-np.log(saturation_pressure(t) / CRITICAL_P))
+    q = np.sqrt(-log_p)
     c = least_squares([q**n for n in range(2, 10)], CRITICAL_T / t - 1, t * t)
     show("SATURATION_TEMPERATURE", c, "Tc/T - 1: powers 2..9 of sqrt(ln(pc/p))")
 
@@ -172,9 +171,9 @@ def fit_sublimation() -> None:
     ):
         c = least_squares([d**n for n in range(6)], np.array(value), 1.0)
         show(name, c, f"{what}: powers 0..5 of (T - Tt)/100 K")
-    y = np.log(p / TRIPLE_P)
-    c = least_squares([y**n for n in range(1, 9)], TRIPLE_T / t - 1, t * t)
-    show("SUBLIMATION_TEMPERATURE", c, "Tt/T - 1: powers 1..8 of ln(p/pt)")
+    q = np.sqrt(np.log(TRIPLE_P / p))
+    c = least_squares([q**n for n in range(2, 11)], TRIPLE_T / t - 1, t * t)
+    show("SUBLIMATION_TEMPERATURE", c, "Tt/T - 1: powers 2..10 of sqrt(ln(pt/p))")
 
 
 def fit_liquid_full() -> None:
