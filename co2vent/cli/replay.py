@@ -1,0 +1,45 @@
+"""`co2vent replay`: the window on a recorded vent."""
+
+import argparse
+from pathlib import Path
+
+from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
+from co2vent.cli.window_options import add_window_options, open_window
+from co2vent.errors import RefusedInputError
+from co2vent.readings.log_file import read_log
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Add the options of `replay`."""
+    parser.add_argument("file", metavar="FILE", help="a readings log (CSV)")
+    parser.add_argument(
+        "--speed", type=float, default=1.0, metavar="N", help="times the speed of life (1)"
+    )
+    parser.add_argument(
+        "--from", dest="start_s", type=float, default=0.0, metavar="SECONDS",
+        help="where in the recording to begin",
+    )  # fmt: skip
+    add_metadata_options(parser)
+    add_window_options(parser)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Replay the log in the window; return the exit status.
+
+    Raises:
+        Co2ventError: the log or an option can't be used, or there is no display.
+    """
+    if not 0.01 <= args.speed <= 10_000:
+        raise RefusedInputError("--speed: give a number from 0.01 to 10000")
+    path = Path(args.file)
+    log = read_log(path, column_names(args), metadata_overrides(args))
+    from co2vent.window.app import check_display
+
+    check_display()
+
+    def first(window: object) -> None:
+        page = window.replay(log, path.name, args.speed)  # type: ignore[attr-defined]
+        if args.start_s > 0:
+            page.begin_at(args.start_s)
+
+    return open_window(args, first)

@@ -1,0 +1,81 @@
+"""Starts the program's window, or says in one sentence why there can be none."""
+
+import os
+import sys
+import threading
+import traceback
+from collections.abc import Callable
+from pathlib import Path
+from types import TracebackType
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication
+
+from co2vent.errors import SourceUnavailableError
+from co2vent.window.look import Look
+from co2vent.window.main_window import MainWindow
+
+NO_DISPLAY = (
+    "no display to open the window on; start it in a desktop session, or use `co2vent record` and "
+    "`co2vent assess`, which need none"
+)
+
+
+def check_display() -> None:
+    """Refuse early where Qt would abort the process.
+
+    Raises:
+        SourceUnavailableError: there is no display.
+    """
+    if not sys.platform.startswith("linux") or os.environ.get("QT_QPA_PLATFORM"):
+        return
+    if not (os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY")):
+        raise SourceUnavailableError(NO_DISPLAY)
+
+
+def application() -> QApplication:
+    """Return the one QApplication, made at the first call."""
+    present = QApplication.instance()
+    if isinstance(present, QApplication):
+        return present
+    QGuiApplication.setHighDpiScaleFactorRoundingPolicy(
+        Qt.HighDpiScaleFactorRoundingPolicy.PassThrough
+    )
+    app = QApplication(["co2vent"])
+    app.setApplicationName("co2vent")
+    app.setDesktopFileName("co2vent")
+    app.setStyle("Fusion")  # the same look and sizes on every desktop
+    return app
+
+
+def _report_fault(
+    kind: type[BaseException], error: BaseException, trace: TracebackType | None
+) -> None:
+    """Print a fault in a slot and stop: a window that goes on half alive would mislead."""
+    traceback.print_exception(kind, error, trace)
+    QApplication.exit(70)
+
+
+def run(
+    first: Callable[[MainWindow], None] | None = None,
+    *,
+    settings: Path | None = None,
+    size: tuple[int, int] | None = None,
+) -> int:
+    """Open the window, let `first` fill it, and run until it is closed; return the exit status."""
+    check_display()
+    app = application()
+    sys.excepthook = _report_fault
+    threading.excepthook = lambda fault: traceback.print_exception(
+        fault.exc_type, fault.exc_value, fault.exc_traceback
+    )
+    window = MainWindow(Look.load(settings))
+    if size is not None:
+        window.resize(*size)
+    else:
+        window.resize(1280, 800)
+    window.show()
+    if first is not None:
+        first(window)
+    return app.exec()

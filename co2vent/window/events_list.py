@@ -1,0 +1,56 @@
+"""The events of the vent, newest last; choosing one in a replay goes there."""
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QWidget
+
+from co2vent.guidance.events import Event
+from co2vent.window import text
+from co2vent.window.sizes import Sizes
+from co2vent.window.theme import Palette
+
+
+class EventsList(QListWidget):
+    """A list that grows with the events."""
+
+    chosen = Signal(float)  # the time [s] of the event
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._shown = 0
+        self.setAccessibleName("events")
+        self.setWordWrap(True)
+        self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.itemClicked.connect(self._choose)
+        self.itemActivated.connect(self._choose)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        self.setStyleSheet(
+            f"QListWidget{{background:{palette.page};color:{palette.ink};border:0}}"
+            f"QListWidget::item{{padding:3px;border-bottom:1px solid {palette.hold_shade}}}"
+            f"QListWidget::item:selected{{background:{palette.key};color:{palette.key_ink}}}"
+        )
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        font = self.font()
+        font.setPixelSize(sizes.small_px)
+        self.setFont(font)
+
+    def show_events(self, events: tuple[Event, ...]) -> None:
+        """Show the events so far; after a seek backwards there are fewer."""
+        if len(events) < self._shown:
+            self.clear()
+            self._shown = 0
+        if len(events) == self._shown:
+            return
+        for event in events[self._shown :]:
+            item = QListWidgetItem(f"{text.duration(event.at_s)}  {event.text}")
+            item.setData(256, event.at_s)
+            self.addItem(item)
+        self._shown = len(events)
+        self.scrollToBottom()
+
+    def _choose(self, item: QListWidgetItem) -> None:
+        self.chosen.emit(float(item.data(256)))

@@ -1,0 +1,41 @@
+"""What a feed gives the vent page at each tick, and what kinds of feed there are."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Protocol
+
+from co2vent.guidance.session import View
+from co2vent.window.traces import Traces
+
+
+class Mode(StrEnum):
+    """Where the readings come from; all but `LIVE` carry a banner."""
+
+    LIVE = "live"
+    REPLAY = "replay"
+    CLASS = "class"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Frame:
+    """One moment of a vent, live or recorded."""
+
+    view: View | None
+    rows: int  # how many rows of the traces belong to this moment
+    age_s: float | None  # of the newest reading, by the feed's clock
+    source: str = ""  # words for the status row
+    recording: bool | None = None  # None: nothing to record here
+    recording_words: str = ""
+
+
+class Feed(Protocol):
+    """Readings for the vent page. `frame` never waits."""
+
+    mode: Mode
+    traces: Traces
+
+    def frame(self) -> Frame:
+        """Return the present moment."""
+
+    def close(self) -> None:
+        """Stop threads and let go of files."""

@@ -1,0 +1,63 @@
+"""A key: a large button with a drawing, a word and the key of the keyboard that does the same."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QSizePolicy, QToolButton, QWidget
+
+from co2vent.window.icons import icon
+from co2vent.window.sizes import Sizes
+from co2vent.window.theme import Palette
+
+
+class Key(QToolButton):
+    """One action, by touch and by keyboard."""
+
+    def __init__(
+        self,
+        drawing: str,
+        words: str,
+        shortcut: str,
+        action: Callable[[], object],
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._drawing = drawing
+        self._words = words
+        self._keys = shortcut
+        self._ink: str | None = None
+        self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.set_words(words)
+        if shortcut:
+            self.setShortcut(QKeySequence(shortcut))
+        self.clicked.connect(action)
+
+    def set_words(self, words: str, drawing: str | None = None) -> None:
+        """Change word and drawing, as for play and pause."""
+        self._words = words
+        if drawing is not None and drawing != self._drawing:
+            self._drawing = drawing
+            if self._ink is not None:
+                self.setIcon(icon(self._drawing, self._ink))
+        shortcut = self.shortcut()
+        self.setText(f"{words} ({self._keys})" if self._keys else words)
+        self.setShortcut(shortcut)  # setText takes the shortcut away
+        self.setAccessibleName(words)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint the drawing in the ink of the theme."""
+        self._ink = palette.key_ink
+        self.setIcon(icon(self._drawing, self._ink))
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        self.setFixedHeight(sizes.target_px)
+        self.setMinimumWidth(sizes.target_px)
+        side = round(sizes.target_px * 0.45)
+        self.setIconSize(QSize(side, side))
+        font = self.font()
+        font.setPixelSize(max(11, round(sizes.small_px * 0.92)))
+        self.setFont(font)

@@ -1,0 +1,199 @@
+"""The window: one page at a time, and the choices that hold for all of them."""
+
+import time
+from importlib.resources import as_file, files
+from pathlib import Path
+
+from PySide6.QtCore import QTimer
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
+from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
+
+from co2vent.errors import Co2ventError
+from co2vent.readings.log_file import LogFile, read_log
+from co2vent.window.icons import icon
+from co2vent.window.look import Look
+from co2vent.window.replay_feed import ReplayFeed
+from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.replay_page import ReplayPage
+from co2vent.window.start_page import Choice, StartPage
+from co2vent.window.style import style_sheet
+from co2vent.window.vent_page import VentPage
+from co2vent.window.words import translate
+
+SMALLEST = (600, 600)
+
+
+class MainWindow(QMainWindow):
+    """Start page, vent pages, class and plan."""
+
+    def __init__(self, look: Look) -> None:
+        super().__init__()
+        self.look = look
+        self.setWindowTitle("co2vent")
+        self.setWindowIcon(icon("program"))
+        self.setMinimumSize(*SMALLEST)
+        self.pages = QStackedWidget(self)
+        self.setCentralWidget(self.pages)
+        self.start_page = StartPage(self._choices(), look, self)
+        self.pages.addWidget(self.start_page)
+        self._add_actions()
+        self.apply_look()
+
+    def _choices(self) -> list[Choice]:
+        return [
+            Choice(
+                "open_log",
+                translate("Start", "Open a recorded vent"),
+                translate("Start", "A readings log, from this program or another logger."),
+                "O",
+                self.choose_log,
+            ),
+            Choice(
+                "play",
+                translate("Start", "Try the demonstration"),
+                translate("Start", "A simulated vent that ships with the program, replayed."),
+                "D",
+                self.open_demonstration,
+            ),
+        ]
+
+    def _add_actions(self) -> None:
+        for words, keys, slot in (
+            (translate("Action", "Theme"), "T", self.next_theme),
+            (translate("Action", "Units"), "U", self.next_units),
+            (translate("Action", "Text size"), "Ctrl++", self.next_text_size),
+            (translate("Action", "Full screen"), "F11", self.toggle_full_screen),
+            (translate("Action", "Quit"), "Ctrl+Q", self.close),
+        ):
+            action = QAction(words, self)
+            action.setShortcut(QKeySequence(keys))
+            action.triggered.connect(slot)
+            self.addAction(action)
+
+    # --- pages -------------------------------------------------------------------------------
+
+    @property
+    def page(self) -> QWidget:
+        """The page that is shown."""
+        return self.pages.currentWidget() or self.start_page
+
+    def show_page(self, page: QWidget) -> None:
+        """Put a page in front."""
+        self.pages.addWidget(page)
+        self.pages.setCurrentWidget(page)
+
+    def go_to_start(self) -> None:
+        """Leave the present page and show the start page."""
+        page = self.page
+        if page is self.start_page:
+            return
+        self.pages.setCurrentWidget(self.start_page)
+        self.pages.removeWidget(page)
+        if isinstance(page, VentPage):
+            page.close_feed()
+        page.deleteLater()
+
+    def choose_log(self) -> None:
+        """Let the person choose a log, and replay it."""
+        name, _filter = QFileDialog.getOpenFileName(
+            self, translate("Start", "Open a recorded vent"), "", "CSV (*.csv *.txt *.log);;* (*)"
+        )
+        if name:
+            self.open_log(Path(name))
+
+    def open_demonstration(self) -> None:
+        """Replay the first of the shipped samples."""
+        found = sorted(
+            entry.name for entry in files("co2vent.sample_logs").iterdir()
+            if entry.name.endswith(".csv")
+        )  # fmt: skip
+        preferred = [name for name in found if "bare" in name or "liquid" in name] or found
+        if not preferred:
+            self.complain(translate("Start", "No sample is installed with the program."))
+            return
+        with as_file(files("co2vent.sample_logs").joinpath(preferred[0])) as path:
+            self.open_log(path)
+
+    def open_log(self, path: Path, speed: float = 1.0) -> None:
+        """Replay the log at `path`; a log that can't be read is said in a sentence."""
+        try:
+            log = read_log(path)
+        except Co2ventError as error:
+            self.complain(str(error))
+            return
+        self.replay(log, path.name, speed)
+
+    def replay(self, log: LogFile, name: str, speed: float = 1.0) -> ReplayPage:
+        """Show the replay of a log that has been read."""
+        index = ReplayIndex(log)
+        feed = ReplayFeed(index, name, time.monotonic, speed)
+        index.start()
+        page = ReplayPage(feed, self.look, self)
+        page.back.connect(self.go_to_start)
+        self.show_page(page)
+        feed.playing = True
+        page.start()
+        return page
+
+    def complain(self, sentence: str) -> None:
+        """Say what went wrong and what to do."""
+        box = QMessageBox(QMessageBox.Icon.Warning, "co2vent", sentence, parent=self)
+        box.open()
+
+    # --- looks -------------------------------------------------------------------------------
+
+    def apply_look(self) -> None:
+        """Take theme, sizes and units from the look on every page."""
+        self.setStyleSheet(style_sheet(self.look.palette))
+        for place in range(self.pages.count()):
+            page = self.pages.widget(place)
+            if isinstance(page, (StartPage, VentPage)):
+                page.apply_look()
+
+    def _changed(self) -> None:
+        self.apply_look()
+        self.look.save()
+
+    def next_theme(self) -> None:
+        """Turn to the other theme."""
+        self.look.next_palette()
+        self._changed()
+
+    def next_units(self) -> None:
+        """Turn to the next choice of units."""
+        self.look.next_units()
+        self._changed()
+
+    def next_text_size(self) -> None:
+        """Turn to the next text size."""
+        self.look.next_text_scale()
+        self._changed()
+
+    def toggle_full_screen(self) -> None:
+        """Fill the screen, or not."""
+        if self.isFullScreen():
+            self.showNormal()
+        else:
+            self.showFullScreen()
+
+    def save_picture(self, path: Path) -> bool:
+        """Write what the window shows as a PNG file; return whether it was written."""
+        return self.grab().save(str(path), "PNG")
+
+    def picture_after(self, path: Path, seconds: float, *, then_close: bool) -> None:
+        """Save a picture `seconds` from now."""
+
+        def save() -> None:
+            self.save_picture(path)
+            if then_close:
+                self.close()
+
+        QTimer.singleShot(round(seconds * 1000), self, save)
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Stop the feed, keep the choices."""
+        page = self.page
+        if isinstance(page, VentPage):
+            page.close_feed()
+        self.look.save()
+        super().closeEvent(event)

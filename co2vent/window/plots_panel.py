@@ -1,0 +1,91 @@
+"""The pictures beside the figures: trace, P-T diagram and events, as many as there is room for."""
+
+from PySide6.QtCore import Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QWidget
+
+from co2vent.guidance.session import View
+from co2vent.window.events_list import EventsList
+from co2vent.window.line_plot import LinePlot
+from co2vent.window.sizes import Sizes
+from co2vent.window.text import UnitChoice
+from co2vent.window.theme import Palette
+from co2vent.window.trace_plot import TracePlot
+from co2vent.window.traces import Traces
+
+WIDE_PX = 860  # from this width on two pictures stand side by side
+
+
+class PlotsPanel(QWidget):
+    """Views in turn: trace (with the diagram where it fits), diagram, events."""
+
+    event_chosen = Signal(float)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.trace = TracePlot(self)
+        self.line = LinePlot(self)
+        self.events = EventsList(self)
+        self.events.chosen.connect(self.event_chosen)
+        self._side = QBoxLayout(QBoxLayout.Direction.TopToBottom)
+        self._side.setSpacing(4)
+        self._side.addWidget(self.line, 3)
+        self._side.addWidget(self.events, 2)
+        self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(4)
+        self._row.addWidget(self.trace, 3)
+        self._row.addLayout(self._side, 2)
+        self._view = 0
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        for part in (self.trace, self.line, self.events):
+            part.set_theme(palette)
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        for part in (self.trace, self.line, self.events):
+            part.set_sizes(sizes)
+        self._arrange()
+
+    def set_units(self, units: UnitChoice) -> None:
+        """Speak other units."""
+        self.trace.set_units(units)
+        self.line.set_units(units)
+
+    def next_view(self) -> None:
+        """Turn to the next view."""
+        self._view = (self._view + 1) % 3
+        self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Show as many pictures as fit."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        wide, tall = self.width() >= WIDE_PX, self.height() >= WIDE_PX * 0.62
+        self._row.setDirection(
+            QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom
+        )
+        self._side.setDirection(
+            QBoxLayout.Direction.TopToBottom if wide else QBoxLayout.Direction.LeftToRight
+        )
+        room = wide or tall
+        self.trace.setVisible(self._view == 0)
+        self.line.setVisible(self._view == 1 or (self._view == 0 and room))
+        self.events.setVisible(self._view == 2 or (self._view == 0 and room))
+
+    def show_view(self, traces: Traces, rows: int, view: View) -> None:
+        """Draw the first `rows` rows and what the view says of them; hidden pictures wait."""
+        if self.trace.isVisible():
+            self.trace.show_trace(traces, rows, view)
+        if self.line.isVisible():
+            self.line.show_path(traces, rows, view)
+        if self.events.isVisible():
+            self.events.show_events(view.events)
+
+    def clear(self) -> None:
+        """Forget holds and marks."""
+        self.trace.clear()

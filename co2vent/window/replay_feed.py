@@ -1,0 +1,103 @@
+"""Plays a recorded vent: play, pause, speed, seek, jump. No Qt, no clock of its own."""
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Callable
+from typing import Final
+
+from co2vent.window.frame import Frame, Mode
+from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.words import translate
+
+SPEEDS: Final = (0.5, 1.0, 2.0, 5.0, 10.0, 30.0, 60.0, 300.0)
+
+
+class ReplayFeed:
+    """The feed of a recorded vent."""
+
+    mode = Mode.REPLAY
+
+    def __init__(
+        self, index: ReplayIndex, name: str, clock: Callable[[], float], speed: float = 1.0
+    ) -> None:
+        self.index = index
+        self.traces = index.traces
+        self._name = name
+        self._clock = clock
+        self._ticked_s = clock()
+        self.position_s = 0.0
+        self.playing = False
+        self.speed = speed
+        self.wanted_s: float | None = None  # a place beyond what has run yet
+        self.blind = False
+
+    def frame(self) -> Frame:
+        """Return the present moment; while playing, time goes on."""
+        now_s = self._clock()
+        if self.playing:
+            self.position_s += (now_s - self._ticked_s) * self.speed
+            if self.position_s >= self.index.known_until_s:
+                self.position_s = self.index.known_until_s
+                if self.index.done:
+                    self.playing = False
+        self._ticked_s = now_s
+        if self.wanted_s is not None:
+            self.position_s = min(self.wanted_s, self.index.known_until_s)
+            if self.index.done or self.index.known_until_s >= self.wanted_s:
+                self.wanted_s = None
+        moment = self.index.at(self.position_s)
+        if moment is None:
+            return Frame(view=None, rows=0, age_s=None, source=self._name)
+        return Frame(
+            view=moment.view,
+            rows=moment.rows,
+            age_s=max(0.0, self.position_s - moment.play_s),
+            source=self._name,
+            recording_words=self._words(),
+        )
+
+    def _words(self) -> str:
+        if self.index.failure is not None:
+            return translate("Replay", "the record could not be judged: {error}").format(
+                error=self.index.failure
+            )
+        if not self.index.done:
+            share = self.index.known_until_s / max(1.0, self.index.length_s)
+            return translate("Replay", "reading the record: {percent} %").format(
+                percent=int(100 * share)
+            )
+        return ""
+
+    def toggle(self) -> None:
+        """Play or pause; from the end, play from the start."""
+        if not self.playing and self.index.done and self.position_s >= self.index.known_until_s:
+            self.position_s = 0.0
+        self.playing = not self.playing
+
+    def seek(self, position_s: float) -> None:
+        """Go to `position_s` of the play time, as far as the record has run."""
+        self.wanted_s = None
+        self.position_s = min(max(0.0, position_s), self.index.known_until_s)
+
+    def next_mark(self) -> None:
+        """Go to the next thing that happened."""
+        marks = self.index.marks()
+        place = bisect_right(marks, self.position_s)
+        self.seek(marks[place] if place < len(marks) else self.index.known_until_s)
+
+    def previous_mark(self) -> None:
+        """Go to the last thing that happened before now."""
+        marks = self.index.marks()
+        place = bisect_left(marks, self.position_s) - 1
+        self.seek(marks[place] if place >= 0 else 0.0)
+
+    def faster(self) -> None:
+        """Take the next higher speed."""
+        self.speed = min((s for s in SPEEDS if s > self.speed), default=SPEEDS[-1])
+
+    def slower(self) -> None:
+        """Take the next lower speed."""
+        self.speed = max((s for s in SPEEDS if s < self.speed), default=SPEEDS[0])
+
+    def close(self) -> None:
+        """Stop the thread."""
+        self.index.close()

@@ -1,0 +1,116 @@
+"""A recorded vent: play, pause, speed, seek, jump."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
+
+from co2vent.window import text
+from co2vent.window.fit_label import FitLabel
+from co2vent.window.frame import Frame
+from co2vent.window.keys import Key
+from co2vent.window.look import Look
+from co2vent.window.replay_feed import ReplayFeed
+from co2vent.window.vent_page import VentPage
+from co2vent.window.words import translate
+
+SLIDER_STEPS_PER_S = 4
+
+
+class ReplayPage(VentPage):
+    """The vent page of a recording. It raises no alarm and writes no log."""
+
+    def __init__(self, feed: ReplayFeed, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(feed, look, parent=parent)
+        self.replay = feed
+        self._moving = False
+        self.slider = QSlider(Qt.Orientation.Horizontal, self)
+        self.slider.setAccessibleName("place in the recording")
+        self.slider.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.slider.valueChanged.connect(self._slid)
+        self.clock_label = FitLabel(self)
+        row = QHBoxLayout()
+        row.setContentsMargins(8, 0, 8, 0)
+        row.addWidget(self.slider, 5)
+        row.addWidget(self.clock_label, 2)
+        self.under.addLayout(row)
+        self.play_key = Key("play", translate("Key", "Play"), "Space", self._toggle, self)
+        self.set_keys(
+            [
+                Key("back", translate("Key", "Back"), "Esc", self.back.emit, self),
+                Key("previous", translate("Key", "Previous"), "PgUp", self._previous, self),
+                self.play_key,
+                Key("next", translate("Key", "Next"), "PgDown", self._next, self),
+                Key("previous", translate("Key", "Slower"), "-", self._slower, self),
+                Key("next", translate("Key", "Faster"), "+", self._faster, self),
+                *self.common_keys(),
+            ]
+        )
+
+    def tick(self) -> None:
+        """Show the present moment and where it lies."""
+        super().tick()
+        index = self.replay.index
+        self._moving = True
+        self.slider.setMaximum(max(1, round(index.length_s * SLIDER_STEPS_PER_S)))
+        if not self.slider.isSliderDown():
+            self.slider.setValue(round(self.replay.position_s * SLIDER_STEPS_PER_S))
+        self._moving = False
+        self.play_key.set_words(
+            translate("Key", "Pause") if self.replay.playing else translate("Key", "Play"),
+            "pause" if self.replay.playing else "play",
+        )
+        self.clock_label.say(
+            f"{text.duration(self.replay.position_s)} / {text.duration(index.length_s)}"
+            f"  ×{self.replay.speed:g}"
+        )
+
+    def watch(self, frame: Frame, now_s: float) -> None:
+        """A recording raises no alarm."""
+
+    def apply_look(self) -> None:
+        """Take theme, sizes and units from the look."""
+        super().apply_look()
+        palette, sizes = self.look.palette, self.look.sizes(self)
+        self.clock_label.set_ink(palette.ink)
+        self.clock_label.set_max_px(sizes.text_px)
+        height = round(sizes.target_px * 0.62)
+        self.slider.setFixedHeight(height)
+        self.slider.setStyleSheet(
+            f"QSlider::groove:horizontal{{height:{height // 3}px;background:{palette.key}}}"
+            f"QSlider::sub-page:horizontal{{background:{palette.rule}}}"
+            f"QSlider::handle:horizontal{{width:{height}px;margin:-{height // 3}px 0;"
+            f"background:{palette.ink}}}"
+            f"QSlider:focus{{border:2px solid {palette.ink}}}"
+        )
+
+    def begin_at(self, position_s: float) -> None:
+        """Go to `position_s` as soon as the record has run so far."""
+        self.replay.wanted_s = position_s
+
+    def go_to_event(self, at_s: float) -> None:
+        """Go to an event that was chosen in the list."""
+        self._go(lambda: self.replay.seek(self.replay.index.play_time(at_s)))
+
+    def _go(self, move: object) -> None:
+        assert callable(move)
+        move()
+        self.redraw()
+        self.tick()
+
+    def _slid(self, value: int) -> None:
+        if not self._moving:
+            self._go(lambda: self.replay.seek(value / SLIDER_STEPS_PER_S))
+
+    def _toggle(self) -> None:
+        self._go(self.replay.toggle)
+
+    def _next(self) -> None:
+        self._go(self.replay.next_mark)
+
+    def _previous(self) -> None:
+        self._go(self.replay.previous_mark)
+
+    def _faster(self) -> None:
+        self._go(self.replay.faster)
+
+    def _slower(self) -> None:
+        self._go(self.replay.slower)

@@ -1,0 +1,151 @@
+"""A small drawing of the section: the liquid as estimated, with its uncertainty.
+
+The level is logarithmic, because a few grams matter and would not be seen on a true scale; the
+marks at the side say so. Solid: at least this much. Hatched: up to this much. All hatched with a
+question mark: not bounded.
+"""
+
+import math
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from co2vent.inference.outcome import Bounds, Charge
+from co2vent.window.sizes import Sizes
+from co2vent.window.theme import OUTDOOR, Palette
+
+LOWEST_SHARE: Final = 1e-4  # of the volume: 0.01 % is drawn as nothing
+MARKS: Final = ((1e-3, "0.1 %"), (1e-2, "1 %"), (1e-1, "10 %"), (1.0, "100 %"))
+
+
+def level(share: float) -> float:
+    """Return the height, 0 to 1, at which a volume share is drawn.
+
+    >>> round(level(0.01), 2)
+    0.5
+    """
+    if share <= LOWEST_SHARE:
+        return 0.0
+    return min(1.0, 1.0 - math.log10(min(share, 1.0)) / math.log10(LOWEST_SHARE))
+
+
+class SectionDrawing(QWidget):
+    """The section between two closed valves, seen from the side."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._palette: Palette = OUTDOOR
+        self._share: Bounds | None = None
+        self._charge = Charge.UNDETERMINED
+        self._known = False
+        self._small_px = 13
+        self.setAccessibleName("section: nothing known yet")
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumHeight(40)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        self._palette = palette
+        self.update()
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        self._small_px = max(10, round(sizes.small_px * 0.85))
+        self.update()
+
+    def show_liquid(self, share: Bounds | None, charge: Charge, *, known: bool) -> None:
+        """Show the liquid's share of the volume; `known` is False where no hold has spoken."""
+        if (share, charge, known) == (self._share, self._charge, self._known):
+            return
+        self._share, self._charge, self._known = share, charge, known
+        self.setAccessibleName(f"section: {charge.value.replace('_', ' ')}")
+        self.update()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint pipe, valves, liquid and marks."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        marks_width = self._small_px * 4.0
+        valve = min(self.height() * 0.4, self.width() * 0.09)
+        body = QRectF(
+            valve + 2.0,
+            3.0,
+            max(20.0, self.width() - 2 * valve - marks_width - 6.0),
+            self.height() - 6.0,
+        )
+        shape = QPainterPath()
+        corner = body.height() * 0.32
+        shape.addRoundedRect(body, corner, corner)
+        painter.save()
+        painter.setClipPath(shape)
+        painter.fillPath(shape, QColor(self._palette.surface))
+        self._paint_contents(painter, body)
+        painter.restore()
+        painter.setPen(QPen(QColor(self._palette.ink), 2.5))
+        painter.drawPath(shape)
+        self._paint_valve(painter, QPointF(body.left() - valve / 2.0, body.center().y()), valve)
+        self._paint_valve(painter, QPointF(body.right() + valve / 2.0, body.center().y()), valve)
+        self._paint_marks(painter, body, valve, marks_width)
+        painter.end()
+
+    def _paint_contents(self, painter: QPainter, body: QRectF) -> None:
+        liquid = QColor(self._palette.liquid)
+        share = self._share
+        if self._charge is Charge.SOLID_PRESENT:
+            ice = QRectF(
+                body.left(), body.bottom() - body.height() * 0.4, body.width(), body.height()
+            )
+            painter.fillRect(ice, QBrush(QColor(self._palette.ice), Qt.BrushStyle.DiagCrossPattern))
+            return
+        if self._charge is Charge.SUBCOOLED_LIQUID:
+            painter.fillRect(body, liquid)
+            return
+        if not self._known or share is None or share.upper is None:
+            painter.fillRect(body, QBrush(QColor(self._palette.rule), Qt.BrushStyle.BDiagPattern))
+            font = QFont(self.font())
+            font.setPixelSize(max(14, round(body.height() * 0.6)))
+            font.setBold(True)
+            painter.setFont(font)
+            painter.setPen(QColor(self._palette.ink))
+            painter.drawText(body, int(Qt.AlignmentFlag.AlignCenter.value), "?")
+            return
+        low = level(share.lower or 0.0) * body.height()
+        high = level(share.upper) * body.height()
+        painter.fillRect(
+            QRectF(body.left(), body.bottom() - high, body.width(), high - low),
+            QBrush(liquid, Qt.BrushStyle.BDiagPattern),
+        )
+        painter.fillRect(QRectF(body.left(), body.bottom() - low, body.width(), low), liquid)
+        painter.setPen(QPen(liquid, 2.0, Qt.PenStyle.DashLine))
+        painter.drawLine(
+            QPointF(body.left(), body.bottom() - high), QPointF(body.right(), body.bottom() - high)
+        )
+
+    def _paint_valve(self, painter: QPainter, middle: QPointF, size: float) -> None:
+        half = size / 2.0
+        path = QPainterPath(QPointF(middle.x() - half, middle.y() - half))
+        path.lineTo(middle.x() + half, middle.y() + half)
+        path.lineTo(middle.x() + half, middle.y() - half)
+        path.lineTo(middle.x() - half, middle.y() + half)
+        path.closeSubpath()
+        painter.fillPath(path, QColor(self._palette.ink))
+
+    def _paint_marks(
+        self, painter: QPainter, body: QRectF, valve: float, marks_width: float
+    ) -> None:
+        font = QFont(self.font())
+        font.setPixelSize(self._small_px)
+        painter.setFont(font)
+        painter.setPen(QPen(QColor(self._palette.faint), 1.5))
+        left = body.right() + valve + 2.0
+        room = body.height() / (len(MARKS) * self._small_px * 1.05)
+        for at, (share, words) in enumerate(MARKS):
+            if room < 1.0 and at % 2 == 0:
+                continue
+            y = body.bottom() - level(share) * body.height()
+            text_y = min(max(y, body.top() + self._small_px * 0.5), body.bottom())
+            painter.drawLine(QPointF(left, y), QPointF(left + 4.0, y))
+            box = QRectF(left + 6.0, text_y - self._small_px, marks_width, self._small_px * 2.0)
+            painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter.value), words)

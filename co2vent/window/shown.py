@@ -1,0 +1,190 @@
+"""From a View and the age of its newest reading to what the screen says. Pure.
+
+Staleness is decided here too, by the screen's own clock: when no reading has come for longer than
+the limit, no verdict made from older readings is shown, whatever the View says.
+"""
+
+from dataclasses import dataclass
+
+from co2vent.guidance.events import Severity
+from co2vent.guidance.session import View
+from co2vent.inference.outcome import Bounds, HoldAssessment, Instruction
+from co2vent.window import text
+from co2vent.window.text import UnitChoice
+from co2vent.window.words import headline_of, said, translate
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shown:
+    """All words of the vent screen for one moment."""
+
+    instruction: Instruction
+    severity: Severity
+    headline: str
+    reason: str
+    stale: bool
+    pressure: str
+    pressure_unit: str
+    pressure_second: str
+    margin: str
+    margin_unit: str
+    margin_caption: str
+    stop: str
+    rate: str
+    close_in: str
+    temperature: str
+    vent: str
+    hold_clock: str
+    inside: str
+    power: str
+    age: str
+    margin_pa: float | None
+    stop_margin_pa: float | None
+    hold: HoldAssessment | None  # the hold that `inside` speaks of
+    liquid_share: Bounds | None
+
+
+def latest_hold(view: View) -> HoldAssessment | None:
+    """Return the running hold, else the last one that ended, else None."""
+    if view.running_hold is not None:
+        return view.running_hold
+    return view.holds[-1] if view.holds else None
+
+
+def waiting(age_s: float | None = None) -> Shown:
+    """Return what the screen says before the first reading."""
+    return Shown(
+        instruction=Instruction.NO_DATA,
+        severity=Severity.CAUTION,
+        headline=translate("Text", "No reading yet"),
+        reason=translate(
+            "Text", "Keep the vent closed and read the mechanical gauge until readings arrive."
+        ),
+        stale=True,
+        pressure=text.DASH,
+        pressure_unit="",
+        pressure_second="",
+        margin=text.DASH,
+        margin_unit="",
+        margin_caption=translate("Text", "above the triple point"),
+        stop="",
+        rate="",
+        close_in="",
+        temperature="",
+        vent="",
+        hold_clock="",
+        inside=text.inside(None, pounds=False),
+        power="",
+        age=text.age(age_s),
+        margin_pa=None,
+        stop_margin_pa=None,
+        hold=None,
+        liquid_share=None,
+    )
+
+
+def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | None = None) -> Shown:
+    """Return what the screen says.
+
+    `age_s` is the age [s] of the newest reading by the screen's own clock; `share` the liquid's
+    volume share with its bounds, where it could be worked out.
+    """
+    latest = view.latest
+    if latest is None:
+        return waiting(age_s)
+    stale = view.stale or age_s is None or age_s > view.age_limit_s
+    ambient = view.setup.ambient_pressure_pa
+    unit = units.pressure
+    hold = latest_hold(view)
+    now_s = latest.at_s + (age_s or 0.0)
+    margin_pa = latest.pressure_pa - view.triple_point_pa
+    pounds = unit.startswith("psi")
+    prompt = view.prompt
+    headline = said(prompt.headline, prompt.instruction)
+    reason = prompt.reason
+    instruction, severity = prompt.instruction, prompt.severity
+    if stale and instruction is not Instruction.NO_DATA:
+        instruction, severity = Instruction.NO_DATA, Severity.DANGER
+        headline = headline_of(instruction)
+        reason = translate(
+            "Text",
+            "No reading for {age} s. Close the vent and read the mechanical gauge; if it rises, "
+            "vent. Nothing shown before counts any more.",
+        ).format(age=text.number(age_s or 0.0, 0))
+    second = units.second_pressure
+    below = margin_pa < 0
+    return Shown(
+        instruction=instruction,
+        severity=severity,
+        headline=headline,
+        reason=reason,
+        stale=stale,
+        pressure=text.pressure_digits(latest.pressure_pa, ambient, unit),
+        pressure_unit=text.unit_words(unit),
+        pressure_second=""
+        if second is None
+        else text.pressure(latest.pressure_pa, ambient, second),
+        margin=text.difference_digits(abs(margin_pa), unit),
+        margin_unit=text.difference_unit(unit),
+        margin_caption=(
+            translate("Text", "BELOW the triple point")
+            if below
+            else translate("Text", "above the triple point")
+        ),
+        stop=_stop_words(view, latest.pressure_pa, unit),
+        rate="" if stale else text.rate(view.rate_pa_per_s, unit),
+        close_in="" if stale else _close_words(view),
+        temperature=_temperature_words(view, units),
+        vent=_vent_words(view.vent_open),
+        hold_clock="" if stale else text.hold_clock(view.running_hold, now_s),
+        inside=(
+            translate("Text", "Inside: unknown while there are no readings")
+            if stale
+            else text.inside(hold, pounds=pounds)
+        ),
+        power="" if stale else text.power(hold, pounds=pounds),
+        age=text.age(age_s),
+        margin_pa=margin_pa,
+        stop_margin_pa=view.stop_pressure_pa - view.triple_point_pa,
+        hold=None if stale else hold,
+        liquid_share=None if stale else share,
+    )
+
+
+def _stop_words(view: View, pressure_pa: float, unit: str) -> str:
+    above_pa = pressure_pa - view.stop_pressure_pa
+    stop = text.pressure(view.stop_pressure_pa, view.setup.ambient_pressure_pa, unit)
+    if above_pa >= 0:
+        return translate("Text", "{gap} above the stop pressure {stop}").format(
+            gap=text.difference(above_pa, unit), stop=stop
+        )
+    return translate("Text", "{gap} below the stop pressure {stop}").format(
+        gap=text.difference(-above_pa, unit), stop=stop
+    )
+
+
+def _close_words(view: View) -> str:
+    if view.seconds_to_stop is None or view.vent_open is False:
+        return ""
+    return translate("Text", "stop pressure in {time}").format(
+        time=text.duration(view.seconds_to_stop)
+    )
+
+
+def _temperature_words(view: View, units: UnitChoice) -> str:
+    latest = view.latest
+    if latest is None or latest.line_temperature_k is None:
+        return translate("Text", "line temperature not measured")
+    words = text.temperature(latest.line_temperature_k, units.temperature)
+    if units.second_pressure is not None:
+        other = text.temperature_of(units.second_pressure)
+        words += " / " + text.temperature(latest.line_temperature_k, other)
+    return translate("Text", "line {temperature}").format(temperature=words)
+
+
+def _vent_words(vent_open: bool | None) -> str:
+    if vent_open is None:
+        return translate("Text", "vent valve: not known")
+    if vent_open:
+        return translate("Text", "vent valve: OPEN")
+    return translate("Text", "vent valve: CLOSED")

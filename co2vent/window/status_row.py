@@ -1,0 +1,106 @@
+"""Facts about the instrument itself: age of the data, valve, recording, source, sound."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
+
+from co2vent.guidance.events import Severity
+from co2vent.window.fit_label import FitLabel
+from co2vent.window.sizes import Sizes
+from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.words import translate
+
+
+class Cell(QWidget):
+    """A few words that turn into a band of their own when they are bad news."""
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._palette: Palette = OUTDOOR
+        self._bad: Severity | None = None
+        self._name = name
+        self.label = FitLabel(self, align=Qt.AlignmentFlag.AlignHCenter)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(6, 1, 6, 1)
+        row.addWidget(self.label)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        self._palette = palette
+        self.label.set_ink(palette.ink if self._bad is None else palette.band(self._bad).ink)
+        self.update()
+
+    def say(self, words: str, bad: Severity | None = None) -> None:
+        """Show words, on the ground of `bad` where they are bad news."""
+        if words != self.label.text():
+            self.label.say(words)
+            self.setAccessibleName(f"{self._name}: {words}")
+        if bad is not self._bad:
+            self._bad = bad
+            self.set_theme(self._palette)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the ground, if it has one of its own."""
+        if self._bad is not None:
+            painter = QPainter(self)
+            painter.fillRect(self.rect(), QColor(self._palette.band(self._bad).ground))
+            painter.end()
+
+
+class StatusRow(QWidget):
+    """Age, valve, temperature, recording, source."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.age = Cell("age of the newest reading", self)
+        self.valve = Cell("vent valve", self)
+        self.temperature = Cell("temperature", self)
+        self.recording = Cell("recording", self)
+        self.sound = Cell("sound", self)
+        self.source = Cell("source", self)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(4, 0, 4, 0)
+        row.setSpacing(4)
+        for cell, stretch in (
+            (self.age, 3),
+            (self.valve, 3),
+            (self.temperature, 4),
+            (self.recording, 4),
+            (self.sound, 2),
+            (self.source, 4),
+        ):
+            row.addWidget(cell, stretch)
+        self.sound.hide()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    @property
+    def cells(self) -> tuple[Cell, ...]:
+        """All cells."""
+        return (
+            self.age, self.valve, self.temperature, self.recording, self.sound, self.source,
+        )  # fmt: skip
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        for cell in self.cells:
+            cell.set_theme(palette)
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        self.setFixedHeight(round(sizes.text_px * 1.6))
+        for cell in self.cells:
+            cell.label.set_max_px(sizes.text_px)
+
+    def show_sound(self, *, works: bool) -> None:
+        """Show NO SOUND while no sound can be made."""
+        self.sound.setVisible(not works)
+        self.sound.say(translate("Status", "NO SOUND"), Severity.CAUTION)
+
+    def show_recording(self, recording: bool | None, words: str) -> None:
+        """Show whether readings are being kept; NOT RECORDING stays until they are."""
+        if recording is None:
+            self.recording.say(words)
+        elif recording:
+            self.recording.say(words or translate("Status", "recording"))
+        else:
+            self.recording.say(translate("Status", "NOT RECORDING"), Severity.CAUTION)

@@ -1,0 +1,228 @@
+"""Numbers and sentences of the screen. Everything shown as text is made here, from SI and absolute.
+
+No number appears without its unit, and no pressure without gauge or absolute. Numbers follow the
+locale of the screen; files never do.
+"""
+
+from enum import StrEnum
+
+from PySide6.QtCore import QLocale
+
+from co2vent.inference.outcome import Bounds, HoldAssessment
+from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
+from co2vent.window.words import charge_words, leak_words, translate
+
+POUND_KG = 0.45359237  # international pound, exact by definition
+DASH = "–"
+MINUS = "−"
+
+
+class UnitChoice(StrEnum):
+    """Which units the screen speaks; the first of a pair is the large one."""
+
+    BAR = "bar_g"
+    PSI = "psig"
+    BAR_AND_PSI = "bar_g+psig"
+    PSI_AND_BAR = "psig+bar_g"
+
+    @property
+    def pressure(self) -> str:
+        """The large pressure unit."""
+        return self.value.partition("+")[0]
+
+    @property
+    def second_pressure(self) -> str | None:
+        """The small pressure unit beside it, or None."""
+        return self.value.partition("+")[2] or None
+
+    @property
+    def temperature(self) -> str:
+        """The temperature unit that goes with the large pressure unit."""
+        return temperature_of(self.pressure)
+
+
+def temperature_of(pressure_unit: str) -> str:
+    """Return the temperature unit that goes with a pressure unit."""
+    return "degF" if pressure_unit.startswith("psi") else "degC"
+
+
+def number(value: float, places: int) -> str:
+    """Return `value` with `places` decimals in the locale of the screen, with a true minus."""
+    locale = QLocale()
+    locale.setNumberOptions(QLocale.NumberOption.OmitGroupSeparator)
+    text = locale.toString(value, "f", places)
+    if float(f"{value:.{places}f}") == 0.0:
+        text = text.lstrip("-" + MINUS)
+    return text.replace("-", MINUS)
+
+
+def unit_words(unit: str) -> str:
+    """Return a unit as it is written on the screen."""
+    return {
+        "bar_g": "bar g",
+        "bar_a": "bar abs",
+        "psig": "psig",
+        "psia": "psia",
+        "degC": "°C",
+        "degF": "°F",
+        "K": "K",
+    }.get(unit, unit.replace("_", " "))
+
+
+def pressure_digits(pressure_pa: float | None, ambient_pa: float, unit: str) -> str:
+    """Return the digits of an absolute pressure in `unit`; a dash where there is none."""
+    if pressure_pa is None:
+        return DASH
+    value = PRESSURE_UNITS[unit].from_absolute_pa(pressure_pa, ambient_pa)
+    return number(value, 1 if unit.startswith("psi") else 2)
+
+
+def pressure(pressure_pa: float | None, ambient_pa: float, unit: str) -> str:
+    """Return an absolute pressure with its unit, which says gauge or absolute."""
+    return f"{pressure_digits(pressure_pa, ambient_pa, unit)} {unit_words(unit)}"
+
+
+def difference_unit(unit: str) -> str:
+    """Return the unit of a pressure difference: neither gauge nor absolute."""
+    return "psi" if unit.startswith("psi") else "bar"
+
+
+def difference_digits(difference_pa: float | None, unit: str, *, sign: bool = False) -> str:
+    """Return the digits of a pressure difference."""
+    if difference_pa is None:
+        return DASH
+    psi = unit.startswith("psi")
+    text = number(difference_pa / (PSI_PA if psi else 1e5), 1 if psi else 2)
+    return f"+{text}" if sign and difference_pa > 0 else text
+
+
+def difference(difference_pa: float | None, unit: str, *, sign: bool = False) -> str:
+    """Return a pressure difference with its unit."""
+    return f"{difference_digits(difference_pa, unit, sign=sign)} {difference_unit(unit)}"
+
+
+def temperature(temperature_k: float | None, unit: str) -> str:
+    """Return a temperature with its unit; a dash where it is not measured."""
+    if temperature_k is None:
+        return f"{DASH} {unit_words(unit)}"
+    return f"{number(temperature_from_k(temperature_k, unit), 1)} {unit_words(unit)}"
+
+
+def both(choice: UnitChoice, pressure_pa: float | None, ambient_pa: float) -> str:
+    """Return a pressure in the chosen unit and, where chosen, the second one."""
+    text = pressure(pressure_pa, ambient_pa, choice.pressure)
+    if choice.second_pressure is None:
+        return text
+    return f"{text} / {pressure(pressure_pa, ambient_pa, choice.second_pressure)}"
+
+
+def rate(rate_pa_per_s: float | None, unit: str) -> str:
+    """Return a rate of fall or rise per minute, in words and with its unit."""
+    if rate_pa_per_s is None:
+        return translate("Text", "rate not known")
+    per_minute = abs(rate_pa_per_s) * 60.0
+    shown = difference(per_minute, unit)
+    if float(f"{per_minute / (PSI_PA if unit.startswith('psi') else 1e5):.2f}") == 0.0:
+        return translate("Text", "steady")
+    if rate_pa_per_s < 0:
+        return translate("Text", "falling {rate}/min").format(rate=shown)
+    return translate("Text", "rising {rate}/min").format(rate=shown)
+
+
+def duration(seconds: float | None) -> str:
+    """Return a duration as m:ss or h:mm:ss."""
+    if seconds is None:
+        return DASH
+    whole = max(0, int(seconds))
+    hours, rest = divmod(whole, 3600)
+    minutes, second = divmod(rest, 60)
+    return f"{hours}:{minutes:02d}:{second:02d}" if hours else f"{minutes}:{second:02d}"
+
+
+def age(age_s: float | None) -> str:
+    """Return the age of the newest reading in seconds."""
+    if age_s is None:
+        return translate("Text", "no reading yet")
+    if age_s >= 60.0:
+        return translate("Text", "reading {age} min old").format(age=duration(age_s))
+    return translate("Text", "reading {age} s old").format(age=number(max(0.0, age_s), 1))
+
+
+def mass(mass_kg: float, *, pounds: bool) -> str:
+    """Return a mass with a unit that suits its size."""
+    if pounds:
+        lb = mass_kg / POUND_KG
+        return f"{number(lb, 3 if lb < 0.1 else 2)} lb"
+    if mass_kg < 0.0995:
+        return f"{number(mass_kg * 1000.0, 1 if mass_kg < 0.00995 else 0)} g"
+    return f"{number(mass_kg, 2)} kg"
+
+
+def mass_bounds(bounds: Bounds, *, pounds: bool) -> str:
+    """Return an estimate with its bounds; a missing upper bound is said, never left out."""
+    if bounds.upper is None:
+        if bounds.lower is not None and bounds.lower > 0.0:
+            least = mass(bounds.lower, pounds=pounds)
+            return translate("Text", "at least {least}, no upper bound").format(least=least)
+        return translate("Text", "not bounded")
+    low = mass(bounds.lower or 0.0, pounds=pounds)
+    high = mass(bounds.upper, pounds=pounds)
+    percent = number(bounds.confidence * 100.0, 0)
+    if bounds.estimate is None or bounds.upper <= 0.0:
+        return translate("Text", "{low} to {high} ({percent} %)").format(
+            low=low, high=high, percent=percent
+        )
+    return translate("Text", "{best} ({low} to {high}, {percent} %)").format(
+        best=mass(bounds.estimate, pounds=pounds), low=low, high=high, percent=percent
+    )
+
+
+def share_bounds(bounds: Bounds) -> str:
+    """Return a volume share with its bounds in per cent."""
+    if bounds.upper is None:
+        return translate("Text", "share not bounded")
+    low = number((bounds.lower or 0.0) * 100.0, 2)
+    high = number(bounds.upper * 100.0, 2)
+    return translate("Text", "{low} to {high} % of the volume").format(low=low, high=high)
+
+
+def inside(hold: HoldAssessment | None, *, pounds: bool) -> str:
+    """Return what the hold says is inside: the state and the liquid with its bounds."""
+    if hold is None:
+        return translate("Text", "Inside: no hold yet")
+    words = translate("Text", "Inside: {state}").format(state=charge_words(hold.charge))
+    if hold.liquid_kg is not None:
+        amount = mass_bounds(hold.liquid_kg, pounds=pounds)
+        words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)
+    elif hold.liquid_volume_fraction is not None:
+        amount = share_bounds(hold.liquid_volume_fraction)
+        words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)
+    ice = hold.dry_ice_kg
+    if ice is not None and (ice.upper is None or ice.upper > 0.0):
+        amount = mass_bounds(ice, pounds=pounds)
+        words += "\n" + translate("Text", "Dry ice: {amount}").format(amount=amount)
+    return words
+
+
+def power(hold: HoldAssessment | None, *, pounds: bool) -> str:
+    """Return what the hold could have seen at best, and flow past the isolation valve."""
+    if hold is None:
+        return ""
+    if hold.detection_limit_kg is not None:
+        least = mass(hold.detection_limit_kg, pounds=pounds)
+        words = translate("Text", "This hold could see {least} or more").format(least=least)
+    else:
+        words = translate("Text", "This hold has no detection limit yet")
+    return f"{words}; {leak_words(hold.leak_by)}"
+
+
+def hold_clock(hold: HoldAssessment | None, now_s: float) -> str:
+    """Return the running hold's number, its time and the earliest time left."""
+    if hold is None or hold.closed:
+        return ""
+    so_far = duration(max(now_s, hold.end_s) - hold.start_s)
+    words = translate("Text", "Hold {number}: {time}").format(number=hold.number, time=so_far)
+    if hold.time_left_s is not None and hold.time_left_s > 0.0:
+        left = duration(hold.time_left_s)
+        return words + " · " + translate("Text", "{time} left at least").format(time=left)
+    return words

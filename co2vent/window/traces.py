@@ -1,0 +1,120 @@
+"""Growing columns of readings for drawing: 24 bytes a reading, 30 with the spare room.
+
+A gap in the data is a row of NaN, so that no line is drawn across it.
+"""
+
+from typing import Final
+
+import numpy as np
+import numpy.typing as npt
+
+from co2vent.readings.arrays import ReadingArrays
+from co2vent.readings.reading import Reading
+
+GROWTH: Final = 1.25  # keeps the spare room small; copying stays cheap at these sizes
+FIRST_ROOM: Final = 4096
+GAP_S: Final = 5.0  # readings further apart than this are not joined
+
+Column = npt.NDArray[np.float64]
+
+
+class Traces:
+    """Time, pressure and three temperatures of all readings so far."""
+
+    def __init__(self) -> None:
+        self._time = np.empty(FIRST_ROOM, np.float64)
+        self._values = np.empty((4, FIRST_ROOM), np.float32)
+        self._used = 0
+        self._segment = 0
+
+    def __len__(self) -> int:
+        return self._used
+
+    @property
+    def nbytes(self) -> int:
+        """The memory [bytes] the columns take."""
+        return self._time.nbytes + self._values.nbytes
+
+    @classmethod
+    def of(cls, readings: ReadingArrays) -> "tuple[Traces, npt.NDArray[np.int64]]":
+        """Return the traces of a whole record, and for each reading the rows up to it."""
+        count = len(readings)
+        step_s = np.diff(readings.at_s)
+        broken = np.diff(readings.segment) != 0
+        breaks = np.flatnonzero(broken | (step_s > GAP_S))
+        rows = np.arange(1, count + 1) + np.searchsorted(breaks, np.arange(count), side="left")
+        filled = np.full((5, count + breaks.size), np.nan)
+        columns = (
+            readings.at_s, readings.pressure_pa, readings.line_temperature_k,
+            readings.upper_temperature_k, readings.ambient_temperature_k,
+        )  # fmt: skip
+        for at, column in enumerate(columns):
+            if column is not None:
+                filled[at, rows - 1] = column
+        if breaks.size:
+            filled[0, rows[breaks]] = readings.at_s[breaks]
+        traces = cls()
+        traces._time = filled[0].copy()
+        traces._values = filled[1:].astype(np.float32)
+        traces._used = filled.shape[1]
+        traces._segment = int(readings.segment[-1]) if count else 0
+        return traces, rows
+
+    def clear(self) -> None:
+        """Forget all readings."""
+        self._used = 0
+        self._segment = 0
+
+    def append(self, reading: Reading) -> None:
+        """Add one reading, after a row of NaN where readings are missing before it."""
+        if self._used:
+            last_s = float(self._time[self._used - 1])
+            broken = reading.segment != self._segment
+            if broken or reading.at_s - last_s > GAP_S:
+                self._row(last_s, (None,) * 4)
+        self._segment = reading.segment
+        self._row(
+            reading.at_s,
+            (
+                reading.pressure_pa,
+                reading.line_temperature_k,
+                reading.upper_temperature_k,
+                reading.ambient_temperature_k,
+            ),
+        )
+
+    def _row(self, at_s: float, values: tuple[float | None, ...]) -> None:
+        if self._used == self._time.size:
+            room = int(self._used * GROWTH)
+            time = np.empty(room, np.float64)
+            time[: self._used] = self._time
+            table = np.empty((4, room), np.float32)
+            table[:, : self._used] = self._values
+            self._time, self._values = time, table
+        self._time[self._used] = at_s
+        self._values[:, self._used] = [np.nan if value is None else value for value in values]
+        self._used += 1
+
+    def count_until(self, at_s: float) -> int:
+        """Return how many rows are not later than `at_s`."""
+        return int(np.searchsorted(self._time[: self._used], at_s, side="right"))
+
+    def at_s(self, rows: int | None = None) -> Column:
+        """Return the times [s] of the first `rows` rows (all by default), without a copy."""
+        return self._time[: self._used if rows is None else rows]
+
+    def pressure_pa(self, rows: int | None = None) -> npt.NDArray[np.float32]:
+        """Return the absolute pressures [Pa]; NaN is a gap."""
+        return self._values[0, : self._used if rows is None else rows]
+
+    def line_temperature_k(self, rows: int | None = None) -> npt.NDArray[np.float32]:
+        """Return the line temperatures [K]; NaN where not measured."""
+        return self._values[1, : self._used if rows is None else rows]
+
+    def upper_temperature_k(self, rows: int | None = None) -> npt.NDArray[np.float32]:
+        """Return the temperatures [K] of the second clamp; NaN where not measured."""
+        return self._values[2, : self._used if rows is None else rows]
+
+    def ambient_temperature_k(self, rows: int | None = None) -> npt.NDArray[np.float32]:
+        """Return the ambient temperatures [K]; NaN where not measured."""
+        return self._values[3, : self._used if rows is None else rows]

@@ -1,0 +1,197 @@
+"""The page on which a vent is watched: the panel, the pictures and a row of keys."""
+
+import time
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Final
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+
+from co2vent.window.alarms import AlarmBook, conditions
+from co2vent.window.fit_label import FitLabel
+from co2vent.window.frame import Feed, Frame
+from co2vent.window.keys import Key
+from co2vent.window.look import Look
+from co2vent.window.sizes import Sizes
+from co2vent.window.vent_panel import VentPanel
+from co2vent.window.words import help_of, translate
+
+if TYPE_CHECKING:
+    from co2vent.window.plots_panel import PlotsPanel
+
+TICK_MS: Final = 50
+PICTURES_EVERY_S: Final = (
+    0.2  # the figures are painted at each tick, the traces five times a second
+)
+
+
+class VentPage(QWidget):
+    """Shows a feed. Live, replay and class add their own keys."""
+
+    back = Signal()
+
+    def __init__(
+        self, feed: Feed, look: Look, clock: Callable[[], float] = time.monotonic,
+        parent: QWidget | None = None,
+    ) -> None:  # fmt: skip
+        super().__init__(parent)
+        self.feed = feed
+        self.look = look
+        self._clock = clock
+        self.book = AlarmBook()
+        self.panel = VentPanel(self)
+        self._plots: PlotsPanel | None = None
+        self._drawn: tuple[object, int] | None = None
+        self._drawn_s = -1e9
+        self._help = FitLabel(self)
+        self._help.hide()
+        self._keys_grid = QGridLayout()
+        self._keys_grid.setContentsMargins(4, 0, 4, 4)
+        self._keys_grid.setSpacing(4)
+        self.under = QVBoxLayout()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(3)
+        self._column.addWidget(self.panel, 1)
+        self._column.addWidget(self._help)
+        self._column.addLayout(self.under)
+        self._column.addLayout(self._keys_grid)
+        self.keys: list[Key] = []
+        self._sizes: Sizes | None = None
+        self._timer = QTimer(self)
+        self._timer.setInterval(TICK_MS)
+        self._timer.timeout.connect(self.tick)
+
+    # --- keys --------------------------------------------------------------------------------
+
+    def common_keys(self) -> list[Key]:
+        """Return the keys that every vent page has."""
+        return [
+            Key("views", translate("Key", "View"), "V", self.next_view, self),
+            Key("help", translate("Key", "Why?"), "F1", self.toggle_help, self),
+        ]
+
+    def set_keys(self, keys: Sequence[Key]) -> None:
+        """Lay out the keys, in one row or, where the window is narrow, in two."""
+        self.keys = list(keys)
+        self._arrange_keys()
+
+    def _arrange_keys(self) -> None:
+        while self._keys_grid.count():
+            self._keys_grid.takeAt(0)
+        wide = self._sizes is None or not self._sizes.portrait
+        columns = len(self.keys) if wide else (len(self.keys) + 1) // 2
+        for place, key in enumerate(self.keys):
+            self._keys_grid.addWidget(key, place // columns, place % columns)
+
+    # --- run ---------------------------------------------------------------------------------
+
+    def start(self) -> None:
+        """Begin to show the feed; the pictures come after the first figures are painted."""
+        self.apply_look()
+        self.tick()
+        self._timer.start()
+        QTimer.singleShot(0, self._load_pictures)
+
+    def close_feed(self) -> None:
+        """Stop showing and let go of the feed."""
+        self._timer.stop()
+        self.feed.close()
+
+    def _load_pictures(self) -> None:
+        if self._plots is not None:
+            return
+        from co2vent.window.plots_panel import PlotsPanel  # loads the plotting library: 0.3 s
+
+        plots = PlotsPanel(self)
+        plots.event_chosen.connect(self.go_to_event)
+        self._plots = plots
+        self.panel.pictures.addWidget(plots)
+        self.apply_look()
+        self._drawn = None
+        self._drawn_s = -1e9
+        self.tick()
+
+    def tick(self) -> None:
+        """Show the present moment."""
+        frame = self.feed.frame()
+        now_s = self._clock()
+        self.watch(frame, now_s)
+        self.panel.show_frame(frame, self.feed.mode, self.book, now_s)
+        self._draw(frame, now_s)
+        if self._help.isVisible():
+            self._show_help()
+
+    def watch(self, frame: Frame, now_s: float) -> None:
+        """Raise alarms where this page is on a live vent; a recording raises none."""
+
+    def _draw(self, frame: Frame, now_s: float) -> None:
+        if self._plots is None or frame.view is None or not frame.rows:
+            return
+        state = (frame.view, frame.rows)
+        same = self._drawn is not None and self._drawn[0] is state[0] and self._drawn[1] == state[1]
+        if same or now_s - self._drawn_s < PICTURES_EVERY_S:
+            return
+        self._plots.show_view(self.feed.traces, frame.rows, frame.view)
+        self._drawn, self._drawn_s = state, now_s
+
+    def redraw(self) -> None:
+        """Draw the pictures again at the next tick."""
+        self._drawn, self._drawn_s = None, -1e9
+
+    def standing_conditions(self, frame: Frame) -> None:
+        """Take the alarm conditions of this moment."""
+        said = self.panel.shown
+        self.book.update(
+            conditions(frame.view, stale=said.stale, not_recording=frame.recording is False),
+            self._clock(),
+        )
+
+    # --- actions -----------------------------------------------------------------------------
+
+    def next_view(self) -> None:
+        """Turn to the next view of the pictures."""
+        if self._plots is not None:
+            self._plots.next_view()
+            self.redraw()
+
+    def go_to_event(self, at_s: float) -> None:
+        """A person chose an event; a replay goes there."""
+
+    def toggle_help(self) -> None:
+        """Show or hide the help behind the present prompt."""
+        self._help.setVisible(not self._help.isVisible())
+        if self._help.isVisible():
+            self._show_help()
+
+    def _show_help(self) -> None:
+        self._help.say(help_of(self.panel.shown.instruction))
+
+    # --- looks -------------------------------------------------------------------------------
+
+    def apply_look(self) -> None:
+        """Take theme, sizes and units from the look."""
+        sizes = self.look.sizes(self)
+        self._sizes = sizes
+        palette = self.look.palette
+        self.panel.set_theme(palette)
+        self.panel.set_sizes(sizes)
+        self.panel.set_units(self.look.units)
+        self._help.set_ink(palette.ink)
+        self._help.set_max_px(sizes.text_px)
+        self._help.setFixedHeight(round(sizes.text_px * 4.2))
+        for key in self.keys:
+            key.set_theme(palette)
+            key.set_sizes(sizes)
+        if self._plots is not None:
+            self._plots.set_theme(palette)
+            self._plots.set_sizes(sizes)
+            self._plots.set_units(self.look.units)
+            self.redraw()
+        self._arrange_keys()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Sizes follow the window."""
+        super().resizeEvent(event)
+        self.apply_look()

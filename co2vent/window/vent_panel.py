@@ -1,0 +1,165 @@
+"""Everything a vent shows: prompt, figures, what is inside, and the pictures.
+
+Used alike by the live page, the replay and the class.
+"""
+
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
+
+from co2vent.guidance.events import Severity
+from co2vent.inference.outcome import Charge
+from co2vent.window.alarm_strip import AlarmStrip
+from co2vent.window.alarms import AlarmBook
+from co2vent.window.banner import Banner
+from co2vent.window.figures import Figure
+from co2vent.window.fit_label import FitLabel
+from co2vent.window.frame import Frame, Mode
+from co2vent.window.headroom import Headroom
+from co2vent.window.liquid_share import liquid_share
+from co2vent.window.prompt_band import PromptBand
+from co2vent.window.section_drawing import SectionDrawing
+from co2vent.window.shown import Shown, latest_hold, shown, waiting
+from co2vent.window.sizes import Sizes
+from co2vent.window.status_row import StatusRow
+from co2vent.window.text import UnitChoice
+from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.words import translate
+
+
+class VentPanel(QWidget):
+    """The words and figures of a vent; the pictures are put into `pictures` when they are ready."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._palette: Palette = OUTDOOR
+        self.units = UnitChoice.BAR
+        self.shown: Shown = waiting()
+        self.banner = Banner(self)
+        self.status = StatusRow(self)
+        self.alarms = AlarmStrip(self)
+        self.prompt = PromptBand(self)
+        self.headroom = Headroom(self)
+        self.margin = Figure("margin", self)
+        self.pressure = Figure("pressure", self)
+        self.stop = FitLabel(self)
+        self.fall = FitLabel(self, bold=True)
+        self.hold = FitLabel(self, bold=True)
+        self.inside = FitLabel(self)
+        self.power = FitLabel(self)
+        self.drawing = SectionDrawing(self)
+        self.pictures = QVBoxLayout()
+        self._labels = (self.stop, self.fall, self.hold, self.inside, self.power)
+        self._build()
+
+    def _build(self) -> None:
+        numbers = QVBoxLayout()
+        numbers.setSpacing(0)
+        numbers.addWidget(self.margin, 5)
+        numbers.addWidget(self.pressure, 5)
+        top = QHBoxLayout()
+        top.setSpacing(10)
+        top.addWidget(self.headroom)
+        top.addLayout(numbers, 1)
+        self.side = QWidget(self)
+        left = QVBoxLayout(self.side)
+        left.setContentsMargins(8, 2, 4, 2)
+        left.setSpacing(2)
+        left.addLayout(top, 10)
+        left.addWidget(self.stop, 1)
+        left.addWidget(self.fall, 1)
+        left.addWidget(self.hold, 1)
+        left.addWidget(self.inside, 3)
+        left.addWidget(self.power, 2)
+        left.addWidget(self.drawing, 3)
+        self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._body.setSpacing(6)
+        self._body.addWidget(self.side, 38)
+        self._body.addLayout(self.pictures, 62)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(3)
+        column.addWidget(self.banner)
+        column.addWidget(self.status)
+        column.addWidget(self.prompt)
+        column.addWidget(self.alarms)
+        column.addLayout(self._body, 1)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        self._palette = palette
+        for part in (
+            self.banner, self.status, self.alarms, self.prompt, self.headroom, self.margin,
+            self.pressure, self.drawing,
+        ):  # fmt: skip
+            part.set_theme(palette)
+        for label in self._labels:
+            label.set_ink(palette.ink)
+        self.update()
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        for part in (
+            self.banner, self.status, self.alarms, self.prompt, self.headroom, self.margin,
+            self.pressure, self.drawing,
+        ):  # fmt: skip
+            part.set_sizes(sizes)
+        for label in self._labels:
+            label.set_max_px(sizes.text_px)
+        self.fall.set_max_px(round(sizes.text_px * 1.2))
+        self.hold.set_max_px(round(sizes.text_px * 1.2))
+        self.power.set_max_px(sizes.small_px)
+        self.prompt.setFixedHeight(round(min(0.22 * self.height(), sizes.digit_px * 2.6)) or 100)
+        self._body.setDirection(
+            QBoxLayout.Direction.TopToBottom if sizes.portrait else QBoxLayout.Direction.LeftToRight
+        )
+
+    def set_units(self, units: UnitChoice) -> None:
+        """Speak other units from the next frame on."""
+        self.units = units
+
+    def show_frame(self, frame: Frame, mode: Mode, book: AlarmBook, now_s: float) -> Shown:
+        """Show one moment; return what is said."""
+        view = frame.view
+        if view is None or view.latest is None:
+            said = waiting(frame.age_s)
+        else:
+            hold = latest_hold(view)
+            said = shown(view, frame.age_s, self.units, liquid_share(hold, view.setup))
+        self.shown = said
+        self.banner.show_mode(mode, simulated=view is not None and view.setup.simulated)
+        self.prompt.show_prompt(said, flashing=bool(book.unacknowledged))
+        self.alarms.show_alarms(book, now_s)
+        self.margin.show_figure(
+            said.margin, said.margin_unit, said.margin_caption, stale=said.stale
+        )
+        self.pressure.show_figure(
+            said.pressure,
+            said.pressure_unit,
+            translate("Text", "pressure"),
+            said.pressure_second,
+            stale=said.stale,
+        )
+        self.headroom.show_margin(said.margin_pa, said.stop_margin_pa, stale=said.stale)
+        self.stop.say(said.stop)
+        self.fall.say(" · ".join(words for words in (said.rate, said.close_in) if words))
+        self.hold.say(said.hold_clock)
+        self.inside.say(said.inside)
+        self.power.say(said.power)
+        charge = Charge.UNDETERMINED if said.hold is None else said.hold.charge
+        self.drawing.show_liquid(said.liquid_share, charge, known=said.hold is not None)
+        self._show_status(said, frame)
+        return said
+
+    def _show_status(self, said: Shown, frame: Frame) -> None:
+        stale = translate("Text", "STALE") + ": " if said.stale else ""
+        self.status.age.say(stale + said.age, Severity.DANGER if said.stale else None)
+        self.status.valve.say(said.vent)
+        self.status.temperature.say(said.temperature)
+        self.status.show_recording(frame.recording, frame.recording_words)
+        self.status.source.say(frame.source)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the page."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self._palette.page))
+        painter.end()
