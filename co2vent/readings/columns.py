@@ -159,7 +159,8 @@ def looks_like_header(names: Sequence[str]) -> bool:
     ]
     if any(column.role in PRESSURE_ROLES for column in found):
         return True
-    return len(names) > 1 and (bool(doubtful.unit_missing) or len(found) > 1)
+    doubts = len(doubtful.unit_missing) + len(doubtful.other_pressure)
+    return len(names) > 1 and (bool(doubtful.unit_missing) or len(found) + doubts > 1)
 
 
 def _settle_time(by_role: dict[Role, Column], needs_time: bool) -> None:

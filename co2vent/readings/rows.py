@@ -86,14 +86,12 @@ class RowReader:
         if len(cells) > self.columns.count or len(cells) < self._fewest:
             return Rejection(line, f"{len(cells)} cells where the header has {self.columns.count}")
         before = self._mark, self.origin_ns, self.time_kind
-        at_s = self._time_s(cells)
         pressure_pa = self._pressure_pa(cells[self._pressure.index])
+        at_s = self._time_s(cells) if isinstance(pressure_pa, float) else 0.0
         if isinstance(at_s, str) or isinstance(pressure_pa, tuple):
             self._mark, self.origin_ns, self.time_kind = before  # a rejected row leaves no trace
-            if isinstance(at_s, str):
-                return Rejection(line, at_s)
-            assert isinstance(pressure_pa, tuple)
-            return Rejection(line, *pressure_pa)
+            why = pressure_pa if isinstance(pressure_pa, tuple) else (str(at_s), False)
+            return Rejection(line, *why)
         if self.last_s is not None and at_s < self.last_s:
             self.segment += 1
         self.last_s = at_s

@@ -115,7 +115,7 @@ def is_unit_text(text: str) -> bool:
         | set(_TEMPERATURE_LETTERS)
         | {"s", "sec", "min", "ms", "h"}
     )
-    known |= set(_DATUM_BEHIND) | set(_DATUM_ANYWHERE)
+    known |= {"hh", "mm", "ss", "yyyy", "dd"} | set(_DATUM_BEHIND) | set(_DATUM_ANYWHERE)
     return all(word in known or _pressure_word(word)[0] is not None for word in words)
 
 
