@@ -31,7 +31,7 @@ Block = dict[str, NDArray[np.generic]]
 
 _MAX_DIGITS: Final = 15
 _POWERS: Final = 10.0 ** np.arange(_MAX_DIGITS + 1)
-_DAYS_EXACT_NS: Final = 1 << 53
+_EXACT_NS: Final = 1 << 53  # 104 days: beyond, nanoseconds are not exact in a double
 
 
 class _UnusualError(Exception):
@@ -178,13 +178,11 @@ class _Cells:
             return numbers * elapsed.scale
         if time is None or rows.origin_ns is None:
             raise _UnusualError
-        nanoseconds = self._clock_ns(time, rows.time_kind) - rows.origin_ns
-        if np.any(np.abs(nanoseconds) >= _DAYS_EXACT_NS):
-            raise _UnusualError
+        nanoseconds = self._clock_ns(time, rows.time_kind, rows.origin_ns)
         return nanoseconds / 1e9
 
-    def _clock_ns(self, column: Column, kind: tuple[bool, bool] | None) -> Ints:
-        """Return times that share their date, their zone and their form with the first one."""
+    def _clock_ns(self, column: Column, kind: tuple[bool, bool] | None, origin_ns: int) -> Ints:
+        """Return times since the origin that share their date, their zone and their form with the first one."""
         lengths = self._lengths(column)
         width = int(lengths[0])
         if np.any(lengths != width) or width < 19:
@@ -214,7 +212,10 @@ class _Cells:
         total = ((hours * 60 + minutes) * 60 + seconds) * 10**9
         for i in range(fraction):
             total += digits[:, 20 + i] * 10 ** (8 - i)
-        result: Ints = total - total[0] + first[0]
+        since_ns = first[0] - origin_ns
+        if abs(since_ns) >= _EXACT_NS - 2 * 86_400 * 10**9:
+            raise _UnusualError
+        result: Ints = total - total[0] + since_ns
         return result
 
     def _valve(self, column: Column) -> NDArray[np.int8]:
