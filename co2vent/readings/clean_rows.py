@@ -182,7 +182,7 @@ class _Cells:
         return nanoseconds / 1e9
 
     def _clock_ns(self, column: Column, kind: tuple[bool, bool] | None, origin_ns: int) -> Ints:
-        """Return times since the origin that share their date, their zone and their form with the first one."""
+        """Return times since the origin, if all share date, zone and form with the first."""
         lengths = self._lengths(column)
         width = int(lengths[0])
         if np.any(lengths != width) or width < 19:
