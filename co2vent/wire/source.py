@@ -48,15 +48,15 @@ class ReadOnlySource:
 
 def unavailable(label: str, error: object, advice: str) -> SourceUnavailableError:
     """Return the error for a source that could not be opened."""
-    return SourceUnavailableError(f"{label}: {_plain(error)}; {advice}")
+    return SourceUnavailableError(f"{label}: {words_of(error)}; {advice}")
 
 
 def lost(label: str, error: object) -> SourceLostError:
     """Return the error for a source that was open and has gone."""
-    return SourceLostError(f"{label}: {_plain(error)}; check the cable, the program keeps trying")
+    return SourceLostError(f"{label}: {words_of(error)}; check the cable, the program keeps trying")
 
 
-def _plain(error: object) -> str:
+def words_of(error: object) -> str:
     """Return the words of an operating-system error without its number and file name."""
     if isinstance(error, OSError) and error.strerror:
         return error.strerror.lower()

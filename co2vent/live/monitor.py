@@ -1,0 +1,379 @@
+"""A live vent: one thread from the source through the core to the recorder.
+
+The window, or a terminal, reads the newest `view` and `status` (one attribute each, replaced
+whole) and takes readings and events from queues (none is lost). What it wants, it posts.
+"""
+
+import logging
+import queue
+import threading
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from datetime import UTC, datetime
+from typing import Final
+
+from co2vent import __version__
+from co2vent.errors import Co2ventError, RefusedInputError
+from co2vent.guidance.events import Event, EventKind
+from co2vent.guidance.session import Item, Session, Tick, View, advance, begin, finish, view
+from co2vent.live.clock import LiveClock
+from co2vent.live.lateness import LATE_S, Lateness
+from co2vent.live.log_text import LogText
+from co2vent.live.status import Command, NoteSaid, SourceState, Status, ValveSaid
+from co2vent.readings.log_decoder import LogDecoder
+from co2vent.readings.reading import Reading, Rejection
+from co2vent.store.recorder import Recorder
+from co2vent.wire.link import Arrival, Back, Ended, Lines, Link, Lost, Readable, Unreadable
+from co2vent.wire.source import Source
+
+READ_S: Final = 0.05  # a command of the person waits no longer than this for the source
+TICK_S: Final = 0.25  # so that staleness shows well within its 2 s
+REJECTION_EVENT_S: Final = 1.0  # rejected rows are recorded as one event in so long
+MOST_FAULTS: Final = 5  # faults of this program after which it gives up
+FIRST_OPEN_S: Final = 30.0
+
+_log = logging.getLogger(__name__)
+
+
+class Monitor:
+    """Reads a source until it is stopped. `start` and `stop` are called by one other thread."""
+
+    def __init__(
+        self,
+        source: Source,
+        *,
+        columns: Sequence[str] | None = None,
+        overrides: Mapping[str, str] | None = None,
+        recorder: Recorder | None = None,
+        clock: LiveClock | None = None,
+    ) -> None:
+        """Prepare; nothing is opened yet.
+
+        Raises:
+            RefusedInputError: `columns` or `overrides` are not certain.
+        """
+        self.clock = clock or LiveClock()
+        self._source = source
+        stamp = self.clock.now_s if source.stamped_on_arrival else None
+        self._decoder = LogDecoder(columns, overrides, stamp)
+        self._link = Link(source)
+        self._recorder = recorder
+        self._session: Session = begin(self._decoder.setup)
+        self.view: View = view(self._session)
+        self.status = Status(source=SourceState.OPENING, label=source.label)
+        self.events: queue.SimpleQueue[Event] = queue.SimpleQueue()
+        self.readings: queue.SimpleQueue[Reading] = queue.SimpleQueue()
+        self.refusal: Co2ventError | None = None
+        self._commands: queue.SimpleQueue[Command] = queue.SimpleQueue()
+        self._stopping = threading.Event()
+        self._opened = threading.Event()
+        self._open_error: Co2ventError | None = None
+        self._thread: threading.Thread | None = None
+        self._text: LogText | None = None
+        self._valve_open: bool | None = None
+        self._note: str | None = None
+        self._last: Reading | None = None  # newest as decoded
+        self._arrived_s = 0.0  # when `_last` came
+        self._lateness = Lateness()
+        self._held_back: list[Item] = []  # recorded; late ones wait to come to the core
+        self._rejections_unsaid = 0
+        self._rejection_said_s = -REJECTION_EVENT_S
+        self._ticked_s = 0.0
+        self._faults = 0
+
+    # --- for the other thread -------------------------------------------------------------
+
+    def start(self) -> None:
+        """Open recorder and source, and start reading.
+
+        Raises:
+            StoreError: the log cannot be written.
+            SourceUnavailableError: the source cannot be opened.
+        """
+        if self._recorder is not None:
+            self._recorder.open()
+        self._thread = threading.Thread(target=self._run, name="monitor", daemon=True)
+        self._thread.start()
+        self._opened.wait(FIRST_OPEN_S)
+        if self._open_error is not None:
+            self._thread.join()
+            raise self._open_error
+
+    def stop(self, timeout_s: float = 10.0) -> None:
+        """End: judge the running hold as it stands, close source and recording."""
+        self._stopping.set()
+        if self._thread is not None:
+            self._thread.join(timeout_s)
+
+    def post(self, command: Command) -> None:
+        """Say something to the core: it goes into the stream before the next reading."""
+        self._commands.put(command)
+
+    def age_s(self) -> float | None:
+        """Return how old the newest reading is; `None` before the first. Call at any time."""
+        return None if self._last is None else max(0.0, self.clock.now_s() - self._arrived_s)
+
+    @property
+    def running(self) -> bool:
+        """Whether the thread still reads."""
+        return self._thread is not None and self._thread.is_alive()
+
+    # --- the thread -----------------------------------------------------------------------
+
+    def _run(self) -> None:
+        try:
+            self._link.open()
+        except Co2ventError as error:
+            self._open_error = error
+            self._say_status(SourceState.LOST, str(error))
+            self._close()
+            return
+        finally:
+            self._opened.set()
+        self._say_status(SourceState.WAITING)
+        while not self._stopping.is_set():
+            try:
+                if not self._step():
+                    break
+            except RefusedInputError as error:
+                self.refusal = error
+                self._say_status(SourceState.REFUSED, str(error))
+                break
+            except Exception as error:  # noqa: BLE001 - the thread's top: shown, never silent
+                if not self._own_fault(error):
+                    break
+        self._finish()
+
+    def _step(self) -> bool:
+        """Take what arrives within `READ_S`; return whether there may be more."""
+        arrivals = self._link.read(READ_S)
+        step_s = self.clock.check()
+        if step_s is not None:
+            self._break_in_time(step_s)
+        self._take_commands()
+        alive = True
+        for arrival in arrivals:
+            alive = self._take_arrival(arrival) and alive
+        now_s = self.clock.now_s()
+        if now_s - self._ticked_s >= TICK_S:
+            self._ticked_s = now_s
+            self._tick(now_s)
+        self.view = view(self._session)
+        return alive
+
+    def _take_arrival(self, arrival: Arrival) -> bool:
+        match arrival:
+            case Lines(text):
+                self._take_text(text)
+            case Lost(reason):
+                self._tell(f"source lost: {reason}")
+                self._say_status(SourceState.LOST, reason)
+            case Back(label):
+                self._tell(f"source back: {label}")
+                self._say_status(SourceState.WAITING)
+            case Unreadable(reason):
+                self._tell(reason)
+                self._say_status(SourceState.UNREADABLE, reason)
+            case Readable():
+                self._say_status(SourceState.WAITING)
+            case Ended():
+                self._take_text(b"", ended=True)
+                self._say_status(SourceState.ENDED, "the stream has ended")
+                return False
+        return True
+
+    def _take_text(self, text: bytes, *, ended: bool = False) -> None:
+        """Decode whole lines a few at a time: each batch is stamped when it is taken up."""
+        if ended and self._decoder.columns is not None:
+            items = self._decoder.finish()
+        else:
+            items = self._decoder.feed_bytes(text)
+        for item in items:
+            if isinstance(item, Reading):
+                self._take_reading(item)
+            else:
+                self._take_rejection(item)
+
+    def _take_reading(self, reading: Reading) -> None:
+        if reading == self._last:
+            return  # the instrument repeats its last row: nothing has been measured since
+        now_s = self.clock.now_s()
+        last = self._last
+        if last is None or reading.at_s != last.at_s or reading.segment != last.segment:
+            self._arrived_s = now_s
+        if last is not None and reading.segment != last.segment:
+            self._lateness.forget()
+        self._last = reading
+        late_s = self._lateness.late_s(reading.at_s, now_s)
+        self._record(self._with_what_was_said(reading))
+        if late_s > LATE_S:
+            if self.status.source is not SourceState.LATE:
+                self._tell(f"readings come {late_s:.1f} s late")
+            self._say_status(SourceState.LATE, f"readings come {late_s:.1f} s late")
+            self._arrived_s = now_s - late_s
+            return
+        if self.status.source is not SourceState.LIVE:
+            self._say_status(SourceState.LIVE)
+        held_back, self._held_back = self._held_back, []
+        for item in held_back:
+            self._advance(item)
+
+    def _with_what_was_said(self, reading: Reading) -> Reading:
+        """Put the person's valve and note where the source says nothing."""
+        note, self._note = self._note, None
+        if note and reading.note:
+            note = f"{reading.note}; {note}"
+        return replace(
+            reading,
+            vent_open=self._valve_open if reading.vent_open is None else reading.vent_open,
+            note=note or reading.note,
+        )
+
+    def _record(self, reading: Reading) -> None:
+        """Write the row; what it says when read back waits for the core."""
+        row, item = self._log_text().row(reading)
+        if self._recorder is not None:
+            self._recorder.row(row)
+        if item is not None:
+            self._held_back.append(item)
+        if isinstance(item, Reading):
+            self.readings.put(item)
+
+    def _log_text(self) -> LogText:
+        """Return the recording's text, begun at the first reading and kept to the columns."""
+        columns = self._decoder.columns
+        assert columns is not None
+        lines: list[str] = []
+        if self._text is None:
+            now = datetime.now(UTC).isoformat(timespec="seconds").replace("+00:00", "Z")
+            remarks = {
+                "recorded_utc": now,
+                "recorded_by": f"co2vent {__version__}",
+                "recorded_from": self._link.label,
+            }
+            self._text = LogText(self._decoder.setup, columns, remarks)
+            self._session = begin(self._text.setup)
+            lines = self._text.preamble
+        else:
+            header = self._text.use(columns)
+            lines = [header] if header else []
+        if self._recorder is not None:
+            for line in lines:
+                self._recorder.preamble(line)
+        return self._text
+
+    def _take_rejection(self, rejection: Rejection) -> None:
+        item: Item = rejection
+        if rejection.over_range and self._text is not None:
+            row, read = self._text.over_range_row(self._data_now_s(self.clock.now_s()))
+            if self._recorder is not None:
+                self._recorder.row(row)
+            if isinstance(read, Rejection):
+                item = Rejection(rejection.line, rejection.reason, read.over_range)
+        self._advance(item)
+        self._rejections_unsaid += 1
+        reason = f"line {rejection.line}: {rejection.reason}"
+        self.status = replace(self.status, rejected=self.status.rejected + 1, last_rejection=reason)
+        now_s = self.clock.now_s()
+        if now_s - self._rejection_said_s >= REJECTION_EVENT_S:
+            self._rejection_said_s = now_s
+            more = (
+                f" (and {self._rejections_unsaid - 1} more)" if self._rejections_unsaid > 1 else ""
+            )
+            self._rejections_unsaid = 0
+            self._keep_event(f"rejected: {reason}{more}")
+
+    def _advance(self, item: Item) -> None:
+        self._session, events = advance(self._session, item)
+        self._publish(events)
+
+    def _publish(self, events: Sequence[Event]) -> None:
+        for event in events:
+            self.events.put(event)
+            self._keep_event(f"{event.at_s:.3f} s {event.kind.value}: {event.text}")
+
+    def _data_now_s(self, now_s: float) -> float:
+        """Return the present on the time line of the readings."""
+        return 0.0 if self._last is None else self._last.at_s + max(0.0, now_s - self._arrived_s)
+
+    def _tick(self, now_s: float) -> None:
+        if self._last is not None:
+            self._advance(Tick(self._data_now_s(now_s)))
+        recorder = self._recorder.state if self._recorder is not None else None
+        if recorder != self.status.recorder:
+            before, self.status = self.status, replace(self.status, recorder=recorder)
+            if before.not_recording != self.status.not_recording:
+                self._tell(self.status.not_recording or "recording again", keep=False)
+
+    def _take_commands(self) -> None:
+        while not self._commands.empty():
+            match self._commands.get():
+                case ValveSaid(is_open):
+                    self._valve_open = is_open
+                    self._keep_event(f"the person says: vent {'open' if is_open else 'closed'}")
+                    if self._decoder.setup.simulated:
+                        self._link.send("open" if is_open else "closed")
+                case NoteSaid(text):
+                    self._note = f"{self._note}; {text}" if self._note else text
+
+    def _break_in_time(self, step_s: float) -> None:
+        """Say that the wall clock stepped; the clock has put a gap into stamped readings."""
+        self._tell(
+            f"the wall clock stepped by {step_s:+.0f} s, or the machine slept: no hold reaches "
+            "across it",
+            EventKind.TIME_BROKEN,
+        )
+        if self._last is not None:
+            self._advance(Tick(self._last.at_s + max(self.view.age_limit_s, LATE_S) + LATE_S))
+
+    # --- what is told and kept ------------------------------------------------------------
+
+    def _tell(self, text: str, kind: EventKind = EventKind.NOTE, *, keep: bool = True) -> None:
+        """Show and record something that the core does not know of."""
+        self.events.put(Event(self._data_now_s(self.clock.now_s()), kind, text))
+        if keep:
+            self._keep_event(text)
+
+    def _keep_event(self, text: str) -> None:
+        if self._recorder is not None and self._text is not None:
+            now = datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
+            self._recorder.event(f"{now} {text}")
+
+    def _say_status(self, source: SourceState, detail: str = "") -> None:
+        self.status = replace(self.status, source=source, label=self._link.label, detail=detail)
+
+    def _own_fault(self, error: Exception) -> bool:
+        """Start the evidence anew after a fault of this program; return whether to go on."""
+        self._faults += 1
+        _log.exception("fault while reading %s", self._link.label)
+        text = f"a fault in this program ({type(error).__name__}): the evidence starts anew"
+        self._tell(text, EventKind.GAUGE_FAULT)
+        self._held_back.clear()
+        self._session = begin(self._session.setup)
+        self.view = view(self._session)
+        if self._faults < MOST_FAULTS:
+            return True
+        self._say_status(SourceState.FAILED, "this program has a fault; use the mechanical gauge")
+        return False
+
+    def _finish(self) -> None:
+        """Judge the running hold as it stands, then close; a session that failed says no more."""
+        if self.status.source not in (SourceState.FAILED, SourceState.REFUSED):
+            try:
+                for item in self._held_back:
+                    self._advance(item)
+                self._session, events = finish(self._session)
+                self._publish(events)
+                self.view = view(self._session)
+            except Exception:  # noqa: BLE001 - the thread's top: shown, never silent
+                _log.exception("fault at the end")
+                self._say_status(SourceState.FAILED, "this program has a fault at the end")
+        if self._note and self._text is not None:
+            self._keep_event(f"note: {self._note}")
+        self._close()
+
+    def _close(self) -> None:
+        self._link.close()
+        if self._recorder is not None:
+            self._recorder.close()
+            self.status = replace(self.status, recorder=self._recorder.state)
