@@ -1,0 +1,227 @@
+"""The first page: who, what, when, the trace, each hold's verdict with numbers, signatures."""
+
+from collections.abc import Callable
+
+from co2vent.guidance.assess import final_of
+from co2vent.guidance.session import View
+from co2vent.inference.outcome import HoldAssessment, Instruction
+from co2vent.readings.reading import Gas, Setup
+from co2vent.report import values
+from co2vent.report.facts import LogFacts, ReportFacts
+from co2vent.report.markup import heading, pairs, paragraph, table
+
+TraceMarkup = Callable[[LogFacts], str]
+
+NO_RELEASE = (
+    "This record states what the readings show. It does not release the section for work: "
+    "that is for the responsible person, with both bleeds open."
+)
+
+
+def summary(facts: ReportFacts, trace: TraceMarkup) -> str:
+    """Return the first page's markup."""
+    log = facts.vent_log
+    parts = [f"<h1>{_title(facts)}</h1>", pairs(_head(facts))]
+    if log is None:
+        parts.append(paragraph("No vent readings in this record: nothing shows what is inside."))
+    else:
+        parts += [_verdict(log), pairs(_figures(log)), trace(log), _holds(log)]
+    parts.append(_signatures(facts))
+    return "".join(parts)
+
+
+def _title(facts: ReportFacts) -> str:
+    return "Record of a CO<sub>2</sub> (R-744) section " + (
+        "job" if facts.record is not None else "vent"
+    )
+
+
+def _head(facts: ReportFacts) -> list[tuple[str, object]]:
+    log = facts.vent_log
+    entries: list[tuple[str, object]] = []
+    if facts.record is not None:
+        head = facts.record.job.head
+        people = "; ".join(
+            ", ".join(part for part in (one.name, one.role, one.certificate) if part)
+            for one in head.people
+        )
+        entries += [
+            ("Site, unit", ", ".join(part for part in (head.site, head.unit) if part)),
+            ("Section", head.section),
+            ("Drawing", head.drawing),
+            ("Work", head.order),
+            ("People", people),
+            ("Begun", f"{facts.record.started:%Y-%m-%d %H:%M %Z}"),
+        ]
+    else:
+        entries += [("Section", facts.section), ("Readings log", "" if log is None else log.name)]
+    if log is not None:
+        setup = log.view.setup
+        entries += [
+            ("Section volume", _litres(setup.section_volume_m3)),
+            ("Ambient", _ambient(setup)),
+            ("Gauge", _gauge(setup)),
+            ("Zero", _zero(log)),
+            ("Relief, rated", _ratings(setup)),
+            ("Metal minimum", values.temperature(setup.metal_minimum_temperature_k)),
+        ]
+    entries.append(("Printed", f"{facts.made_at}, co2vent {facts.version}"))
+    return entries
+
+
+def _litres(volume_m3: float | None) -> str:
+    return "not given" if volume_m3 is None else f"{volume_m3 * 1e3:.3g} L"
+
+
+def _ambient(setup: Setup) -> str:
+    altitude = "" if setup.altitude_m is None else f", altitude {setup.altitude_m:.0f} m"
+    how = " (assumed: sea level)" if setup.ambient_pressure_assumed else " (given)"
+    return f"{setup.ambient_pressure_pa / 100:.0f} mbar{altitude}{how}"
+
+
+def _gauge(setup: Setup) -> str:
+    if setup.gauge_span_pa is None:
+        return "range and class not given"
+    if setup.gauge_accuracy_fraction is None:
+        return f"span {setup.gauge_span_pa / 1e5:.4g} bar, class not given"
+    return (
+        f"span {setup.gauge_span_pa / 1e5:.4g} bar, ±{setup.gauge_accuracy_fraction * 100:.3g} % "
+        f"= ±{setup.gauge_error_pa / 1e5:.2f} bar"
+    )
+
+
+def _zero(log: LogFacts) -> str:
+    if not log.zero_given:
+        return "not given"
+    return f"{log.view.setup.zero_offset_pa / 1e5:+.3f} bar, subtracted"
+
+
+def _ratings(setup: Setup) -> str:
+    ambient_pa = setup.ambient_pressure_pa
+    relief = values.gauge_pressure(setup.relief_pressure_pa, ambient_pa)
+    rated = values.gauge_pressure(setup.section_max_pressure_pa, ambient_pa)
+    return f"relief {relief}, rated {rated}"
+
+
+def _verdict(log: LogFacts) -> str:
+    final = final_of(log.view)
+    instruction = values.INSTRUCTIONS[Instruction(final.instruction)]
+    words = values.CHARGES[final.charge].capitalize()
+    return (
+        '<table class="verdict" border="1" cellspacing="0" cellpadding="4" width="100%"><tr><td>'
+        f"<b>At the end of the record: {words}. Next: {instruction}.</b>"
+        + paragraph(final.reason)
+        + paragraph(NO_RELEASE, "small")
+        + "</td></tr></table>"
+    )
+
+
+def _figures(log: LogFacts) -> list[tuple[str, object]]:
+    view = log.view
+    ambient_pa = view.setup.ambient_pressure_pa
+    return [
+        ("Triple point", values.gauge_pressure(view.triple_point_pa, ambient_pa)),
+        ("Stop pressure", values.gauge_pressure(view.stop_pressure_pa, ambient_pa)),
+        ("Lowest pressure", values.gauge_pressure(view.minimum_pressure_pa, ambient_pa)),
+        ("Below triple point", _below(view)),
+        ("CO2 let out", _mass(view)),
+        ("Vapour only since", values.duration(view.vapor_only_since_s)),
+    ]
+
+
+def _below(view: View) -> str:
+    before = view.seconds_below_triple_point_before_vapor_only
+    return (
+        f"{values.duration(view.seconds_below_triple_point)}, of which "
+        f"{values.duration(before)} before vapour only was shown"
+    )
+
+
+def _mass(view: View) -> str:
+    if view.mass_vented_kg is None:
+        return "not known: section volume not given"
+    return f"{values.bounded_mass(view.mass_vented_kg)}, computed"
+
+
+def _holds(log: LogFacts) -> str:
+    if log.view.setup.gas is not Gas.CO2:
+        return ""
+    rows: list[tuple[object, ...]] = []
+    for hold in log.view.holds:
+        rows += _hold_rows(hold, log.view.setup)
+    if not rows:
+        return heading("Holds") + paragraph("None: the record has no closed time.")
+    head = ("Hold", "From, length", "Pressure", "Inside", "Leak-by", "Liquid", "Dry ice", "Detects")
+    return heading("Holds (95 % bounds)") + table(rows, head, (6, 12, 19, 11, 9, 17, 15, 11))
+
+
+def _hold_rows(hold: HoldAssessment, setup: Setup) -> list[tuple[object, ...]]:
+    ambient_pa = setup.ambient_pressure_pa
+    liquid = (
+        values.bounded_mass(hold.liquid_kg)
+        if hold.liquid_kg is not None
+        else values.bounded_share(hold.liquid_volume_fraction)
+    )
+    running = "" if hold.closed else ", running at the end"
+    row = (
+        hold.number,
+        f"{values.duration(hold.start_s)}, {values.duration(hold.end_s - hold.start_s)}{running}",
+        f"{values.gauge_pressure(hold.start_pressure_pa, ambient_pa)} to "
+        f"{values.gauge_pressure(hold.end_pressure_pa, ambient_pa)}",
+        values.CHARGES[hold.charge],
+        values.LEAKS[hold.leak_by],
+        liquid,
+        values.bounded_mass(hold.dry_ice_kg),
+        values.mass(hold.detection_limit_kg),
+    )
+    why = [f"{values.INSTRUCTIONS[hold.instruction].capitalize()}. {hold.reason}"]
+    if hold.slope_pa_per_s is not None and hold.slope_pa_per_s.estimate is not None:
+        why.append(f"Late slope {hold.slope_pa_per_s.estimate * 0.6:.3g} mbar/min.")
+    if hold.dry_ice_kg_if_vented:
+        why.append(f"Dry ice if vented now: {values.mass(hold.dry_ice_kg_if_vented)}.")
+    if hold.boil_off_s is not None:
+        why.append(f"Boiled off not before {values.duration(hold.boil_off_s)}.")
+    return [row, (" ".join(why),)]
+
+
+def _signatures(facts: ReportFacts) -> str:
+    rows: list[tuple[object, ...]] = []
+    note = ""
+    record = facts.record
+    if facts.simulated:
+        note = "SIMULATED PRACTICE: never signed."
+    elif record is None:
+        note = "A readings log alone is not signed; a job is."
+    elif not record.signatures:
+        note = "Not signed."
+    if record is not None:
+        last = len(record.chain.entries)
+        rows += [
+            (
+                one.name,
+                one.role,
+                one.at,
+                f"entry {one.entry} over {one.over[:16]}…"
+                + (f", {last - one.entry} entries since" if last > one.entry else ""),
+            )
+            for one in record.signatures
+        ]
+    parts = [heading("Signatures and digests")]
+    if rows:
+        parts.append(table(rows, ("Name", "Role", "Time", "Signed over"), (24, 20, 26, 30)))
+    if note:
+        parts.append(paragraph(note))
+    return "".join(parts) + _digests(facts)
+
+
+def _digests(facts: ReportFacts) -> str:
+    lines = []
+    if facts.record is not None:
+        chain = facts.record.chain
+        held = facts.record.problem or "every entry matches its digest"
+        lines.append(f"Job, {len(chain.entries)} entries, last digest {chain.digest} ({held})")
+        if chain.torn:
+            lines.append(f"The file ends in a torn line of {len(chain.torn)} bytes, left out.")
+    lines += [f"{log.name}: sha256 {log.sha256}" for log in facts.logs if log.sha256]
+    lines += [f"Not read: {missing}" for missing in facts.missing_logs]
+    return "".join(paragraph(line, "small") for line in lines)

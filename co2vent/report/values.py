@@ -1,0 +1,97 @@
+"""Values as a report prints them: both unit systems, bounds, and a dash where nothing is known."""
+
+from datetime import timedelta
+
+from co2vent.inference.outcome import Bounds, Charge, Instruction, LeakBy
+from co2vent.units import PSI_PA, temperature_from_k
+
+DASH = "—"
+
+CHARGES = {
+    Charge.SUBCOOLED_LIQUID: "liquid-full",
+    Charge.TWO_PHASE: "liquid and vapour",
+    Charge.VAPOR_ONLY: "vapour only",
+    Charge.SOLID_PRESENT: "dry ice",
+    Charge.UNDETERMINED: "not known",
+}
+LEAKS = {
+    LeakBy.NONE: "none seen",
+    LeakBy.SUSPECTED: "suspected",
+    LeakBy.UNDETERMINED: "not known",
+}
+INSTRUCTIONS = {
+    Instruction.VENT: "vent",
+    Instruction.CLOSE_AND_HOLD: "close and hold",
+    Instruction.KEEP_HOLDING: "keep holding",
+    Instruction.VENT_AGAIN: "vent again",
+    Instruction.VENT_TO_ZERO: "vent to 1 bar g, hold for dry ice, then to zero",
+    Instruction.HOLD_FOR_DRY_ICE: "hold for dry ice",
+    Instruction.OPEN_BLEEDS: "open the bleeds at both ends and leave them open",
+    Instruction.VENT_NOW: "vent now",
+    Instruction.CHECK_ISOLATION: "check the isolation",
+    Instruction.CHECK_VENT_LINE: "check the vent line",
+    Instruction.CHECK_GAUGE: "check the gauge",
+    Instruction.NO_DATA: "no data",
+    Instruction.WAIT: "wait",
+}
+
+
+def gauge_pressure(pressure_pa: float | None, ambient_pa: float) -> str:
+    """Return an absolute pressure [Pa] as `5.20 bar g (75.4 psig)`."""
+    if pressure_pa is None:
+        return DASH
+    return gauge_difference(pressure_pa - ambient_pa)
+
+
+def gauge_difference(pressure_pa_gauge: float | None) -> str:
+    """Return a gauge pressure [Pa] as `5.20 bar g (75.4 psig)`."""
+    if pressure_pa_gauge is None:
+        return DASH
+    return f"{pressure_pa_gauge / 1e5:.2f} bar g ({pressure_pa_gauge / PSI_PA:.1f} psig)"
+
+
+def difference(pressure_pa: float | None) -> str:
+    """Return a pressure difference [Pa] as `0.30 bar (4.4 psi)`."""
+    if pressure_pa is None:
+        return DASH
+    return f"{pressure_pa / 1e5:.2f} bar ({pressure_pa / PSI_PA:.1f} psi)"
+
+
+def temperature(temperature_k: float | None) -> str:
+    """Return a temperature [K] as `-20.0 °C (-4.0 °F)`."""
+    if temperature_k is None:
+        return DASH
+    celsius = temperature_from_k(temperature_k, "degC")
+    return f"{celsius:.1f} °C ({temperature_from_k(temperature_k, 'degF'):.1f} °F)"
+
+
+def duration(seconds: float | None) -> str:
+    """Return a duration as `1:02:03`."""
+    return DASH if seconds is None else str(timedelta(seconds=round(seconds)))
+
+
+def mass(kilograms: float | None) -> str:
+    """Return a mass [kg] in kg, or in g below 0.1 kg."""
+    if kilograms is None:
+        return DASH
+    return f"{kilograms * 1000:.3g} g" if abs(kilograms) < 0.1 else f"{kilograms:.3g} kg"
+
+
+def bounded_mass(bounds: Bounds | None) -> str:
+    """Return a bounded mass as `1.2 kg (0.8 kg to 1.9 kg)`; no upper bound is said."""
+    if bounds is None:
+        return DASH
+    upper = "no upper bound" if bounds.upper is None else mass(bounds.upper)
+    return f"{mass(bounds.estimate)} ({mass(bounds.lower)} to {upper})"
+
+
+def bounded_share(bounds: Bounds | None) -> str:
+    """Return a bounded volume share in percent."""
+    if bounds is None:
+        return DASH
+    texts = [
+        DASH if value is None else f"{value * 100:.3g} %"
+        for value in (bounds.estimate, bounds.lower)
+    ]
+    upper = "no upper bound" if bounds.upper is None else f"{bounds.upper * 100:.3g} %"
+    return f"{texts[0]} ({texts[1]} to {upper})"
