@@ -144,6 +144,39 @@ def gas_only(
     )
 
 
+def phase_value(fluid: FluidTables, temperature_k: float, column: int) -> float:
+    """Return a column of the liquid's table above the triple point, else of the solid's."""
+    liquid = temperature_k > fluid.triple_t
+    table = fluid.liquid if liquid else fluid.solid
+    t0, dt = (fluid.liquid_t0, fluid.liquid_dt) if liquid else (fluid.solid_t0, fluid.solid_dt)
+    at = (temperature_k - t0) / dt
+    return float(np.interp(at, np.arange(len(table)), table[:, column]))
+
+
+def gas_value(
+    fluid: FluidTables, density_kg_m3: float, temperature_k: float
+) -> tuple[float, float]:
+    """Return (pressure [Pa], internal energy [J/kg]) of the gas."""
+    at = (temperature_k - GAS_LOWEST_K) / GAS_STEP_K
+    row = min(max(int(at), 0), len(fluid.gas) - 2)
+    factors = fluid.gas[row] + (at - row) * (fluid.gas[row + 1] - fluid.gas[row])
+    powers = density_kg_m3 ** np.arange(1, VIRIAL_TERMS + 1)
+    z = 1.0 + float(factors[1 : 1 + VIRIAL_TERMS] @ powers)
+    energy = float(factors[0] + factors[1 + VIRIAL_TERMS :] @ powers)
+    return density_kg_m3 * fluid.gas_constant * temperature_k * z, energy
+
+
+def gas_density(fluid: FluidTables, pressure_pa: float, temperature_k: float) -> float:
+    """Return the density [kg/m3] of the gas at a pressure, from the dilute side."""
+    rho = pressure_pa / (fluid.gas_constant * temperature_k)
+    for _ in range(200):
+        new = rho * pressure_pa / gas_value(fluid, rho, temperature_k)[0]
+        if abs(new - rho) < 1e-12 * rho:
+            break
+        rho = 0.5 * (rho + new)
+    return rho
+
+
 def inverse(values: Array, temperatures_k: Array) -> Array:
     """Return temperatures at equal steps of `values`, which rise or fall along the line."""
     order = np.argsort(values)

@@ -30,7 +30,7 @@ SECTION: Final = np.dtype(
             "hose_area_m2",  # the same for the hose
             "vent_low",  # 1: the vent is at the low point of the vent pocket
             "vent_pocket",
-            "carry_over_fill",  # volume share of condensed CO2 above which a top vent carries it over
+            "carry_over_fill",  # volume share of liquid from which a top vent carries it over
             "carry_over_velocity_m_per_s",
             "cross_section_m2",
             "snow_stick",  # share of the dry ice passing the hose that stays there

@@ -2,14 +2,22 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from math import pi
+from math import exp, pi
 from typing import Any, Final
 
 import numpy as np
 from numpy.typing import NDArray
 
 from co2vent.errors import OutOfRangeError
-from co2vent.section_model.fluid import FluidTables
+from co2vent.section_model.fluid import (
+    RHO,
+    FluidTables,
+    P,
+    U,
+    gas_density,
+    gas_value,
+    phase_value,
+)
 from co2vent.section_model.layout import (
     GAUGE,
     GAUGE_STATE,
@@ -22,7 +30,11 @@ from co2vent.section_model.layout import (
 from co2vent.section_model.parameters import SMALLEST_GAS_SHARE, Gauge, Setting
 
 MOLAR_CO2: Final = 0.0440098  # kg/mol
-DISSOLVED_J_PER_KG: Final = 112_900.0  # as in the stepper
+NITROGEN_R: Final = 296.8  # J/kgK
+NITROGEN_CV: Final = 743.0
+STEAM_CV: Final = 1404.0
+WATER_LATENT_J_PER_KG: Final = 2.501e6
+DISSOLVED_J_PER_KG: Final = 112_900.0  # of CO2 in oil or desiccant: liquid at -40 degC
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +50,7 @@ class Records:
     gauge_state: NDArray[Any]
 
 
-def fill(record: NDArray[Any], values: Mapping[str, float]) -> None:
+def fill(record: Any, values: Mapping[str, float]) -> None:
     """Set every field of a one-row record; a missing or unknown name is an error."""
     names = record.dtype.names or ()
     if set(names) != set(values):
@@ -153,8 +165,6 @@ def pack_gauge(gauge: Gauge) -> NDArray[Any]:
 
 def put_in(records: Records, setting: Setting) -> None:
     """Put the starting CO2 (and nitrogen, oil charge) into the state records."""
-    from co2vent.section_model import stepper
-
     c, fluid = setting.contents, records.fluid
     st, ps = records.state[0], records.pocket_state
     volume = setting.section.volume_m3
@@ -162,7 +172,7 @@ def put_in(records: Records, setting: Setting) -> None:
     liquid_m3 = min(c.liquid_fraction, 1.0) * volume
     pressure = c.pressure_pa
     if fluid.condensable:
-        saturated = stepper.phase(fluid, t, stepper.P)
+        saturated = phase_value(fluid, t, P)
         if liquid_m3 > 0.0 and t <= fluid.triple_t:
             raise OutOfRangeError("liquid CO2 is not colder than -56.6 degC: raise the temperature")
         if t > 303.15 and liquid_m3 > 0.0:
@@ -178,26 +188,30 @@ def put_in(records: Records, setting: Setting) -> None:
     if pressure is None:
         raise OutOfRangeError("give the pressure of the gas at the start")
     if liquid_m3 > 0.0:
-        density = stepper.phase(fluid, t, stepper.RHO)
-        energy = stepper.phase(fluid, t, stepper.U)
+        density = phase_value(fluid, t, RHO)
+        energy = phase_value(fluid, t, U)
         shares = c.pocket_liquid or tuple(p.volume_share for p in setting.section.pockets)
         for i, share in enumerate(shares):
             kg = liquid_m3 * density * share / sum(shares)
             ps[i]["condensed_kg"] = kg
             ps[i]["condensed_j"] = kg * energy
+            ps[i]["condensed_k"] = t
     elif c.solid_kg > 0.0:
         ps[0]["condensed_kg"] = c.solid_kg
-        ps[0]["condensed_j"] = c.solid_kg * stepper.phase(fluid, min(t, fluid.triple_t), stepper.U)
-        liquid_m3 = c.solid_kg / stepper.phase(fluid, min(t, fluid.triple_t), stepper.RHO)
+        ps[0]["condensed_j"] = c.solid_kg * phase_value(fluid, min(t, fluid.triple_t), U)
+        ps[0]["condensed_k"] = min(t, fluid.triple_t)
+        ps[0]["solid_share"] = 1.0
+        liquid_m3 = c.solid_kg / phase_value(fluid, min(t, fluid.triple_t), RHO)
     gas_m3 = max(volume - liquid_m3, float(records.section[0]["smallest_gas_m3"]))
-    density = stepper.gas_density(fluid, pressure, t)
-    u, _ = stepper.gas_energy(fluid, density, t)
-    nitrogen = c.nitrogen_pa * gas_m3 / (stepper.N2_R * t)
+    density = gas_density(fluid, pressure, t)
+    _, u = gas_value(fluid, density, t)
+    nitrogen = c.nitrogen_pa * gas_m3 / (NITROGEN_R * t)
     st["gas_kg"] = density * gas_m3
     st["nitrogen_kg"] = nitrogen
-    st["gas_energy_j"] = st["gas_kg"] * u + nitrogen * stepper.N2_CV * t
+    st["gas_energy_j"] = st["gas_kg"] * u + nitrogen * NITROGEN_CV * t
     st["gas_k"] = t
-    stepper.settle(fluid, records.section[0], st, ps)
+    st["co2_pa"] = pressure
+    st["pressure_pa"] = pressure + c.nitrogen_pa
     st["lowest_pa"] = st["pressure_pa"]
     if c.loaded and fluid.condensable:
         for i, pocket in enumerate(setting.section.pockets):
@@ -206,13 +220,9 @@ def put_in(records: Records, setting: Setting) -> None:
 
 def load(records: Records, pocket: int, time_constant_s: float) -> None:
     """Bring oil and desiccant of a pocket to equilibrium with the gas, from outside the section."""
-    from math import exp
-
-    from co2vent.section_model import stepper
-
     po, ps, st = records.pockets[pocket], records.pocket_state[pocket], records.state[0]
     t = float(ps["metal_k"])
-    saturated = stepper.phase(records.fluid, min(max(t, 160.0), 303.0), stepper.P)
+    saturated = phase_value(records.fluid, min(max(t, 160.0), 303.0), P)
     p = float(st["co2_pa"])
     if po["oil_kg"] > 0.0:
         x = min(0.9, p / saturated)

@@ -116,7 +116,7 @@ def log_uniform(rng: Generator, low: float, high: float) -> float:
 
 def ambient_pressure_pa(altitude_m: float) -> float:
     """Return the standard pressure [Pa] at an altitude (ISO 2533)."""
-    return STANDARD_ATMOSPHERE_PA * (1.0 - 0.0065 * altitude_m / 288.15) ** 5.25588
+    return float(STANDARD_ATMOSPHERE_PA * (1.0 - 0.0065 * altitude_m / 288.15) ** 5.25588)
 
 
 def draw_section(rng: Generator, volume_l: tuple[float, float] = (1.0, 50.0)) -> Section:

@@ -15,13 +15,10 @@ from numpy.typing import NDArray
 
 from co2vent.section_model.fluid import FluidTables, co2_tables
 from co2vent.section_model.layout import OUTPUT
-from co2vent.section_model.packing import DISSOLVED_J_PER_KG, Records, pack
+from co2vent.section_model.packing import DISSOLVED_J_PER_KG, WATER_LATENT_J_PER_KG, Records, pack
 from co2vent.section_model.parameters import Setting
 
 NEVER: Final = float("inf")
-NITROGEN_CV: Final = 743.0  # J/kgK
-STEAM_CV: Final = 1404.0
-WATER_LATENT: Final = 2.501e6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,9 +67,9 @@ class SectionRun:
 
     def __init__(self, setting: Setting, seed: int = 0, fluid: FluidTables | None = None) -> None:
         """Pack `setting`; `seed` fixes the noise; `fluid` is CO2 unless given."""
-        from co2vent.section_model import stepper  # loads numba
+        from co2vent.section_model.entry import run  # loads numba
 
-        self._stepper = stepper
+        self._run = run
         self.setting = setting
         self.records: Records = pack(setting, co2_tables() if fluid is None else fluid)
         self._noise = np.random.default_rng(seed)
@@ -84,14 +81,7 @@ class SectionRun:
 
     def first_row(self) -> NDArray[np.float64]:
         """Return the row at the present time, without stepping: a log's first reading."""
-        r, s = self.records, self._stepper
-        noise = self._noise.standard_normal(3)
-        row = np.empty(len(OUTPUT))
-        ambient = self.setting.surroundings.pressure_pa
-        s.read_gauge(r.gauge[0], r.gauge_state[0], r.state[0], r.pocket_state, ambient, 0.0, noise)
-        s.write_row(
-            r.fluid, r.gauge[0], r.gauge_state[0], r.state[0], r.pocket_state, 0.0, noise, row
-        )
+        row: NDArray[np.float64] = self.step(0.0, 1, period_s=0.0)[0]
         return row
 
     def step(
@@ -112,9 +102,9 @@ class SectionRun:
         period = self.setting.gauge.period_s if period_s is None else period_s
         out = np.empty((readings, len(OUTPUT)))
         noise = self._noise.standard_normal((readings, 3))
-        done = self._stepper.run(
-            r.fluid, r.section[0], r.pockets, r.state[0], r.pocket_state, r.gauge[0],
-            r.gauge_state[0], valve, period, noise, below_pa, above_pa, out,
+        done = self._run(
+            r.fluid, r.section, r.pockets, r.state, r.pocket_state, r.gauge, r.gauge_state,
+            valve, period, noise, below_pa, above_pa, out,
         )  # fmt: skip
         return out[:done]
 
@@ -158,7 +148,10 @@ class SectionRun:
             bound = float(p["dissolved_kg"] + p["adsorbed_kg"])
             kg += float(p["condensed_kg"]) + bound
             joule += float(p["condensed_j"]) + bound * DISSOLVED_J_PER_KG
-            joule += float(p["metal_k"] * po["metal_j_per_k"]) - float(p["water_kg"]) * WATER_LATENT
+            joule += (
+                float(p["metal_k"] * po["metal_j_per_k"])
+                - float(p["water_kg"]) * WATER_LATENT_J_PER_KG
+            )
         out = float(st["vented_kg"] + st["relieved_kg"] + st["leaked_out_kg"] + st["pumped_kg"])
         return Balance(
             kg=kg,
