@@ -66,6 +66,10 @@ def _outlet(to: str, feed: Feed, speed: float) -> Outlet:
         from co2vent.wire.emulator_tcp import TcpOutlet
 
         return TcpOutlet(_port(port))
+    if kind == "modbus-tcp" and port:
+        from co2vent.wire.emulator_modbus import ModbusOutlet
+
+        return ModbusOutlet(_port(port), feed, speed)
     raise RefusedInputError(f"--to {to!r}: use pty, tcp:PORT or modbus-tcp:PORT")
 
 

@@ -9,7 +9,7 @@ from co2vent.errors import RefusedInputError, SourceUnavailableError
 from co2vent.readings.lines import Line, LineAssembler
 from co2vent.readings.log_decoder import LogDecoder
 from co2vent.readings.log_writer import LogLayout, metadata_from_setup, metadata_lines
-from co2vent.readings.reading import Reading
+from co2vent.readings.reading import Reading, Setup
 from co2vent.wire.source import words_of
 
 MAX_LOG_BYTES: Final = 500_000_000
@@ -30,6 +30,8 @@ class Feed(Protocol):
 
     preamble: tuple[str, ...]  # metadata and header, sent first and again and again
     ended: bool
+    setup: Setup
+    interval_s: float
 
     def rows_until(self, elapsed_s: float) -> list[FeedRow]:
         """Return the rows that became due; the first row of all is due at 0."""
@@ -58,9 +60,10 @@ class LogFeed:
         lines = [*assembler.feed(data), *assembler.finish()]
         self.ended = False
         self._next = 0
-        self.preamble, self._rows = _preamble_and_rows(lines, columns, str(path))
+        self.preamble, self._rows, self.setup = _preamble_and_rows(lines, columns)
         if not any(row.reading for row in self._rows):
             raise RefusedInputError(f"{path}: no readings")
+        self.interval_s = _interval_s(self._rows)
 
     def rows_until(self, elapsed_s: float) -> list[FeedRow]:
         """Return the rows whose time has come."""
@@ -73,17 +76,17 @@ class LogFeed:
     def set_valve(self, is_open: bool) -> None:
         """Do nothing: what was recorded can't be changed."""
 
-    @property
-    def interval_s(self) -> float:
-        """The usual time between readings."""
-        times = [row.due_s for row in self._rows if row.reading is not None]
-        gaps = sorted(b - a for a, b in pairwise(times) if b > a)
-        return gaps[len(gaps) // 2] if gaps else 1.0
+
+def _interval_s(rows: list[FeedRow]) -> float:
+    """Return the usual time between readings."""
+    times = [row.due_s for row in rows if row.reading is not None]
+    gaps = sorted(b - a for a, b in pairwise(times) if b > a)
+    return gaps[len(gaps) // 2] if gaps else 1.0
 
 
 def _preamble_and_rows(
-    lines: list[Line], columns: list[str] | None, name: str
-) -> tuple[tuple[str, ...], list[FeedRow]]:
+    lines: list[Line], columns: list[str] | None
+) -> tuple[tuple[str, ...], list[FeedRow], Setup]:
     decoder = LogDecoder(columns)
     preamble: list[str] = []
     if columns is not None:
@@ -115,8 +118,8 @@ def _preamble_and_rows(
     if not any(text.lower().replace(" ", "") == "#simulated:yes" for text in preamble):
         preamble.insert(0, SIMULATED_LINE)
     if header_lines > 1:
-        return _canonical(decoder, rows)
-    return tuple(preamble), rows
+        return *_canonical(decoder, rows), decoder.setup
+    return tuple(preamble), rows, decoder.setup
 
 
 def _canonical(decoder: LogDecoder, rows: list[FeedRow]) -> tuple[tuple[str, ...], list[FeedRow]]:

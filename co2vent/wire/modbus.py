@@ -44,16 +44,16 @@ class ModbusSource(PolledSource):
         """
         if not 0 <= unit <= 255:
             raise RefusedInputError("unit must be from 0 to 255")
-        channels = load_register_map(map_path)
-        self._blocks = blocks(channels)
-        self._order = [channel.scaling.column for channel in channels]
+        register_map = load_register_map(map_path)
+        self._blocks = blocks(register_map.channels)
+        self._order = [channel.scaling.column for channel in register_map.channels]
         self._unit = unit
         self._tcp = tcp
         self._device = device
         self._line: dict[str, Any] = {"baudrate": baud, "parity": parity, "stopbits": stop_bits}
         self._client: Any = None
         label = f"modbus-tcp://{tcp[0]}:{tcp[1]}" if tcp else f"modbus-rtu:{device}"
-        super().__init__(label, tuple(self._order), period_s)
+        super().__init__(label, register_map.preamble, period_s)
 
     def open(self) -> None:
         """Connect."""

@@ -20,11 +20,13 @@ from typing import Any, Final
 
 from co2vent.errors import RefusedInputError
 from co2vent.readings.cells import is_over_range, to_number
+from co2vent.readings.log_writer import metadata_lines
 from co2vent.wire.polling import DEFAULT_PERIOD_S, REPLY_TIMEOUT_S, PolledSource
 from co2vent.wire.register_map import (
     Scaling,
     channel_tables,
     check_columns,
+    metadata_in,
     read_small_text,
     scaling_from,
     toml_table,
@@ -50,11 +52,13 @@ class Dialogue:
     end: bytes
     pattern: re.Pattern[str]
     channels: tuple[tuple[str, Scaling], ...]
+    metadata: dict[str, str]
 
     @property
-    def columns(self) -> tuple[str, ...]:
-        """The columns of the rows."""
-        return tuple(scaling.column for _, scaling in self.channels)
+    def preamble(self) -> tuple[str, ...]:
+        """The lines that a log of this instrument begins with."""
+        columns = ",".join(scaling.column for _, scaling in self.channels)
+        return (*metadata_lines(self.metadata), columns)
 
     def cells(self, answer: bytes) -> list[str] | None:
         """Return the cells of a row; `None` where the answer is not as the pattern says."""
@@ -75,8 +79,9 @@ def load_dialogue(path: Path) -> Dialogue:
 
 def parse_dialogue(text: str, name: str) -> Dialogue:
     """Return the dialogue in TOML `text`; `name` stands in the errors."""
-    tables = channel_tables(text, name, frozenset(("channel", "query", "end", "pattern")))
     document = toml_table(text, name)
+    known = frozenset(("channel", "metadata", "query", "end", "pattern"))
+    tables = channel_tables(document, name, known)
     query = _ascii(document, "query", name)
     end = _ascii(document, "end", name, "\n")
     pattern = document.get("pattern")
@@ -93,11 +98,11 @@ def parse_dialogue(text: str, name: str) -> Dialogue:
             raise RefusedInputError(f"{where}: unknown key {other[0]!r}")
         field = table.get("field")
         if not isinstance(field, str) or field not in compiled.groupindex:
-            known = ", ".join(compiled.groupindex) or "none"
-            raise RefusedInputError(f"{where}: field must be one of the pattern's ({known})")
+            fields = ", ".join(compiled.groupindex) or "none"
+            raise RefusedInputError(f"{where}: field must be one of the pattern's ({fields})")
         channels.append((field, scaling_from(table, where)))
     check_columns([scaling.column for _, scaling in channels], name)
-    return Dialogue(query, end, compiled, tuple(channels))
+    return Dialogue(query, end, compiled, tuple(channels), metadata_in(document, name))
 
 
 class PolledAsciiSource(PolledSource):
@@ -114,7 +119,7 @@ class PolledAsciiSource(PolledSource):
         """Read the dialogue; nothing is opened yet."""
         self._dialogue = load_dialogue(map_path)
         self._line = SerialSource(device, baud)
-        super().__init__(f"polled:{device}", self._dialogue.columns, period_s)
+        super().__init__(f"polled:{device}", self._dialogue.preamble, period_s)
 
     def open(self) -> None:
         """Open the device."""

@@ -17,14 +17,15 @@ FAILURES_TO_REOPEN: Final = 5  # then the connection itself is opened anew (own 
 class PolledSource(ReadOnlySource):
     """Asks once a period; the header comes first, then a row an answer."""
 
-    def __init__(self, label: str, columns: tuple[str, ...], period_s: float) -> None:
-        """Name the instrument and the columns it gives."""
+    def __init__(self, label: str, preamble: tuple[str, ...], period_s: float) -> None:
+        """Name the instrument; the last line of `preamble` are the columns it gives."""
         if not SHORTEST_PERIOD_S <= period_s <= LONGEST_PERIOD_S:
             raise RefusedInputError(
                 f"period_s must be from {SHORTEST_PERIOD_S} to {LONGEST_PERIOD_S} seconds"
             )
         self.label = label
-        self._header = (",".join(columns) + "\n").encode()
+        self._header = "".join(f"{line}\n" for line in preamble).encode()
+        columns = preamble[-1].split(",")
         self._period_s = period_s
         self._due_s = 0.0
         self._header_due = True

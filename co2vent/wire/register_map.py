@@ -12,6 +12,11 @@
     valid_min = 0               # raw limits
     valid_max = 65000
 
+What the log would say in `# key: value` lines may stand in a table before them:
+
+    [metadata]
+    gauge_full_scale = "60 bar_g"
+
 A live-zero signal adds `signal = "4-20mA"` (or `"0.5-4.5V"`) and `range = [0, 60]`: raw * scale +
 offset is then the current [mA] or voltage [V], and `range` what 4 and 20 mA stand for.
 """
@@ -25,6 +30,8 @@ from typing import Any, Final
 
 from co2vent.errors import RefusedInputError
 from co2vent.readings.columns import Role, resolve_columns
+from co2vent.readings.log_writer import metadata_lines
+from co2vent.readings.metadata import METADATA_KEYS, build_setup
 from co2vent.wire.signals import SIGNALS, Fault, Signal
 
 MAX_FILE_BYTES: Final = 65_536  # a map of 64 channels is under 16 kB
@@ -118,8 +125,22 @@ class RegisterBlock:
     channels: tuple[RegisterChannel, ...]
 
 
-def load_register_map(path: Path) -> tuple[RegisterChannel, ...]:
-    """Return the channels of a register map file.
+@dataclass(frozen=True, slots=True)
+class RegisterMap:
+    """What an instrument's registers mean, and what is known of its gauges."""
+
+    channels: tuple[RegisterChannel, ...]
+    metadata: dict[str, str]
+
+    @property
+    def preamble(self) -> tuple[str, ...]:
+        """The lines that a log of this instrument begins with."""
+        columns = ",".join(channel.scaling.column for channel in self.channels)
+        return (*metadata_lines(self.metadata), columns)
+
+
+def load_register_map(path: Path) -> RegisterMap:
+    """Return what a register map file says.
 
     Raises:
         RefusedInputError: the file, a key or a value whose meaning is not certain.
@@ -127,12 +148,13 @@ def load_register_map(path: Path) -> tuple[RegisterChannel, ...]:
     return parse_register_map(read_small_text(path), str(path))
 
 
-def parse_register_map(text: str, name: str) -> tuple[RegisterChannel, ...]:
-    """Return the channels of a register map; `name` stands in the errors."""
-    tables = channel_tables(text, name, frozenset(("channel",)))
+def parse_register_map(text: str, name: str) -> RegisterMap:
+    """Return what a register map says; `name` stands in the errors."""
+    document = toml_table(text, name)
+    tables = channel_tables(document, name, frozenset(("channel", "metadata")))
     channels = tuple(_register_channel(table, where) for table, where in tables)
     check_columns([channel.scaling.column for channel in channels], name)
-    return channels
+    return RegisterMap(channels, metadata_in(document, name))
 
 
 def blocks(channels: tuple[RegisterChannel, ...]) -> tuple[RegisterBlock, ...]:
@@ -180,11 +202,26 @@ def toml_table(text: str, name: str) -> dict[str, Any]:
         raise RefusedInputError(f"{name}: not TOML: {error}") from error
 
 
+def metadata_in(document: dict[str, Any], name: str) -> dict[str, str]:
+    """Return the `[metadata]` table: keys of the readings log with values written as there."""
+    table = document.get("metadata", {})
+    if not isinstance(table, dict):
+        raise RefusedInputError(f"{name}: metadata is not a table")
+    _no_other_keys(table, frozenset(METADATA_KEYS), f"{name}: metadata")
+    for key, value in table.items():
+        if not isinstance(value, str):
+            raise RefusedInputError(f"{name}: metadata: write {key} in quotes, as in a log")
+    try:
+        build_setup({"altitude_m": "0", **table})
+    except RefusedInputError as error:
+        raise RefusedInputError(f"{name}: metadata: {error}") from error
+    return dict(table)
+
+
 def channel_tables(
-    text: str, name: str, top_keys: frozenset[str]
+    document: dict[str, Any], name: str, top_keys: frozenset[str]
 ) -> list[tuple[dict[str, Any], str]]:
     """Return each `[[channel]]` with the words that name it in an error."""
-    document = toml_table(text, name)
     _no_other_keys(document, top_keys, name)
     tables = document.get("channel")
     if not isinstance(tables, list) or not tables:

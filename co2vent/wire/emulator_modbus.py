@@ -1,0 +1,212 @@
+"""An emulated Modbus TCP instrument: pymodbus's own server with the newest row in its registers."""
+
+import asyncio
+import contextlib
+import json
+import logging
+import struct
+import tempfile
+import threading
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, Final
+
+from co2vent.errors import SourceUnavailableError
+from co2vent.readings.log_writer import metadata_from_setup, one_line
+from co2vent.readings.reading import Reading, Setup
+from co2vent.units import PRESSURE_UNITS, temperature_from_k
+from co2vent.wire.emulator_feed import Feed
+from co2vent.wire.polling import DEFAULT_PERIOD_S, SHORTEST_PERIOD_S
+
+READER_GONE_S: Final = 2.0  # without a request for so long, nobody is connected
+LAST_ROW_S: Final = 1.0  # how long the last row stays readable
+UNIT: Final = 1
+VALVE_COIL: Final = 0
+_STARTED_S: Final = 5.0
+_NO_VALVE: Final = 0xFFFF
+
+
+@dataclass(frozen=True, slots=True)
+class _Cell:
+    """One column in the registers."""
+
+    column: str
+    kind: str  # of the register map
+    value: Callable[[Reading], float | None]
+    extra: str = ""
+
+    @property
+    def registers(self) -> int:
+        return 1 if self.kind == "uint16" else 2
+
+    def words(self, reading: Reading | None) -> list[int]:
+        value = None if reading is None else self.value(reading)
+        if self.kind == "uint16":
+            return [_NO_VALVE if value is None else int(value)]
+        if self.kind == "uint32":
+            number = round((value or 0.0) * 1000.0) & 0xFFFFFFFF
+            return [number >> 16, number & 0xFFFF]
+        packed = struct.pack(">f", float("nan") if value is None else value)
+        return list(struct.unpack(">HH", packed))
+
+
+class ModbusOutlet:
+    """A Modbus TCP server on this machine, unit 1; coil 0 is the vent valve."""
+
+    def __init__(self, port: int, feed: Feed, speed: float = 1.0) -> None:
+        """Serve on `port`, 0 for any free one; the registers speak the units of `feed`."""
+        logging.getLogger("pymodbus").addHandler(logging.NullHandler())
+        self._cells = _cells(feed.setup)
+        # before the first row: no number, no valve, no pressure
+        self._registers = [word for cell in self._cells for word in cell.words(None)]
+        self._asked_s: float | None = None
+        self._commands: list[str] = []
+        self._put_s = 0.0
+        self._folder = tempfile.TemporaryDirectory(prefix="co2vent-emulate-")
+        map_path = Path(self._folder.name) / "registers.toml"
+        map_path.write_text(_map_text(self._cells, feed), encoding="utf-8")
+        self._loop = asyncio.new_event_loop()
+        self._server: Any = None
+        self._error: Exception | None = None
+        self._ready = threading.Event()
+        self._thread = threading.Thread(
+            target=self._serve, args=(port,), name="modbus", daemon=True
+        )
+        self._thread.start()
+        self._ready.wait(_STARTED_S)
+        if not self._is_up():
+            self._folder.cleanup()
+            raise SourceUnavailableError(
+                f"modbus-tcp:{port}: cannot listen; use another port, or modbus-tcp:0"
+            ) from self._error
+        server: Any = self._server
+        bound = server.transport.sockets[0].getsockname()[1]
+        # each row is there for an interval: asking twice in it misses none
+        period_s = max(SHORTEST_PERIOD_S, min(DEFAULT_PERIOD_S, 0.4 * feed.interval_s / speed))
+        self.source = (
+            f"modbus-tcp://127.0.0.1:{bound}?unit={UNIT}&map={map_path}&period_s={period_s:.3g}"
+        )
+
+    def _is_up(self) -> bool:
+        return self._error is None and self._server is not None
+
+    def wait_for_reader(self, timeout_s: float) -> bool:
+        """Return whether somebody has asked of late."""
+        if self._asked_s is None:
+            time.sleep(timeout_s)
+        asked_s = self._asked_s
+        return asked_s is not None and time.monotonic() - asked_s < READER_GONE_S
+
+    def put(self, texts: list[str], newest: Reading | None) -> None:
+        """Show `newest` in the registers."""
+        if newest is not None:
+            self._put_s = time.monotonic()
+            # one assignment: no request sees half a row
+            self._registers = [word for cell in self._cells for word in cell.words(newest)]
+
+    def take_commands(self) -> list[str]:
+        """Return `open` or `closed` for each write to the coil."""
+        words, self._commands = self._commands, []
+        return words
+
+    def drained(self) -> bool:
+        """Return whether the last row has been there long enough to be read."""
+        return time.monotonic() - self._put_s > LAST_ROW_S
+
+    def close(self) -> None:
+        """Stop serving."""
+        with contextlib.suppress(RuntimeError):
+            asyncio.run_coroutine_threadsafe(self._server.shutdown(), self._loop)
+        self._thread.join(_STARTED_S)
+        self._folder.cleanup()
+
+    def _serve(self, port: int) -> None:
+        try:
+            self._loop.run_until_complete(self._serve_until_shut(port))
+        except (OSError, RuntimeError, OverflowError) as error:
+            self._error = error
+        finally:
+            self._ready.set()
+            self._loop.close()
+
+    async def _serve_until_shut(self, port: int) -> None:
+        from pymodbus.server import ModbusTcpServer
+        from pymodbus.simulator import DataType, SimData, SimDevice
+
+        async def show(
+            function_code: int,
+            start_address: int,
+            address: int,
+            count: int,
+            current: list[int],
+            values: list[int] | list[bool] | None,
+        ) -> None:
+            self._asked_s = time.monotonic()
+            if function_code in (5, 15) and values:
+                self._commands.append("open" if values[0] else "closed")
+            elif function_code in (3, 4):
+                current[: len(self._registers)] = self._registers
+
+        registers = [SimData(0, values=list(self._registers), datatype=DataType.REGISTERS)]
+        coils = [SimData(VALVE_COIL, values=[False] * 16, datatype=DataType.BITS)]
+        device = SimDevice(
+            id=UNIT,
+            simdata=(coils, list(coils), registers, list(registers)),
+            action=show,
+        )
+        self._server = ModbusTcpServer(device, address=("127.0.0.1", port))
+        await self._server.serve_forever(background=True)
+        self._ready.set()
+        await self._server.serving
+
+
+def _cells(setup: Setup) -> list[_Cell]:
+    unit = PRESSURE_UNITS[setup.pressure_unit]
+    degrees = setup.temperature_unit
+
+    def pressure(value_pa: float | None) -> float | None:
+        if value_pa is None:
+            return None
+        return unit.from_absolute_pa(value_pa, setup.ambient_pressure_pa)
+
+    def temperature(value_k: float | None) -> float | None:
+        return None if value_k is None else temperature_from_k(value_k, degrees)
+
+    return [
+        _Cell("elapsed_s", "uint32", lambda r: r.at_s, "scale = 0.001\n"),
+        _Cell(
+            f"pressure_{unit.name}",
+            "float32",
+            lambda r: pressure(r.pressure_pa + setup.zero_offset_pa),
+        ),
+        _Cell(
+            f"line_temperature_{degrees}", "float32", lambda r: temperature(r.line_temperature_k)
+        ),
+        _Cell(
+            f"upper_temperature_{degrees}", "float32", lambda r: temperature(r.upper_temperature_k)
+        ),
+        _Cell(
+            f"ambient_temperature_{degrees}",
+            "float32",
+            lambda r: temperature(r.ambient_temperature_k),
+        ),
+        _Cell(f"pressure_2_{unit.name}", "float32", lambda r: pressure(r.pressure_2_pa)),
+        _Cell("vent_valve", "uint16", lambda r: r.vent_open, f"invalid = [{_NO_VALVE}]\n"),
+    ]
+
+
+def _map_text(cells: list[_Cell], feed: Feed) -> str:
+    values = {**metadata_from_setup(feed.setup), "simulated": "yes"}
+    lines = [f"{key} = {json.dumps(one_line(value))}\n" for key, value in values.items()]
+    parts = ["[metadata]\n" + "".join(lines)]
+    register = 0
+    for cell in cells:
+        order = 'word_order = "big"\n' if cell.registers == 2 else ""
+        parts.append(
+            f'[[channel]]\ncolumn = "{cell.column}"\ntable = "holding"\nregister = {register}\n'
+            f'type = "{cell.kind}"\n{order}{cell.extra}'
+        )
+        register += cell.registers
+    return "\n".join(parts)
