@@ -2,11 +2,15 @@
 
 import argparse
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.cli.window_options import add_window_options, open_window
 from co2vent.errors import RefusedInputError
 from co2vent.readings.log_file import read_log
+
+if TYPE_CHECKING:
+    from co2vent.window.main_window import MainWindow
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -37,8 +41,8 @@ def run(args: argparse.Namespace) -> int:
 
     check_display()
 
-    def first(window: object) -> None:
-        page = window.replay(log, path.name, args.speed)  # type: ignore[attr-defined]
+    def first(window: "MainWindow") -> None:
+        page = window.replay(log, path.name, args.speed)
         if args.start_s > 0:
             page.begin_at(args.start_s)
 

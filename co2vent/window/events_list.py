@@ -1,6 +1,6 @@
 """The events of the vent, newest last; choosing one in a replay goes there."""
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QWidget
 
 from co2vent.guidance.events import Event
@@ -20,6 +20,7 @@ class EventsList(QListWidget):
         self.setAccessibleName("events")
         self.setWordWrap(True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.itemClicked.connect(self._choose)
         self.itemActivated.connect(self._choose)
@@ -46,7 +47,7 @@ class EventsList(QListWidget):
         if len(events) == self._shown:
             return
         for event in events[self._shown :]:
-            item = QListWidgetItem(f"{text.duration(event.at_s)}  {event.text}")
+            item = QListWidgetItem(f"{text.duration(event.at_s)}  {text.event_words(event)}")
             item.setData(256, event.at_s)
             self.addItem(item)
         self._shown = len(events)

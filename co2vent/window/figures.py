@@ -38,7 +38,7 @@ class Figure(QWidget):
         """Take the sizes of the screen."""
         self._digit_px = sizes.digit_px
         self._text_px = sizes.text_px
-        self.setMinimumHeight(round(sizes.digit_px * 1.12 + sizes.text_px * 1.35))
+        self.setFixedHeight(round(sizes.digit_px * 1.1 + sizes.text_px * 1.4))
         self.update()
 
     def show_figure(
@@ -63,7 +63,7 @@ class Figure(QWidget):
         font.setBold(True)
         unit_font = QFont(self.font())
         unit_font.setBold(True)
-        pixel = min(self._digit_px, (height - caption_height) / 1.08) / DIGIT_SHARE_OF_FONT
+        pixel = min(self._digit_px, (height - caption_height) / 1.06) / DIGIT_SHARE_OF_FONT
         while pixel > 10:
             font.setPixelSize(round(pixel))
             unit_font.setPixelSize(max(9, round(min(pixel * 0.42, self._text_px * 1.7))))
@@ -73,7 +73,7 @@ class Figure(QWidget):
                 break
             pixel *= 0.95
         self.painted_digit_px = round(pixel) * DIGIT_SHARE_OF_FONT
-        baseline = height - caption_height - self.painted_digit_px * 0.02
+        baseline = height - caption_height - 2.0
         ink = QColor(self._palette.faint if self._stale else self._palette.ink)
         painter.setPen(ink)
         painter.setFont(font)

@@ -29,7 +29,7 @@ class FitLabel(QLabel):
         self._fitted: tuple[str, QSize, int] | None = None
         self._font = QFont()
         self.fits = True
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
 
     def set_max_px(self, max_px: int) -> None:
         """Set the largest font size [logical pixels]."""

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Protocol
 
+from co2vent.guidance.events import Event
 from co2vent.guidance.session import View
 from co2vent.window.traces import Traces
 
@@ -26,6 +27,10 @@ class Frame:
     source: str = ""  # words for the status row
     recording: bool | None = None  # None: nothing to record here
     recording_words: str = ""
+    trouble: str = ""  # why there are no readings, where that is known
+    events: tuple[Event, ...] | None = (
+        None  # with those the core does not know of; None: the view's
+    )
 
 
 class Feed(Protocol):

@@ -16,7 +16,7 @@ from co2vent.co2 import (
 from co2vent.guidance.session import View
 from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.window import text
-from co2vent.window.plot_style import DASH, LINE_PX, dress, pen
+from co2vent.window.plot_style import DASH, LINE_PX, dress, pen, plain_font
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, Palette
@@ -88,6 +88,8 @@ class LinePlot(QWidget):
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
         self._sizes = sizes
+        for words in self._words.values():
+            words.setFont(plain_font(sizes))
         self.set_theme(self._palette)
 
     def set_units(self, units: UnitChoice) -> None:
@@ -152,5 +154,5 @@ class LinePlot(QWidget):
         height = top - low
         self._words["liquid"].setPos(across(225.0), low + height * 0.75)
         self._words["vapour"].setPos(across(280.0), low + height * 0.3)
-        self._words["ice"].setPos(across(209.0), low + height * 0.35)
+        self._words["ice"].setPos(across(212.0), low + height * 0.4)
         del view

@@ -3,6 +3,7 @@
 import time
 from importlib.resources import as_file, files
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
 from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
@@ -17,10 +18,20 @@ from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_page import ReplayPage
 from co2vent.window.start_page import Choice, StartPage
 from co2vent.window.style import style_sheet
-from co2vent.window.vent_page import VentPage
 from co2vent.window.words import translate
 
+if TYPE_CHECKING:
+    from co2vent.live.monitor import Monitor
+    from co2vent.window.live_page import LivePage
+
 SMALLEST = (600, 600)
+
+
+def close_feed(page: QWidget) -> None:
+    """Let a page that has a feed let go of it."""
+    close = getattr(page, "close_feed", None)
+    if close is not None:
+        close()
 
 
 class MainWindow(QMainWindow):
@@ -55,6 +66,13 @@ class MainWindow(QMainWindow):
                 "D",
                 self.open_demonstration,
             ),
+            Choice(
+                "connect",
+                translate("Start", "Connect a gauge"),
+                translate("Start", "Watch a live vent with prompts, and record it."),
+                "C",
+                self.open_connect,
+            ),
         ]
 
     def _add_actions(self) -> None:
@@ -82,6 +100,45 @@ class MainWindow(QMainWindow):
         self.pages.addWidget(page)
         self.pages.setCurrentWidget(page)
 
+    def open_connect(self) -> None:
+        """Ask for a source."""
+        from co2vent.window.connect_page import ConnectPage
+
+        page = ConnectPage(self.look, self)
+        page.back.connect(self.go_to_start)
+        page.connected.connect(self._connected)
+        self.show_page(page)
+        page.apply_look()
+
+    def _connected(self, monitor: object) -> None:
+        from co2vent.live.monitor import Monitor
+
+        assert isinstance(monitor, Monitor)
+        self.go_to_start()
+        self.watch(monitor, recording=True)
+
+    def watch(self, monitor: "Monitor", *, recording: bool) -> "LivePage":
+        """Show a monitor that has been started."""
+        from co2vent.window.live_feed import LiveFeed
+        from co2vent.window.live_page import LivePage
+        from co2vent.window.sound import Sounder
+
+        page = LivePage(LiveFeed(monitor, recording=recording), self.look, Sounder(), self)
+        page.back.connect(self.ask_to_leave)
+        self.show_page(page)
+        page.start()
+        return page
+
+    def ask_to_leave(self) -> None:
+        """Ask before a live vent is left: the record ends there."""
+        box = QMessageBox(self)
+        box.setIcon(QMessageBox.Icon.Question)
+        box.setText(translate("Live", "End the vent and its record?"))
+        end = box.addButton(translate("Live", "End"), QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(translate("Live", "Go on"), QMessageBox.ButtonRole.RejectRole)
+        end.clicked.connect(self.go_to_start)
+        box.open()
+
     def go_to_start(self) -> None:
         """Leave the present page and show the start page."""
         page = self.page
@@ -89,8 +146,7 @@ class MainWindow(QMainWindow):
             return
         self.pages.setCurrentWidget(self.start_page)
         self.pages.removeWidget(page)
-        if isinstance(page, VentPage):
-            page.close_feed()
+        close_feed(page)
         page.deleteLater()
 
     def choose_log(self) -> None:
@@ -147,8 +203,9 @@ class MainWindow(QMainWindow):
         self.setStyleSheet(style_sheet(self.look.palette))
         for place in range(self.pages.count()):
             page = self.pages.widget(place)
-            if isinstance(page, (StartPage, VentPage)):
-                page.apply_look()
+            apply = getattr(page, "apply_look", None)
+            if apply is not None:
+                apply()
 
     def _changed(self) -> None:
         self.apply_look()
@@ -192,8 +249,6 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the feed, keep the choices."""
-        page = self.page
-        if isinstance(page, VentPage):
-            page.close_feed()
+        close_feed(self.page)
         self.look.save()
         super().closeEvent(event)

@@ -47,11 +47,17 @@ def pen(colour: str, width: int = TRACE_PX, style: Qt.PenStyle = SOLID) -> Any:
     return pg.mkPen(QColor(colour), width=width, style=style)
 
 
+def plain_font(sizes: Sizes | None) -> QFont:
+    """Return the font of ticks and words in a plot."""
+    font = QFont()
+    font.setPixelSize(round((sizes.small_px if sizes is not None else 13) * 0.95))
+    return font
+
+
 def dress(plot: pg.PlotItem, palette: Palette, sizes: Sizes | None) -> None:
     """Give axes, grid and labels the colours and sizes of the screen."""
-    font = QFont()
-    size = sizes.small_px if sizes is not None else 13
-    font.setPixelSize(round(size * 0.92))
+    font = plain_font(sizes)
+    size = font.pixelSize()
     for side in ("left", "bottom"):
         axis = plot.getAxis(side)
         axis.setPen(QColor(palette.rule))
@@ -59,7 +65,7 @@ def dress(plot: pg.PlotItem, palette: Palette, sizes: Sizes | None) -> None:
         axis.setTickFont(font)
         axis.setStyle(tickTextOffset=4)
         axis.label.setFont(font)
-        axis.labelStyle = {"color": palette.ink, "font-size": f"{round(size * 0.92)}px"}
+        axis.labelStyle = {"color": palette.ink, "font-size": f"{size}px"}
         axis.setLabel(axis.labelText)
-    plot.getAxis("left").setWidth(round(size * 3.9))
+    plot.getAxis("left").setWidth(round(size * 4.2))
     plot.showGrid(x=True, y=True, alpha=0.18)

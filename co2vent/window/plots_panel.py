@@ -4,6 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
+from co2vent.guidance.events import Event
 from co2vent.guidance.session import View
 from co2vent.window.events_list import EventsList
 from co2vent.window.line_plot import LinePlot
@@ -27,7 +28,9 @@ class PlotsPanel(QWidget):
         self.line = LinePlot(self)
         self.events = EventsList(self)
         self.events.chosen.connect(self.event_chosen)
-        self._side = QBoxLayout(QBoxLayout.Direction.TopToBottom)
+        self._beside = QWidget(self)
+        self._side = QBoxLayout(QBoxLayout.Direction.TopToBottom, self._beside)
+        self._side.setContentsMargins(0, 0, 0, 0)
         self._side.setSpacing(4)
         self._side.addWidget(self.line, 3)
         self._side.addWidget(self.events, 2)
@@ -35,7 +38,7 @@ class PlotsPanel(QWidget):
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(4)
         self._row.addWidget(self.trace, 3)
-        self._row.addLayout(self._side, 2)
+        self._row.addWidget(self._beside, 2)
         self._view = 0
 
     def set_theme(self, palette: Palette) -> None:
@@ -74,17 +77,23 @@ class PlotsPanel(QWidget):
         )
         room = wide or tall
         self.trace.setVisible(self._view == 0)
+        self._beside.setVisible(self._view != 0 or room)
         self.line.setVisible(self._view == 1 or (self._view == 0 and room))
         self.events.setVisible(self._view == 2 or (self._view == 0 and room))
 
-    def show_view(self, traces: Traces, rows: int, view: View) -> None:
-        """Draw the first `rows` rows and what the view says of them; hidden pictures wait."""
+    def show_view(
+        self, traces: Traces, rows: int, view: View, events: tuple[Event, ...] | None = None
+    ) -> None:
+        """Draw the first `rows` rows and what the view says of them; hidden pictures wait.
+
+        `events`, where given, stand for the view's own.
+        """
         if self.trace.isVisible():
             self.trace.show_trace(traces, rows, view)
         if self.line.isVisible():
             self.line.show_path(traces, rows, view)
         if self.events.isVisible():
-            self.events.show_events(view.events)
+            self.events.show_events(view.events if events is None else events)
 
     def clear(self) -> None:
         """Forget holds and marks."""

@@ -74,14 +74,14 @@ class PromptBand(QWidget):
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
         self._frame_px = max(7, round(8 * max(1.0, sizes.scale)))
-        self.headline.set_max_px(round(sizes.digit_font_px * 0.95))
+        self.headline.set_max_px(sizes.digit_font_px)
         self.reason.set_max_px(round(sizes.text_px * 1.25))
         self._place()
 
     def show_prompt(self, shown: Shown, *, flashing: bool) -> None:
         """Show the prompt; the frame flashes while an alarm is not acknowledged."""
         self.headline.say(shown.headline)
-        self.reason.say(shown.reason)
+        self.reason.say(shown.reason.replace("/", "/\u2060"))  # no break inside a unit
         if (shown.severity, shown.instruction) != (self._severity, self._instruction):
             self._severity, self._instruction = shown.severity, shown.instruction
             self.setAccessibleName(f"{shown.headline}. {shown.reason}")
@@ -135,7 +135,7 @@ class PromptBand(QWidget):
         top = round(self._frame_px * 1.25)
         width = max(10, round(self.width() - left - self._frame_px * 2))
         height = max(20, self.height() - 2 * top)
-        split = round(height * 0.58)
+        split = round(height * 0.62)
         self.headline.setGeometry(left, top, width, split)
         self.reason.setGeometry(left, top + split, width, height - split)
 

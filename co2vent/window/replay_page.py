@@ -39,8 +39,8 @@ class ReplayPage(VentPage):
                 Key("previous", translate("Key", "Previous"), "PgUp", self._previous, self),
                 self.play_key,
                 Key("next", translate("Key", "Next"), "PgDown", self._next, self),
-                Key("previous", translate("Key", "Slower"), "-", self._slower, self),
-                Key("next", translate("Key", "Faster"), "+", self._faster, self),
+                Key("slower", translate("Key", "Slower"), "-", self._slower, self),
+                Key("faster", translate("Key", "Faster"), "+", self._faster, self),
                 *self.common_keys(),
             ]
         )

@@ -51,15 +51,16 @@ def latest_hold(view: View) -> HoldAssessment | None:
     return view.holds[-1] if view.holds else None
 
 
-def waiting(age_s: float | None = None) -> Shown:
-    """Return what the screen says before the first reading."""
+def waiting(age_s: float | None = None, trouble: str = "") -> Shown:
+    """Return what the screen says before the first reading; `trouble` is why there is none."""
+    advice = translate(
+        "Text", "Keep the vent closed and read the mechanical gauge until readings arrive."
+    )
     return Shown(
         instruction=Instruction.NO_DATA,
         severity=Severity.CAUTION,
         headline=translate("Text", "No reading yet"),
-        reason=translate(
-            "Text", "Keep the vent closed and read the mechanical gauge until readings arrive."
-        ),
+        reason=f"{trouble}. {advice}" if trouble else advice,
         stale=True,
         pressure=text.DASH,
         pressure_unit="",

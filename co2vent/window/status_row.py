@@ -34,6 +34,7 @@ class Cell(QWidget):
         """Show words, on the ground of `bad` where they are bad news."""
         if words != self.label.text():
             self.label.say(words)
+            self.setVisible(bool(words))  # an empty cell leaves its room to the others
             self.setAccessibleName(f"{self._name}: {words}")
         if bad is not self._bad:
             self._bad = bad
@@ -61,6 +62,7 @@ class StatusRow(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(4, 0, 4, 0)
         row.setSpacing(4)
+        self.recording.hide()
         for cell, stretch in (
             (self.age, 3),
             (self.valve, 3),
@@ -93,8 +95,7 @@ class StatusRow(QWidget):
 
     def show_sound(self, *, works: bool) -> None:
         """Show NO SOUND while no sound can be made."""
-        self.sound.setVisible(not works)
-        self.sound.say(translate("Status", "NO SOUND"), Severity.CAUTION)
+        self.sound.say("" if works else translate("Status", "NO SOUND"), Severity.CAUTION)
 
     def show_recording(self, recording: bool | None, words: str) -> None:
         """Show whether readings are being kept; NOT RECORDING stays until they are."""

@@ -8,7 +8,8 @@ from enum import StrEnum
 
 from PySide6.QtCore import QLocale
 
-from co2vent.inference.outcome import Bounds, HoldAssessment
+from co2vent.guidance.events import Event
+from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
 from co2vent.window.words import charge_words, leak_words, translate
 
@@ -226,3 +227,15 @@ def hold_clock(hold: HoldAssessment | None, now_s: float) -> str:
         left = duration(hold.time_left_s)
         return words + " · " + translate("Text", "{time} left at least").format(time=left)
     return words
+
+
+def event_words(event: Event) -> str:
+    """Return an event as it is shown: in words, without the names that files use."""
+    words = event.text
+    for charge in Charge:
+        words = words.replace(charge.value, charge_words(charge))
+    for instruction in Instruction:
+        if words.startswith(f"{instruction.value}: "):
+            words = words.removeprefix(f"{instruction.value}: ")
+            break
+    return words[:1].upper() + words[1:]

@@ -15,7 +15,16 @@ from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, HoldAssessment
 from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.window import text
-from co2vent.window.plot_style import DASH, DASH_DOT, DOT, LINE_PX, ClockAxis, dress, pen
+from co2vent.window.plot_style import (
+    DASH,
+    DASH_DOT,
+    DOT,
+    LINE_PX,
+    ClockAxis,
+    dress,
+    pen,
+    plain_font,
+)
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, Palette
@@ -57,7 +66,8 @@ class TracePlot(QWidget):
         self._marks: list[Any] = []
         self._marked = 0
         self._follow = True
-        self._end_s = 0.0
+        self._whole = False
+        self._ranges: tuple[float, float, float, float] | None = None
         self.setAccessibleName("pressure and temperature against time")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -88,10 +98,10 @@ class TracePlot(QWidget):
         for item in (self._vapor, self._liquid):
             item.setZValue(8)
             self.pressure.addItem(item)
-        self._triple = self._level(0.04)
-        self._stop = self._level(0.45)
-        self._vapor_words = pg.TextItem(anchor=(0, 0.5))
-        self._liquid_words = pg.TextItem(anchor=(0, 0.5))
+        self._triple = self._level(0)
+        self._stop = self._level(1)
+        self._vapor_words = pg.TextItem(anchor=(1, 0))
+        self._liquid_words = pg.TextItem(anchor=(1, 1))
         for words in (self._vapor_words, self._liquid_words):
             words.setZValue(20)
             self.pressure.addItem(words)
@@ -104,12 +114,10 @@ class TracePlot(QWidget):
         item.setClipToView(True)
         return item
 
-    def _level(self, label_at: float) -> Any:
+    def _level(self, side: int) -> Any:
+        """Return a level whose words stand at its right end, above (1) or below (0)."""
         line = pg.InfiniteLine(
-            angle=0,
-            movable=False,
-            label="",
-            labelOpts={"position": label_at, "anchors": [(0, 1)] * 2},
+            angle=0, label="", labelOpts={"position": 0.995, "anchors": [(1, side), (1, side)]}
         )
         line.setZValue(5)
         self.pressure.addItem(line)
@@ -141,15 +149,23 @@ class TracePlot(QWidget):
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
         self._sizes = sizes
+        font = plain_font(sizes)
+        for words in (self._vapor_words, self._liquid_words, self._triple.label, self._stop.label):
+            words.setFont(font)
+        for shade in self._shades.values():
+            shade.label.setFont(font)
         self.set_theme(self._palette)
 
     def set_units(self, units: UnitChoice) -> None:
         """Speak other units; the trace is drawn again at the next reading."""
         self._units = units
+        self._ranges = None
 
     def _dress_shade(self, shade: _Shade) -> None:
         shade.region.setBrush(QColor(self._palette.hold_shade))
         shade.label.setColor(QColor(self._palette.ink))
+        if self._sizes is not None:
+            shade.label.setFont(plain_font(self._sizes))
 
     # --- data --------------------------------------------------------------------------------
 
@@ -164,6 +180,7 @@ class TracePlot(QWidget):
         self._marks.clear()
         self._marked = 0
         self._follow = True
+        self._ranges = None
 
     def _shown(self, pressure_pa: Any) -> Any:
         unit = PRESSURE_UNITS[self._units.pressure]
@@ -216,7 +233,8 @@ class TracePlot(QWidget):
                 shade = self._shades[hold.number] = _Shade(region, label)
                 self._dress_shade(shade)
                 label.setText(str(hold.number))
-            end_s = hold.end_s
+            running = hold is view.running_hold and view.latest is not None
+            end_s = view.latest.at_s if running and view.latest is not None else hold.end_s
             shade.region.setRegion((hold.start_s, end_s))
             shade.label.setPos(hold.start_s, self.pressure.viewRange()[1][1])
         for number in set(self._shades) - seen:
@@ -274,21 +292,42 @@ class TracePlot(QWidget):
         """Whether the plot follows the newest reading."""
         return self._follow
 
-    def follow(self) -> None:
-        """Show the whole trace again and follow it."""
+    def toggle_whole(self) -> None:
+        """Turn between the whole vent and the running hold; follow the newest reading again."""
+        self._whole = not self._whole if self._follow else self._whole
         self._follow = True
+        self._ranges = None
 
     def _fit(self, at_s: Any, shown: Any, line_k: Any, view: View) -> None:
-        start = float(at_s[0])
-        span = max(60.0, float(at_s[-1]) - start)
-        end = start + span * 1.04
-        if end > self._end_s or end < self._end_s * 0.8 or self._end_s == 0.0:
-            self._end_s = start + span * 1.15  # in steps, so that the axis does not crawl
-        self.pressure.setXRange(start, self._end_s, padding=0)
-        highest = max(float(np.nanmax(shown)), float(self._shown(view.stop_pressure_pa)))
-        floor = min(float(np.nanmin(shown)), float(self._shown(view.triple_point_pa)))
-        room = highest - floor
-        self.pressure.setYRange(floor - 0.08 * room, highest + 0.08 * room, padding=0)
+        """Set the ranges: the running hold with its lead-in, else the whole vent.
+
+        The axis is moved in steps of a fifth, so that it does not crawl with each reading.
+        """
+        start, newest = float(at_s[0]), float(at_s[-1])
+        hold = view.running_hold
+        if hold is not None and hold.number > 0 and not self._whole:
+            lead_s = max(20.0, 0.12 * (newest - hold.start_s))
+            start = max(start, hold.start_s - lead_s)
+        span = max(60.0, newest - start)
+        shown_part = shown[np.searchsorted(at_s, start) :]
+        highest = max(float(np.nanmax(shown_part)), float(self._shown(view.stop_pressure_pa)))
+        floor = min(float(np.nanmin(shown_part)), float(self._shown(view.triple_point_pa)))
+        kept = self._ranges
+        if (
+            kept is None
+            or not kept[0] <= start <= kept[0] + 0.25 * span
+            or not newest + 0.02 * span <= kept[1] <= newest + 0.35 * span
+            or not (kept[2] <= floor and highest <= kept[3])
+            or highest - floor < 0.5 * (kept[3] - kept[2])
+        ):
+            room = highest - floor
+            kept = (start, newest + 0.2 * span, floor - 0.13 * room, highest + 0.13 * room)
+            self._ranges = kept
+            self.pressure.setXRange(kept[0], kept[1], padding=0)
+            self.pressure.setYRange(kept[2], kept[3], padding=0)
+            self._fit_temperature(line_k[np.searchsorted(at_s, start) :])
+
+    def _fit_temperature(self, line_k: Any) -> None:
         known = line_k[np.isfinite(line_k)]
         self.temperature.setVisible(known.size > 0)
         if known.size:

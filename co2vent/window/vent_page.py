@@ -8,7 +8,7 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
-from co2vent.window.alarms import AlarmBook, conditions
+from co2vent.window.alarms import Alarm, AlarmBook, conditions
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Feed, Frame
 from co2vent.window.keys import Key
@@ -69,6 +69,7 @@ class VentPage(QWidget):
         """Return the keys that every vent page has."""
         return [
             Key("views", translate("Key", "View"), "V", self.next_view, self),
+            Key("zoom", translate("Key", "Zoom"), "Z", self.toggle_zoom, self),
             Key("help", translate("Key", "Why?"), "F1", self.toggle_help, self),
         ]
 
@@ -133,20 +134,19 @@ class VentPage(QWidget):
         same = self._drawn is not None and self._drawn[0] is state[0] and self._drawn[1] == state[1]
         if same or now_s - self._drawn_s < PICTURES_EVERY_S:
             return
-        self._plots.show_view(self.feed.traces, frame.rows, frame.view)
+        self._plots.show_view(self.feed.traces, frame.rows, frame.view, frame.events)
         self._drawn, self._drawn_s = state, now_s
 
     def redraw(self) -> None:
         """Draw the pictures again at the next tick."""
         self._drawn, self._drawn_s = None, -1e9
 
-    def standing_conditions(self, frame: Frame) -> None:
-        """Take the alarm conditions of this moment."""
-        said = self.panel.shown
-        self.book.update(
-            conditions(frame.view, stale=said.stale, not_recording=frame.recording is False),
-            self._clock(),
-        )
+    def standing_conditions(self, frame: Frame) -> tuple[Alarm, ...]:
+        """Take the alarm conditions of this moment; return the alarms that are new."""
+        view, age_s = frame.view, frame.age_s
+        stale = view is not None and (view.stale or age_s is None or age_s > view.age_limit_s)
+        standing = conditions(view, stale=stale, not_recording=frame.recording is False)
+        return self.book.update(standing, self._clock())
 
     # --- actions -----------------------------------------------------------------------------
 
@@ -154,6 +154,12 @@ class VentPage(QWidget):
         """Turn to the next view of the pictures."""
         if self._plots is not None:
             self._plots.next_view()
+            self.redraw()
+
+    def toggle_zoom(self) -> None:
+        """Turn the trace between the whole vent and the running hold."""
+        if self._plots is not None:
+            self._plots.trace.toggle_whole()
             self.redraw()
 
     def go_to_event(self, at_s: float) -> None:

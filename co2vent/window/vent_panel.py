@@ -25,6 +25,8 @@ from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.words import translate
 
+NO_LIMIT = 16_777_215  # Qt's largest widget size
+
 
 class VentPanel(QWidget):
     """The words and figures of a vent; the pictures are put into `pictures` when they are ready."""
@@ -41,14 +43,12 @@ class VentPanel(QWidget):
         self.headroom = Headroom(self)
         self.margin = Figure("margin", self)
         self.pressure = Figure("pressure", self)
-        self.stop = FitLabel(self)
-        self.fall = FitLabel(self, bold=True)
-        self.hold = FitLabel(self, bold=True)
+        self.motion = FitLabel(self, bold=True)
         self.inside = FitLabel(self)
         self.power = FitLabel(self)
         self.drawing = SectionDrawing(self)
         self.pictures = QVBoxLayout()
-        self._labels = (self.stop, self.fall, self.hold, self.inside, self.power)
+        self._labels = (self.motion, self.inside, self.power)
         self._build()
 
     def _build(self) -> None:
@@ -64,13 +64,16 @@ class VentPanel(QWidget):
         left = QVBoxLayout(self.side)
         left.setContentsMargins(8, 2, 4, 2)
         left.setSpacing(2)
-        left.addLayout(top, 10)
-        left.addWidget(self.stop, 1)
-        left.addWidget(self.fall, 1)
-        left.addWidget(self.hold, 1)
-        left.addWidget(self.inside, 3)
-        left.addWidget(self.power, 2)
-        left.addWidget(self.drawing, 3)
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        words.addWidget(self.inside, 5)
+        words.addWidget(self.power, 2)
+        contents = QHBoxLayout()
+        contents.addLayout(words, 6)
+        contents.addWidget(self.drawing, 5)
+        left.addLayout(top, 0)
+        left.addWidget(self.motion, 0)
+        left.addLayout(contents, 1)
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._body.setSpacing(6)
         self._body.addWidget(self.side, 38)
@@ -105,13 +108,20 @@ class VentPanel(QWidget):
             part.set_sizes(sizes)
         for label in self._labels:
             label.set_max_px(sizes.text_px)
-        self.fall.set_max_px(round(sizes.text_px * 1.2))
-        self.hold.set_max_px(round(sizes.text_px * 1.2))
+        self.motion.set_max_px(round(sizes.text_px * 1.2))
         self.power.set_max_px(sizes.small_px)
-        self.prompt.setFixedHeight(round(min(0.22 * self.height(), sizes.digit_px * 2.6)) or 100)
-        self._body.setDirection(
-            QBoxLayout.Direction.TopToBottom if sizes.portrait else QBoxLayout.Direction.LeftToRight
-        )
+        self.motion.setFixedHeight(round(sizes.text_px * 3.0))
+        self.drawing.setMaximumHeight(round(sizes.digit_px * 2.4))
+        self.prompt.setFixedHeight(round(sizes.digit_px * 2.2))
+        if sizes.portrait:
+            self._body.setDirection(QBoxLayout.Direction.TopToBottom)
+            self.side.setFixedHeight(round(sizes.digit_px * 2.3 + sizes.text_px * 12.0))
+            self._body.setStretch(0, 0)
+        else:
+            self._body.setDirection(QBoxLayout.Direction.LeftToRight)
+            self.side.setMinimumHeight(0)
+            self.side.setMaximumHeight(NO_LIMIT)
+            self._body.setStretch(0, 38)
 
     def set_units(self, units: UnitChoice) -> None:
         """Speak other units from the next frame on."""
@@ -121,7 +131,7 @@ class VentPanel(QWidget):
         """Show one moment; return what is said."""
         view = frame.view
         if view is None or view.latest is None:
-            said = waiting(frame.age_s)
+            said = waiting(frame.age_s, frame.trouble)
         else:
             hold = latest_hold(view)
             said = shown(view, frame.age_s, self.units, liquid_share(hold, view.setup))
@@ -135,14 +145,13 @@ class VentPanel(QWidget):
         self.pressure.show_figure(
             said.pressure,
             said.pressure_unit,
-            translate("Text", "pressure"),
+            said.stop,
             said.pressure_second,
             stale=said.stale,
         )
         self.headroom.show_margin(said.margin_pa, said.stop_margin_pa, stale=said.stale)
-        self.stop.say(said.stop)
-        self.fall.say(" · ".join(words for words in (said.rate, said.close_in) if words))
-        self.hold.say(said.hold_clock)
+        motion = (said.hold_clock, said.rate, said.close_in)
+        self.motion.say(" · ".join(words for words in motion if words))
         self.inside.say(said.inside)
         self.power.say(said.power)
         charge = Charge.UNDETERMINED if said.hold is None else said.hold.charge
@@ -156,7 +165,7 @@ class VentPanel(QWidget):
         self.status.valve.say(said.vent)
         self.status.temperature.say(said.temperature)
         self.status.show_recording(frame.recording, frame.recording_words)
-        self.status.source.say(frame.source)
+        self.status.source.say(frame.source, Severity.CAUTION if frame.trouble else None)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Paint the page."""
