@@ -29,12 +29,18 @@ def test_sea_level_stop_is_75_psig_and_5_2_bar_g() -> None:
     assert stop / PSI_PA == pytest.approx(75.4, abs=0.1)
 
 
-def test_a_coarse_gauge_raises_the_stop_pressure_and_a_read_zero_lowers_it() -> None:
+def test_a_coarse_gauge_raises_the_stop_pressure() -> None:
+    # +-2.56 bar of class 1.6 on 160 bar, and 0.3 bar: 6.7 bar g at sea level
     coarse = Setup(gauge_span_pa=160e5, gauge_accuracy_fraction=0.016)
-    assert stop_pressure_pa(coarse) == pytest.approx(517_950 + 2.56e5 + 0.1e5 + 0.3e5)
-    read = Setup(gauge_span_pa=160e5, gauge_accuracy_fraction=0.016, zero_was_read=True)
-    assert stop_pressure_pa(read) == pytest.approx(517_950 + 2.56e5 + 0.3e5)
+    assert stop_pressure_pa(coarse) == pytest.approx(517_950 + 2.56e5 + 0.3e5)
+
+
+def test_a_zero_that_was_not_read_is_uncertain_unless_a_class_bounds_it() -> None:
+    assert zero_uncertainty_pa(Setup()) == pytest.approx(0.1e5)
+    assert zero_uncertainty_pa(Setup(zero_was_read=True)) == 0.0
     assert zero_uncertainty_pa(Setup(zero_offset_pa=-5e3)) == 0.0
+    classed = Setup(gauge_span_pa=60e5, gauge_accuracy_fraction=0.01)
+    assert zero_uncertainty_pa(classed) == 0.0  # EN 837-1: the class holds over the whole scale
 
 
 def test_a_fine_gauge_does_not_lower_the_stop_below_the_smallest_margin() -> None:
