@@ -18,7 +18,7 @@ from typing import Final
 
 from co2vent.errors import StoreError
 from co2vent.store.lock import lock_exclusively
-from co2vent.store.rows import checked_event, checked_row, whole_bytes
+from co2vent.store.rows import checked_event, checked_row, is_recording, whole_bytes
 from co2vent.store.whole_file import sync_folder, words
 
 SYNC_S: Final = 1.0  # what a power cut may cost
@@ -291,7 +291,8 @@ def recover(path: Path) -> Recovery:
             if not lock_exclusively(file.fileno()):
                 raise StoreError(f"{path}: another program is recording to it; wait for its end")
             data = file.read()
-            keep = whole_bytes(data)
+            # only this program's own recordings are mended
+            keep = whole_bytes(data) if is_recording(data) else len(data)
             if keep == len(data):
                 return Recovery(0)
             file.truncate(keep)

@@ -11,6 +11,7 @@ from typing import Final
 
 CHECK_COLUMN: Final = "row_check"
 EVENT_PREFIX: Final = "# event: "
+_HEAD_BYTES: Final = 65_536  # metadata and header are well under this
 _CHECKED_EVENT: Final = re.compile(rb"(# event: .*) \[([0-9a-f]{8})\]")
 _CHECKED_ROW: Final = re.compile(rb"(.*),([0-9a-f]{8})")
 
@@ -44,6 +45,12 @@ def is_intact(line: bytes) -> bool:
             return b"\0" not in line
         match = _CHECKED_ROW.fullmatch(line)
     return match is not None and _check(match[1]).encode() == match[2]
+
+
+def is_recording(data: bytes) -> bool:
+    """Return whether a log was written by this program: its header ends in the check column."""
+    lines = data[:_HEAD_BYTES].splitlines()
+    return any(line.endswith(f",{CHECK_COLUMN}".encode()) for line in lines)
 
 
 def whole_bytes(data: bytes) -> int:

@@ -95,8 +95,7 @@ class ModbusSource(PolledSource):
                 return f"{NO_READING}: {wrong}\n"
             for channel in block.channels:
                 at = channel.register - block.start
-                raw = channel.raw(words[at : at + channel.registers])
-                cells[channel.scaling.column] = channel.scaling.cell(raw)
+                cells[channel.scaling.column] = channel.cell(words[at : at + channel.registers])
         return self.row([cells[column] for column in self._order])
 
     def _read_block(self, block: RegisterBlock) -> tuple[list[int] | None, str]:

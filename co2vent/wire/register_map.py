@@ -47,6 +47,8 @@ TYPES: Final[dict[str, tuple[int, str]]] = {
     "float32": (2, ">f"),
 }
 TABLES: Final = ("holding", "input")
+# No gauge resolves this much in any unit; words in the wrong order give such floats. (own choice)
+LEAST_FLOAT: Final = 1e-9
 _SCALING_KEYS: Final = frozenset(
     ("column", "scale", "offset", "invalid", "valid_min", "valid_max", "signal", "range")
 )
@@ -87,6 +89,10 @@ class Scaling:
         # ten digits: a float32 or a 32-bit count has no more, and repr would show rounding as data
         return f"{value:.10g}" if abs(value) < 1e15 else Fault.OVER_RANGE.value
 
+    def fault(self) -> str:
+        """Return the cell of a channel that is broken."""
+        return self._nothing(Fault.FAULT)
+
     def _nothing(self, fault: Fault) -> str:
         """Return the fault word; in a column of words, blank."""
         return "" if self.column == Role.VENT_VALVE.value else fault.value
@@ -110,9 +116,15 @@ class RegisterChannel:
     def raw(self, words: list[int]) -> float:
         """Return the raw number in `words`, which are this channel's registers."""
         ordered = words if self.word_order == "big" else words[::-1]
-        return float(
-            struct.unpack(TYPES[self.type][1], struct.pack(f">{len(ordered)}H", *ordered))[0]
-        )
+        packed = struct.pack(f">{len(ordered)}H", *ordered)
+        return float(struct.unpack(TYPES[self.type][1], packed)[0])
+
+    def cell(self, words: list[int]) -> str:
+        """Return the cell of a log row for `words`."""
+        raw = self.raw(words)
+        if self.type == "float32" and 0.0 < abs(raw) < LEAST_FLOAT:
+            return self.scaling.fault()
+        return self.scaling.cell(raw)
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,7 @@
 """Whole lines only, whatever is cut, lost or unreadable."""
 
+from itertools import pairwise
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -23,7 +25,7 @@ def test_any_cutting_and_any_line_end_give_the_same_lines(cuts: list[int], end: 
     stream = STREAM.replace(b"\n", end)
     assembler = LineAssembler()
     edges = [0, *sorted(min(cut, len(stream)) for cut in cuts), len(stream)]
-    lines = b"".join(assembler.feed(stream[a:b]) for a, b in zip(edges, edges[1:], strict=False))
+    lines = b"".join(assembler.feed(stream[a:b]) for a, b in pairwise(edges))
     assert lines == STREAM
 
 
@@ -90,7 +92,7 @@ def garbled(text: bytes, seed: int) -> bytes:
 
 @pytest.mark.parametrize("seed", range(6))
 def test_a_stream_at_the_wrong_baud_rate_is_unreadable_and_gives_no_number(seed: int) -> None:
-    # bit sampling after the 8N1 frame of a UART (start bit 0, eight data bits LSB first, stop bit 1)
+    # bits sampled as in a UART's 8N1 frame: start bit 0, eight data bits LSB first, stop bit 1
     text = b"".join(f"{19.0 - n * 0.013 * (seed + 1):.3f}\r\n".encode() for n in range(200))
     assembler = LineAssembler(skip_first=True)
     noise = garbled(text, seed)
