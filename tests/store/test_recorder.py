@@ -66,7 +66,7 @@ def test_a_row_with_any_bit_changed_is_not_intact() -> None:
                 broken[at] ^= 1 << bit
                 # upper and lower case of the check's own letters say the same number, but are not
                 # what was written
-                assert not is_intact(bytes(broken)) or line.startswith(b"#") and at < 9
+                assert not is_intact(bytes(broken)) or (line.startswith(b"#") and at < 9)
 
 
 @pytest.mark.parametrize("tail", [b"", b"\0" * 4096, b"\xff\xfe", b"9.0,"])
@@ -122,9 +122,14 @@ def test_two_programs_never_write_one_log(tmp_path: Path) -> None:
     path = tmp_path / "log.csv"
     first = Recorder(path)
     first.open()
-    code = f"from co2vent.store.recorder import Recorder; from pathlib import Path\nRecorder(Path({str(path)!r})).open()"
+    code = """
+import sys
+from pathlib import Path
+from co2vent.store.recorder import Recorder
+Recorder(Path(sys.argv[1])).open()
+"""
     second = subprocess.run(
-        [sys.executable, "-c", code], capture_output=True, text=True, check=False
+        [sys.executable, "-c", code, str(path)], capture_output=True, text=True, check=False
     )
     assert "another program is recording to it" in second.stderr
     with pytest.raises(StoreError, match="another program is recording"):
