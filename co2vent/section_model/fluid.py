@@ -26,11 +26,12 @@ GAS_LOWEST_K: Final = 140.0
 GAS_HIGHEST_K: Final = 400.0
 GAS_STEP_K: Final = 1.0
 VAPOUR_FIT_K: Final = (185.0, 340.0)  # where the vapour equation holds
+FULL_RISE_K: Final = 10.0  # over which the curvature of the liquid-full isochore is taken
 LINE_POINTS: Final = 4001
 VIRIAL_TERMS: Final = 6
 
 # columns of the tables of a condensed phase
-P, RHO, U, H_VAPOUR, CP, DP_DT, FULL_SLOPE = range(7)
+P, RHO, U, H_VAPOUR, CP, DP_DT, FULL_SLOPE, FULL_CURVE = range(8)
 
 
 class FluidTables(NamedTuple):
@@ -38,10 +39,10 @@ class FluidTables(NamedTuple):
 
     `liquid` and `solid`: rows of equal steps in temperature from `..._t0`, columns P, RHO, U,
     H_VAPOUR (saturated vapour above the phase), CP (du/dT), DP_DT, FULL_SLOPE (pressure per kelvin
-    at constant volume). `..._t_of_u`: temperature at equal steps of u. `..._t_of_lnp`: saturation
-    temperature at equal steps of ln p. `liquid_t_of_rho`: saturated temperature at equal steps of
-    density. `gas`: rows of GAS_STEP_K from GAS_LOWEST_K; u of the ideal gas, then the factors of
-    rho^k in p/(rho R T) - 1, then those in u - u_ideal.
+    at constant volume) and FULL_CURVE (its change per kelvin). `..._t_of_u`: temperature at equal
+    steps of u. `..._t_of_lnp`: saturation temperature at equal steps of ln p. `liquid_t_of_rho`:
+    saturated temperature at equal steps of density. `gas`: rows of GAS_STEP_K from GAS_LOWEST_K;
+    u of the ideal gas, then the factors of rho^k in p/(rho R T) - 1, then those in u - u_ideal.
     """
 
     condensable: bool
@@ -117,7 +118,7 @@ def gas_only(
 ) -> FluidTables:
     """Return the tables of a gas that does not condense."""
     none = np.zeros(2)
-    lines = np.zeros((2, 7))
+    lines = np.zeros((2, 8))
     return FluidTables(
         condensable=False,
         gas_constant=gas_constant,
@@ -190,13 +191,12 @@ def phase_table(
     density: Callable[[float], float],
     enthalpy: Callable[[float], float],
     vapour_enthalpy: Callable[[float], float],
-    full_slope: Callable[[float], float],
 ) -> Array:
     """Return the rows of a condensed phase's table from functions of temperature [K]."""
-    table = np.empty((len(temperatures_k), 7))
+    table = np.zeros((len(temperatures_k), 8))
     for row, t in enumerate(temperatures_k.tolist()):
         p, rho = pressure(t), density(t)
-        table[row] = p, rho, enthalpy(t) - p / rho, vapour_enthalpy(t), 0.0, 0.0, full_slope(t)
+        table[row, : H_VAPOUR + 1] = p, rho, enthalpy(t) - p / rho, vapour_enthalpy(t)
     table[:, CP] = np.gradient(table[:, U], temperatures_k)
     table[:, DP_DT] = np.gradient(table[:, P], temperatures_k)
     return table
@@ -212,8 +212,13 @@ def co2_tables() -> FluidTables:
         kernels.liquid_density_kg_m3,
         kernels.liquid_enthalpy_j_kg,
         kernels.vapor_enthalpy_saturated_j_kg,
-        kernels.liquid_full_pressure_slope_pa_per_k,
     )
+    for row, t in enumerate(liquid_t.tolist()):
+        slope = kernels.liquid_full_pressure_slope_pa_per_k(t)
+        warmed = kernels.liquid_pressure_pa(float(liquid[row, RHO]), t + FULL_RISE_K)
+        mean = (warmed - float(liquid[row, P])) / FULL_RISE_K
+        liquid[row, FULL_SLOPE] = slope
+        liquid[row, FULL_CURVE] = (mean - slope) / FULL_RISE_K
     solid_t = np.linspace(LOWEST_K, kernels.TRIPLE_T - 1e-9, LINE_POINTS)
     solid = phase_table(
         solid_t,
@@ -221,7 +226,6 @@ def co2_tables() -> FluidTables:
         kernels.solid_density_kg_m3,
         kernels.solid_enthalpy_j_kg,
         kernels.vapor_enthalpy_saturated_j_kg,
-        lambda _t: 0.0,
     )
 
     def within(temperature_k: float) -> float:

@@ -174,5 +174,6 @@ OUTPUT: Final = (
     "vented_kg",
     "bound_kg",  # CO2 in oil and desiccant
     "warmest_metal_k",
+    "condensed_k",  # of the pocket with the most condensed CO2
 )
 COLUMN: Final = {name: index for index, name in enumerate(OUTPUT)}

@@ -203,6 +203,8 @@ def put_in(records: Records, setting: Setting) -> None:
         ps[0]["solid_share"] = 1.0
         liquid_m3 = c.solid_kg / phase_value(fluid, min(t, fluid.triple_t), RHO)
     gas_m3 = max(volume - liquid_m3, float(records.section[0]["smallest_gas_m3"]))
+    if c.gas_k is not None:
+        t = c.gas_k
     density = gas_density(fluid, pressure, t)
     _, u = gas_value(fluid, density, t)
     nitrogen = c.nitrogen_pa * gas_m3 / (NITROGEN_R * t)

@@ -158,7 +158,7 @@ class Contents:
     `temperature_k`: of the CO2. `liquid_fraction`: of the volume, shared out over the pockets by
     `pocket_liquid` (shares of the liquid; `None`: by their volume). Without liquid `pressure_pa`
     may lie below saturation: superheated vapour. `solid_kg` starts as dry ice under its own
-    vapour. Metal starts at the given temperatures, or that of the CO2.
+    vapour. Metal and gas start at the given temperatures, or that of the CO2.
     """
 
     temperature_k: float = 263.15
@@ -168,6 +168,7 @@ class Contents:
     solid_kg: float = 0.0
     dry_metal_k: float | None = None
     wet_metal_k: float | None = None
+    gas_k: float | None = None  # warmer than the liquid below it
     nitrogen_pa: float = 0.0
     water_kg: float = 0.0
     loaded: bool = True  # oil and desiccant start in equilibrium with the gas
@@ -208,4 +209,4 @@ class Setting:
     vent: VentPath = field(default_factory=VentPath)
     leaks: Leaks = field(default_factory=Leaks)
     gauge: Gauge = field(default_factory=Gauge)
-    longest_step_s: float = 0.1
+    longest_step_s: float = 0.05  # half of it while venting

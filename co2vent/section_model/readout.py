@@ -68,3 +68,4 @@ def write_row(
     row[15] = st.vented_kg
     row[16] = bound
     row[17] = warmest
+    row[18] = ps[largest].condensed_k

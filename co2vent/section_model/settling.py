@@ -1,6 +1,6 @@
 """Temperatures, phases and pressure that belong to the conserved masses and energies."""
 
-from co2vent.section_model.fluid import FULL_SLOPE, GAS_LOWEST_K, RHO, FluidTables, P
+from co2vent.section_model.fluid import FULL_CURVE, FULL_SLOPE, GAS_LOWEST_K, RHO, FluidTables, P
 from co2vent.section_model.jit import Rec, jit
 from co2vent.section_model.packing import NITROGEN_CV, NITROGEN_R, STEAM_CV
 from co2vent.section_model.property_lookup import (
@@ -76,9 +76,9 @@ def settle(fl: FluidTables, se: Rec, st: Rec, ps: Rec) -> float:
         solid_m3 = volume - liquid / liquid_value(fl, mean_k, RHO)
         rho = liquid / max(room - solid_m3, 1e-9)
         full_k = even_value(fl.liquid_t_of_rho, fl.liquid[-1, RHO], fl.liquid[0, RHO], rho)
-        full = liquid_value(fl, full_k, P) + liquid_value(fl, full_k, FULL_SLOPE) * max(
-            0.0, mean_k - full_k
-        )
+        rise = max(0.0, mean_k - full_k)
+        slope = liquid_value(fl, full_k, FULL_SLOPE) + liquid_value(fl, full_k, FULL_CURVE) * rise
+        full = liquid_value(fl, full_k, P) + slope * rise
         st.pressure_pa = max(st.pressure_pa, full)
         st.co2_pa = max(st.co2_pa, full)
     return float(gas_m3)
