@@ -33,14 +33,14 @@ def vent_to_triple(setting: Setting) -> tuple[float, float]:
     """Return (initial mass, liquid left when the pressure reaches the triple point) [kg]."""
     run = SectionRun(setting)
     start = run.truth()
-    rows = run.step(1.0, 60_000, below_pa=kernels.TRIPLE_P + 500.0 - 101_325.0)
+    rows = run.step(1.0, 60_000, below_pa=kernels.TRIPLE_P + 2000.0 - 101_325.0)
     assert rows[-1, COLUMN["solid_kg"]] == 0.0
     return start.liquid_kg + start.vapor_kg, float(rows[-1, COLUMN["liquid_kg"]])
 
 
 def exact(setting: Setting) -> Setting:
     """Return `setting` with a gauge that shows the pressure as it is."""
-    gauge = replace(setting.gauge, step_pa=0.0, noise_pa=0.0, lag_s=0.0, period_s=2.0)
+    gauge = replace(setting.gauge, step_pa=0.0, noise_pa=0.0, lag_s=0.0, period_s=1.0)
     return replace(setting, gauge=gauge)
 
 
