@@ -1,14 +1,14 @@
 """Where the vent valve is when no column says so: found from the pressure alone.
 
-A section that is being vented falls; a closed one does not. A fall slower than about 10 mbar/s is
-not taken for a vent: it could be a cooling or leaking hold, and a hold that falls is never quiet.
+A section that is being vented falls; a closed one does not. A fall slower than about 0.1 bar a
+minute is not taken for a vent: it could be a leaking hold, and a hold that falls is never quiet.
 """
 
 from collections import deque
 from dataclasses import dataclass
 from math import inf
 
-WINDOW_S = 10.0  # a vent at 1 bar/min moves 0.17 bar in it, more than two steps of 1 psi
+WINDOW_S = 40.0  # long enough for a throttled vent: 8 kPa in it are 0.12 bar a minute
 OPEN_FALL_PA = 8_000.0  # least fall within the window that means venting
 CLOSED_RISE_PA = 1_500.0  # least rise from the lowest that means closed
 STALL_S = 4.0  # no new low for so long means closed, for a fine gauge

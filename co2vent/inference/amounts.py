@@ -52,7 +52,7 @@ def amounts(
     end_pa = float(blocks.p[-1])
     saturated_k = saturation_temperature_k(min(max(end_pa, 518_000.0), 7.0e6))
     density = liquid_density_kg_m3(saturated_k)
-    share = min(max(trend.slope_upper, 0.0) / limits.wet_least_slope, 1.0)
+    share = min(max(trend.slope_upper, 0.0) / limits.power.least_wet_slope, 1.0)
     allowed_fraction = criteria.allowable_volume_fraction
     limit = None
     if volume is not None:

@@ -26,7 +26,41 @@ class Criteria:
     # section always warms by tens of mbar, so a live gauge moves (common practice: crack the vent)
     least_changes: int = 2
 
+    # --- what liquid would keep up, by what gives the hold power (calibrated; 1 mbar/min = 1.67)
+    # Wet sections whose metal is all at saturation, insulated and full, rose 2 to 5 mbar/min.
+    unpowered_slope: float = 2.0
+    # The slowest bare wet sections rose 50 mbar/min at their upper bound.
+    bare_slope: float = 50.0
+    # With a clamp 8, 12, 20 K above saturation the slowest wet sections showed 57, 148, 180
+    # mbar/min; liquid elsewhere than at the clamp makes some of that a matter of luck, so:
+    clamp_power_k: float = 8.0  # least reading above saturation that gives power
+    clamp_slack_k: float = 5.0  # clamp error and the film between metal and boiling liquid
+    slope_per_drive: float = 8.3  # Pa/s per K beyond the slack: 5 mbar/min
+    clamp_slope_most: float = 130.0
+    clamp_wet_k: float = 4.0  # a clamp this near saturation sits where liquid may lie
+    clamp_warm_k: float = 8.0  # dry sections read above this in 98 of 100
+
+    # --- what dry metal gives at most while it warms (calibrated)
+    dry_slope_bare: float = 100.0
+    dry_slope_insulated: float = 45.0
+    dry_slope_early_factor: float = 2.0  # before `dry_settled_s`
+    dry_settled_s: float = 200.0
+    dry_slope_cold_clamp: float = 5.0  # metal at saturation and still rising
+
+    # a fit that leaves the family of closed-section shapes shows something else at work
+    worst_misfit: float = 5.0
+    falling_pa_per_s: float = 2.5  # losing more than this is no quiet hold
+    near_triple_pa: float = 15_000.0  # besides the gauge error: here a quiet gauge may be a shelf
+    hottest_k: float = 313.15  # no gas of a cold plant gets warmer by itself (40 degC in the sun)
     slope_floor_pa_per_s: float = 1.7  # 1 mbar/min: under it no gauge here is believed
+
+    # --- leak-by: the same slope at two pressures
+    leak_apart_pa: float = 8.0e4
+    leak_least_slope: float = 8.0
+    leak_ratio_least: float = 0.93
+    leak_ratio_most: float = 1.08
+
+    long_hold_s: float = 900.0  # a hold this long without a verdict wants another vent
 
     # shelf at the triple point
     shelf_band_pa: float = 6_000.0  # besides the gauge's own error

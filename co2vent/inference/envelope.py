@@ -1,12 +1,19 @@
-"""Between the least slope that liquid keeps up and the most that metal warming gives."""
+"""Between the least slope that liquid keeps up and the most that dry metal gives while it warms."""
 
 from dataclasses import dataclass
 from math import isfinite
 from typing import TYPE_CHECKING
 
-from co2vent.co2 import saturation_temperature_k
+from co2vent.co2 import (
+    TRIPLE_PRESSURE_PA,
+    saturation_temperature_k,
+    vapor_density_saturated_kg_m3,
+    vapor_pressure_pa,
+)
 from co2vent.inference.criteria import Criteria
-from co2vent.inference.outcome import Charge, Instruction, LeakBy
+from co2vent.inference.leak import Leak, leak_by
+from co2vent.inference.outcome import Instruction, LeakBy
+from co2vent.inference.power import Power, power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
@@ -14,20 +21,15 @@ from co2vent.inference.wording import duration_text, pressure_text, slope_text
 if TYPE_CHECKING:
     from co2vent.inference.verdict import HoldContext
 
-MBAR_PER_MIN = 100.0 / 60.0  # Pa/s
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Envelope:
-    """What the slopes allow. Slopes in Pa/s; texts are `None` where the case does not hold."""
+    """What a hold's slopes allow. Slopes in Pa/s; texts are `None` where the case does not hold."""
 
-    dry_slope: float
-    wet_least_slope: float
-    ice_least_slope: float
+    power: Power
+    dry_most_slope: float
     falling: bool
-    leak: str | None
-    leak_charge: Charge
-    leak_by: LeakBy
+    leak: Leak
     wet: str | None
     clear: str | None
     undecided: str
@@ -48,76 +50,167 @@ def envelope(
     setup = context.setup
     end_pa = float(blocks.p[-1])
     age_s = float(blocks.t[-1])
-    drive_k = line_k - criteria.clamp_error_k - saturation_temperature_k(max(end_pa, 518_000.0))
-    warm_line = isfinite(drive_k) and drive_k >= criteria.drive_k
-    if setup.insulated is False:
-        wet = 25.0 * MBAR_PER_MIN
-    else:
-        wet = 5.0 * MBAR_PER_MIN
-    if warm_line:
-        wet = max(wet, 30.0 * MBAR_PER_MIN)
-    dry = 45.0 * MBAR_PER_MIN * (1.0 if age_s > 180.0 else 2.0)
-    rising = slope_text(trend.slope, setup)
-    highest_pa = float(blocks.p.max())
-    falling = trend.slope_upper < -3.0 * criteria.slope_floor_pa_per_s or (
-        highest_pa - end_pa > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)
-    )
-    leak: str | None = None
-    leak_by = LeakBy.UNDETERMINED
-    for other in context.earlier:
-        if (
-            other.number < 1
-            or abs(other.end_pa - end_pa) < 0.8e5
-            or other.duration_s < 60.0
-            or age_s < 60.0
-        ):
-            continue
-        theirs, ours = other.trend, trend
-        if min(theirs.slope_lower, ours.slope_lower) < 10.0 * MBAR_PER_MIN:
-            continue
-        ratio = ours.slope / theirs.slope if end_pa > other.end_pa else theirs.slope / ours.slope
-        if ratio > 0.93:
-            leak = (
-                f"Flow past a closed valve suspected: the same slope at two pressures ({rising} near "
-                f"{pressure_text(end_pa, setup)}, {slope_text(theirs.slope, setup)} near "
-                f"{pressure_text(other.end_pa, setup)}); liquid would slow as the pressure rises."
-            )
-            leak_by = LeakBy.SUSPECTED
-    moved = trace.changes >= criteria.least_changes
+    strength = power(setup, end_pa, line_k, criteria)
+    leak = leak_by(end_pa, age_s, trend, strength, context, criteria)
+    falling = _falling(blocks, trend, context, criteria)
+    dry_most = _dry_most(context, strength, age_s, criteria)
     settled = age_s >= max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s)
+    away_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    away = end_pa >= TRIPLE_PRESSURE_PA + away_pa
+    bound_pa = _gas_bound(trace.first_pa, line_k, context, criteria)
+    over_bound = end_pa - setup.gauge_error_pa > bound_pa
+    rising, at_most = slope_text(trend.slope, setup), slope_text(trend.slope_upper, setup)
+    least = slope_text(strength.least_wet_slope, setup)
+
     clear: str | None = None
-    wet_text: str | None = None
-    if settled and moved and trend.slope_upper < wet:
+    wet: str | None = None
+    if trend.slope_lower > dry_most and age_s >= 0.6 * criteria.shortest_clear_s:
+        why = (
+            f"the clamp is only {strength.drive_k:.0f} K from saturation"
+            if strength.drive_k < criteria.clamp_wet_k
+            else f"dry metal that warms gives at most {slope_text(dry_most, setup)}"
+        )
+        wet = f"Liquid: after {duration_text(age_s)} the pressure still rises {rising} and {why}."
+    elif over_bound and trend.slope_lower > 0.0:
+        wet = (
+            f"Liquid: {pressure_text(end_pa, setup)} and rising {rising} is more than gas warming "
+            f"from {pressure_text(trace.first_pa, setup)} can reach ({pressure_text(bound_pa, setup)})."
+        )
+    elif (
+        settled
+        and away
+        and not falling
+        and not over_bound
+        and trace.changes >= criteria.least_changes
+        and trend.misfit <= criteria.worst_misfit
+        and trend.slope_upper < strength.least_wet_slope
+        and leak.by is not LeakBy.SUSPECTED
+    ):
+        given = f" ({strength.source})" if strength.source else ""
         clear = (
-            f"Vapour only: after {duration_text(age_s)} the pressure rises at most "
-            f"{slope_text(trend.slope_upper, setup)}; liquid above the allowable amount would keep up "
-            f"{slope_text(wet, setup)} or more."
+            f"Vapour only: after {duration_text(age_s)} the pressure rises at most {at_most}; liquid "
+            f"above the allowable amount would keep up {least} or more{given}."
         )
-        leak_by = LeakBy.NONE
-    elif settled and trend.slope_lower > dry:
-        wet_text = (
-            f"Liquid: after {duration_text(age_s)} the pressure still rises {rising}; metal warming "
-            f"alone gives at most {slope_text(dry, setup)}."
-        )
-    left = max(criteria.shortest_clear_s - age_s, 0.0)
-    if settled:
-        left = max(0.5 * age_s, 30.0)
-    undecided = (
-        f"Not known yet: rising {rising} (between {slope_text(trend.slope_lower, setup)} and "
-        f"{slope_text(trend.slope_upper, setup)}); liquid would keep up {slope_text(wet, setup)} or more."
+        leak = Leak(LeakBy.NONE, "")
+    undecided, step, instruction = _undecided(
+        trace, trend, context, strength, leak, settled, away, falling, criteria
     )
+    if settled:
+        left = max(0.3 * age_s, 30.0)
+    else:
+        left = max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s) - age_s
     return Envelope(
-        dry_slope=max(min(trend.slope, wet), 0.0),
-        wet_least_slope=wet,
-        ice_least_slope=wet,
+        power=strength,
+        dry_most_slope=dry_most,
         falling=falling,
         leak=leak,
-        leak_charge=Charge.UNDETERMINED,
-        leak_by=leak_by,
-        wet=wet_text,
+        wet=wet,
         clear=clear,
         undecided=undecided,
-        next_instruction=Instruction.KEEP_HOLDING if age_s < 900.0 else Instruction.VENT_AGAIN,
-        next_step="",
-        time_left_s=left,
+        next_instruction=instruction,
+        next_step=step,
+        time_left_s=left if instruction is Instruction.KEEP_HOLDING else None,
+    )
+
+
+def _falling(blocks: HoldArrays, trend: Trend, context: "HoldContext", criteria: Criteria) -> bool:
+    """Whether the closed section loses pressure: an outward leak or an open vent can hide boiling."""
+    if trend.slope_upper < -criteria.falling_pa_per_s:
+        return True
+    lost = float(blocks.p.max()) - float(blocks.p[-1])
+    return lost > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)
+
+
+def _dry_most(context: "HoldContext", strength: Power, age_s: float, criteria: Criteria) -> float:
+    """The most that metal warming gives [Pa/s]."""
+    if strength.drive_k < criteria.clamp_wet_k:
+        return criteria.dry_slope_cold_clamp
+    most = criteria.dry_slope_insulated if context.setup.insulated else criteria.dry_slope_bare
+    return most if age_s >= criteria.dry_settled_s else most * criteria.dry_slope_early_factor
+
+
+def _gas_bound(first_pa: float, line_k: float, context: "HoldContext", criteria: Criteria) -> float:
+    """The highest pressure [Pa] that the gas shut in can reach by warming alone.
+
+    The coldest gas at `first_pa` is saturated; at constant density it can get as warm as the
+    warmest metal, which is no warmer than the ambient or the charge was.
+    """
+    hottest = criteria.hottest_k
+    if context.ambient_k is not None:
+        known = [context.ambient_k]
+        if context.first_pa is not None and context.first_pa < 7.0e6:
+            known.append(saturation_temperature_k(max(context.first_pa, TRIPLE_PRESSURE_PA)))
+        if isfinite(line_k):
+            known.append(line_k)
+        hottest = min(max(known) + 5.0, criteria.hottest_k)
+    coldest = saturation_temperature_k(min(max(first_pa, TRIPLE_PRESSURE_PA), 6.0e6))
+    return vapor_pressure_pa(vapor_density_saturated_kg_m3(coldest), hottest)
+
+
+def _undecided(
+    trace: HoldTrace,
+    trend: Trend,
+    context: "HoldContext",
+    strength: Power,
+    leak: Leak,
+    settled: bool,
+    away: bool,
+    falling: bool,
+    criteria: Criteria,
+) -> tuple[str, str, Instruction]:
+    """Why nothing is known yet, the cheapest step that would decide, and the prompt for it."""
+    setup, age_s = context.setup, trace.duration_s
+    keep = Instruction.KEEP_HOLDING
+    least = slope_text(strength.least_wet_slope, setup)
+    between = (
+        f"rising between {slope_text(trend.slope_lower, setup)} and "
+        f"{slope_text(trend.slope_upper, setup)}"
+    )
+    if not settled:
+        return (
+            f"Not known yet: {duration_text(age_s)} into the hold; the first rise is gas warming in "
+            f"every case.",
+            "Keep holding.",
+            keep,
+        )
+    if trace.changes < criteria.least_changes:
+        return (
+            "Not known: the reading has not moved since the vent closed; a gauge that is cut off "
+            "looks the same. Crack the vent and see it answer.",
+            "Crack the vent and see the gauge answer.",
+            Instruction.CHECK_GAUGE if age_s > 2.0 * criteria.shortest_clear_s else keep,
+        )
+    if not away:
+        return (
+            f"Not known: {pressure_text(float(trace.last_pa), setup)} is too near the triple point to "
+            "tell a quiet gas from melting dry ice.",
+            "Keep holding: dry ice that has melted lets the pressure climb on.",
+            keep,
+        )
+    if trend.misfit > criteria.worst_misfit:
+        return (
+            f"Not known yet: {between}, but the curve is not that of a closed section left alone.",
+            "Leave the section still and hold again.",
+            keep,
+        )
+    long = age_s > criteria.long_hold_s
+    if not strength.source and trend.slope_upper < criteria.dry_slope_bare:
+        if isfinite(strength.drive_k):
+            step = (
+                f"The clamp is {strength.drive_k:.0f} K above saturation: warm the lowest point "
+                f"to {criteria.clamp_power_k + 4:.0f} K above it and hold again."
+            )
+        else:
+            step = "Put a clamp on the lowest point, or say that the metal is bare."
+        return (
+            f"Not known: {between}, and with no metal shown warm this hold has no power; insulated "
+            f"liquid can rise as slowly as {least}.",
+            step,
+            Instruction.VENT_AGAIN if long else keep,
+        )
+    return (
+        f"Not known yet: {between}; liquid would keep up {least} or more"
+        + (f" ({strength.source})." if strength.source else "."),
+        "Hold on; if it does not settle, vent to the stop pressure and hold again.",
+        Instruction.VENT_AGAIN if long else keep,
     )

@@ -191,4 +191,6 @@ def merged(t: Floats, p: Floats, n: Floats, line_k: Floats, upper_k: Floats) -> 
         with np.errstate(invalid="ignore", divide="ignore"):
             return np.asarray((total / count)[full], dtype=np.float64)
 
-    return HoldArrays(mean(t), mean(p), weight[full], mean(line_k), mean(upper_k))
+    return HoldArrays(
+        mean(t), mean(p), weight[full].astype(np.float64), mean(line_k), mean(upper_k)
+    )

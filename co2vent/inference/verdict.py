@@ -288,7 +288,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         )
         return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
     limits = envelope(hold.trace, hold.blocks, trend, context, hold.line_k, criteria)
-    quiet = trend.slope_upper < limits.ice_least_slope
+    quiet = trend.slope_upper < limits.power.least_wet_slope
     warm = hold.line_k - criteria.clamp_error_k > TRIPLE_TEMPERATURE_K + 2 * criteria.drive_k
     if quiet and (context.cleared or (warm and age_s >= 300.0)):
         limit = (
@@ -304,7 +304,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             Instruction.VENT_TO_ZERO,
             f"No dry ice shows: {duration_text(age_s)} at {pressure_text(hold.end_pa, setup)}, rising at most "
             f"{slope_text(trend.slope_upper, setup)}; ice above the allowable amount would give "
-            f"{slope_text(limits.ice_least_slope, setup)} or more.",
+            f"{slope_text(limits.power.least_wet_slope, setup)} or more.",
             leak_by=LeakBy.NONE,
         )
         return _with(
@@ -353,12 +353,12 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             f"Not known: the closed section loses pressure ({rising}); an outward leak or a vent not shut "
             "can hide boiling. Prove the vent shut and hold again.",
         )
-    if limits.leak:
+    if limits.leak.by is LeakBy.SUSPECTED:
         said = _say(
             base,
-            limits.leak_charge,
+            Charge.UNDETERMINED,
             Instruction.CHECK_ISOLATION,
-            limits.leak,
+            limits.leak.reason,
             leak_by=LeakBy.SUSPECTED,
         )
         return _with(
@@ -368,7 +368,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         )
     if limits.wet:
         said = _say(
-            base, Charge.TWO_PHASE, Instruction.VENT_AGAIN, limits.wet, leak_by=limits.leak_by
+            base, Charge.TWO_PHASE, Instruction.VENT_AGAIN, limits.wet, leak_by=limits.leak.by
         )
         return _with(
             said,
@@ -391,7 +391,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg_if_vented=0.0 if volume else None,
         )
     instruction, reason = limits.next_instruction, limits.undecided
-    said = _say(base, Charge.UNDETERMINED, instruction, reason, leak_by=limits.leak_by)
+    said = _say(base, Charge.UNDETERMINED, instruction, reason, leak_by=limits.leak.by)
     return _with(
         said,
         liquid_kg=found.liquid_kg if volume else None,
@@ -413,8 +413,9 @@ def _curves(hold: _Hold, limits: Envelope) -> tuple[Curve, ...]:
     gas = 1.0 - (1.0 + t / (3.0 * tau)) ** -3.0
     start = float(blocks.p[0])
     size = max(min(trend.warming_pa, hold.rise_pa), 0.0)
-    dry = start + size * gas + limits.dry_slope * t
-    wet = start + size * gas + max(limits.wet_least_slope, limits.dry_slope) * t
+    level = max(min(trend.slope, limits.dry_most_slope), 0.0)
+    dry = start + size * gas + level * t
+    wet = start + size * gas + max(limits.power.least_wet_slope, level) * t
     at = tuple(float(hold.trace.start_s + s) for s in t)
     return (
         Curve(Charge.VAPOR_ONLY, at, tuple(float(v) for v in dry)),
