@@ -60,7 +60,7 @@ class LiveFeed:
             view=self.monitor.view,
             rows=len(self.traces),
             age_s=self.monitor.age_s(),
-            source=trouble or f"{status.label} · {source_words(status.source)}",
+            source=f"{status.label} · {source_words(status.source)}",
             recording=self._recording and not status.not_recording,
             recording_words=self._recording_words(status),
             trouble=trouble,

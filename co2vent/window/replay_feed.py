@@ -46,26 +46,30 @@ class ReplayFeed:
                 self.wanted_s = None
         moment = self.index.at(self.position_s)
         if moment is None:
-            return Frame(view=None, rows=0, age_s=None, source=self._name)
+            return Frame(view=None, rows=0, age_s=None, source=self._name, trouble=self._trouble())
         return Frame(
             view=moment.view,
             rows=moment.rows,
             age_s=max(0.0, self.position_s - moment.play_s),
             source=self._name,
-            recording_words=self._words(),
+            recording_words=self._progress(),
+            trouble=self._trouble(),
         )
 
-    def _words(self) -> str:
-        if self.index.failure is not None:
-            return translate("Replay", "the record could not be judged: {error}").format(
-                error=self.index.failure
-            )
-        if not self.index.done:
-            share = self.index.known_until_s / max(1.0, self.index.length_s)
-            return translate("Replay", "reading the record: {percent} %").format(
-                percent=int(100 * share)
-            )
-        return ""
+    def _progress(self) -> str:
+        if self.index.done:
+            return ""
+        share = self.index.known_until_s / max(1.0, self.index.length_s)
+        return translate("Replay", "reading the record: {percent} %").format(
+            percent=int(100 * share)
+        )
+
+    def _trouble(self) -> str:
+        if self.index.failure is None:
+            return ""
+        return translate("Replay", "the record could not be judged to its end: {error}").format(
+            error=self.index.failure
+        )
 
     def toggle(self) -> None:
         """Play or pause; from the end, play from the start."""

@@ -69,12 +69,9 @@ class SectionDrawing(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         marks_width = self._small_px * 4.0
         valve = min(self.height() * 0.4, self.width() * 0.09)
-        body = QRectF(
-            valve + 2.0,
-            3.0,
-            max(20.0, self.width() - 2 * valve - marks_width - 6.0),
-            self.height() - 6.0,
-        )
+        width = max(20.0, self.width() - 2 * valve - marks_width - 6.0)
+        height = min(self.height() - 6.0, 0.75 * width)  # a length of pipe lies down
+        body = QRectF(valve + 2.0, (self.height() - height) / 2.0, width, height)
         shape = QPainterPath()
         corner = body.height() * 0.32
         shape.addRoundedRect(body, corner, corner)

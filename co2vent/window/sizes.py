@@ -55,10 +55,10 @@ def sizes_for(
     across, down = (short_side, long_side) if portrait else (long_side, short_side)
     room = min(width / across, height / down)  # how many times the smallest screen fits
     roomy = max(1.0, room)
-    wanted_digit = pixels(DIGIT_HEIGHT_MM, dpi) * text_scale
+    wanted_digit = pixels(DIGIT_HEIGHT_MM, dpi)
     # Above the smallest screen digits may grow with it; below 14 mm only when they would not fit.
     digit = max(wanted_digit, 54.0 * room)
-    digit = min(digit, 62.0 * roomy * max(1.0, min(text_scale, 1.15)))
+    digit = min(digit, 62.0 * roomy)
     target = min(max(pixels(TARGET_MM, dpi), 44.0 * room), 64.0 * roomy)
     text = 16.0 * max(roomy, min(dpi / 96.0, roomy * 1.1)) * text_scale
     text = min(text, 19.0 * roomy)

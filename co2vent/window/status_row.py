@@ -64,7 +64,7 @@ class StatusRow(QWidget):
         row.setSpacing(4)
         self.recording.hide()
         for cell, stretch in (
-            (self.age, 3),
+            (self.age, 4),
             (self.valve, 3),
             (self.temperature, 4),
             (self.recording, 4),

@@ -110,7 +110,7 @@ class VentPanel(QWidget):
             label.set_max_px(sizes.text_px)
         self.motion.set_max_px(round(sizes.text_px * 1.2))
         self.power.set_max_px(sizes.small_px)
-        self.motion.setFixedHeight(round(sizes.text_px * 3.0))
+        self.motion.setFixedHeight(round(sizes.text_px * (2.3 if sizes.scale < 1.1 else 3.0)))
         self.drawing.setMaximumHeight(round(sizes.digit_px * 2.4))
         self.prompt.setFixedHeight(round(sizes.digit_px * 2.2))
         if sizes.portrait:
@@ -150,7 +150,7 @@ class VentPanel(QWidget):
             stale=said.stale,
         )
         self.headroom.show_margin(said.margin_pa, said.stop_margin_pa, stale=said.stale)
-        motion = (said.hold_clock, said.rate, said.close_in)
+        motion = (said.hold_clock, said.rate, said.close_in, frame.trouble)
         self.motion.say(" · ".join(words for words in motion if words))
         self.inside.say(said.inside)
         self.power.say(said.power)
@@ -160,8 +160,8 @@ class VentPanel(QWidget):
         return said
 
     def _show_status(self, said: Shown, frame: Frame) -> None:
-        stale = translate("Text", "STALE") + ": " if said.stale else ""
-        self.status.age.say(stale + said.age, Severity.DANGER if said.stale else None)
+        age = f"{translate('Text', 'STALE')}: {said.age}" if said.stale else said.age
+        self.status.age.say(age, Severity.DANGER if said.stale else None)
         self.status.valve.say(said.vent)
         self.status.temperature.say(said.temperature)
         self.status.show_recording(frame.recording, frame.recording_words)

@@ -1,0 +1,133 @@
+"""Replay: the view of a moment is the one the core had then; play, pause, seek, jump."""
+
+import pytest
+
+from co2vent.guidance.session import advance, begin, finish, view
+from co2vent.readings.log_file import decode_log
+from co2vent.window import text
+from co2vent.window.main_window import MainWindow
+from co2vent.window.replay_feed import ReplayFeed
+from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.traces import Traces
+from tests.window.conftest import vent_log
+
+
+@pytest.fixture
+def index(log):
+    index = ReplayIndex(log)
+    index.start()
+    assert index.wait(20.0)
+    assert index.failure is None
+    yield index
+    index.close()
+
+
+def test_last_view_is_what_the_core_says_of_the_whole_record(index, log) -> None:
+    session = begin(log.setup)
+    for item in log.items():
+        session, _ = advance(session, item)
+    session, _ = finish(session)
+    assert index.moments[-1].view == view(session)
+
+
+def test_a_moment_is_the_view_after_that_reading(index, log) -> None:
+    session = begin(log.setup)
+    for at, item in enumerate(log.items()):
+        session, _ = advance(session, item)
+        if at == 250:
+            break
+    assert index.at(250.4).view == view(session)
+    assert index.at(250.4).rows == 251
+
+
+def test_seek_backwards_forgets_what_was_not_known_then(index, clock) -> None:
+    feed = ReplayFeed(index, "vent.csv", clock)
+    feed.seek(1e9)
+    late = feed.frame().view
+    feed.seek(10.0)
+    early = feed.frame().view
+    assert len(early.events) < len(late.events)
+    assert early.latest.at_s == 10.0
+    assert all(event.at_s <= 10.0 for event in early.events)
+
+
+def test_time_runs_with_the_speed_and_stops_at_the_end(index, clock) -> None:
+    feed = ReplayFeed(index, "vent.csv", clock, speed=10.0)
+    feed.toggle()
+    feed.frame()
+    clock.advance(2.0)
+    assert feed.frame().view.latest.at_s == 20.0
+    clock.advance(1e4)
+    frame = feed.frame()
+    assert frame.view.latest.at_s == 899.0
+    assert not feed.playing
+    feed.toggle()  # from the end it starts again
+    assert feed.position_s == 0.0
+
+
+def test_jumps_go_to_what_happened(index, clock) -> None:
+    feed = ReplayFeed(index, "vent.csv", clock)
+    feed.next_mark()
+    here = feed.position_s
+    assert here == 30.0  # the vent opens
+    feed.next_mark()
+    assert feed.position_s > here
+    feed.previous_mark()
+    assert feed.position_s == here
+
+
+def test_in_a_gap_of_the_record_the_screen_turns_stale(clock) -> None:
+    lines = vent_log(100).decode().splitlines()
+    rows = lines[:-60] + lines[-20:]  # 40 s are missing
+    index = ReplayIndex(decode_log("\n".join(rows).encode()))
+    index.start()
+    index.wait(10.0)
+    feed = ReplayFeed(index, "vent.csv", clock)
+    feed.seek(45.0)
+    frame = feed.frame()
+    assert frame.age_s > frame.view.age_limit_s
+    index.close()
+
+
+def test_traces_of_a_record_break_at_gaps(log) -> None:
+    lines = vent_log(100).decode().splitlines()
+    readings = decode_log("\n".join(lines[:-60] + lines[-20:]).encode()).readings
+    traces, rows = Traces.of(readings)
+    one_by_one = Traces()
+    for reading in readings.readings():
+        one_by_one.append(reading)
+    assert len(traces) == len(readings) + 1 == len(one_by_one)
+    assert rows[-1] == len(traces)
+    assert (traces.pressure_pa() == one_by_one.pressure_pa()).sum() == len(readings)
+    assert traces.nbytes / len(Traces.of(log.readings)[0]) < 60
+
+
+def test_live_traces_take_less_than_60_bytes_a_reading() -> None:
+    from co2vent.readings.reading import Reading
+
+    traces = Traces()
+    for at in range(50_000):
+        traces.append(Reading(float(at), 6e5))
+    assert traces.nbytes / len(traces) < 60
+
+
+def test_replay_in_the_window(qtbot, look, log) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    page = window.replay(log, "vent.csv")
+    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    assert "REPLAY" in page.panel.banner.words
+    assert "SIMULATED" in page.panel.banner.words
+    page.replay.playing = False
+    page._go(lambda: page.replay.seek(500.0))
+    digits = text.pressure(
+        float(log.readings.pressure_pa[500]), log.setup.ambient_pressure_pa, "bar_g"
+    )
+    assert page.panel.pressure.accessibleName().startswith(f"pressure: {digits}")
+    qtbot.keyClick(page, "+")
+    assert page.replay.speed == 2.0
+    assert page.book.standing == ()  # a recording raises no alarm
+    page.back.emit()
+    assert window.page is window.start_page

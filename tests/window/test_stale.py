@@ -1,0 +1,83 @@
+"""Old readings are shown as old within the limit, by the screen's own clock; no verdict stays."""
+
+from dataclasses import replace
+
+from co2vent.guidance.events import Severity
+from co2vent.inference.outcome import Charge, Instruction
+from co2vent.window.frame import Mode
+from co2vent.window.shown import shown, waiting
+from co2vent.window.text import UnitChoice
+from co2vent.window.vent_page import VentPage
+from tests.window.conftest import StandingFeed, a_hold, a_prompt, a_view
+
+
+def _vapor_only():
+    hold = a_hold(charge=Charge.VAPOR_ONLY)
+    prompt = replace(
+        a_prompt(Instruction.VENT_TO_ZERO, Severity.DO), headline="Vapour only: vent to zero"
+    )
+    return a_view(prompt=prompt, holds=(hold,), running_hold=hold, vapor_only_since_s=200.0)
+
+
+def test_age_beyond_the_limit_is_stale_whatever_the_view_says() -> None:
+    said = shown(_vapor_only(), 2.01, UnitChoice.BAR)
+    assert said.stale
+    assert said.instruction is Instruction.NO_DATA
+    assert said.severity is Severity.DANGER
+    assert "apour only" not in said.headline + said.reason + said.inside + said.power
+    assert said.hold is None
+    assert said.rate == said.close_in == said.hold_clock == ""
+
+
+def test_age_below_the_limit_is_not_stale() -> None:
+    said = shown(_vapor_only(), 1.99, UnitChoice.BAR)
+    assert not said.stale
+    assert said.instruction is Instruction.VENT_TO_ZERO
+
+
+def test_unknown_age_is_stale() -> None:
+    assert shown(_vapor_only(), None, UnitChoice.BAR).stale
+
+
+def test_before_the_first_reading_there_is_no_number() -> None:
+    said = waiting(None, "the port is closed")
+    assert said.pressure == said.margin == "–"
+    assert said.reason.startswith("the port is closed")
+
+
+def test_page_turns_stale_by_its_clock_when_nothing_arrives(qtbot, look, clock) -> None:
+    feed = StandingFeed(_vapor_only(), Mode.LIVE)
+    page = VentPage(feed, look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.tick()
+    assert page.panel.prompt.headline.text() == "Vapour only: vent to zero"
+    fresh = page.panel.grab().toImage()
+    feed.age_s = 2.1  # the feed gives the same view, older
+    page.tick()
+    assert page.panel.prompt.severity is Severity.DANGER
+    assert "STALE" in page.panel.status.age.label.text()
+    assert "STALE" in page.panel.margin.accessibleName()
+    assert "STALE" in page.panel.pressure.accessibleName()
+    assert page.panel.grab().toImage() != fresh
+
+
+def test_stale_digits_are_struck_through(qtbot, look, clock) -> None:
+    feed = StandingFeed(a_view(), Mode.LIVE)
+    page = VentPage(feed, look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.apply_look()
+    page.tick()
+    fresh = page.panel.pressure.grab().toImage()
+    feed.age_s = 9.0
+    page.tick()
+    old = page.panel.pressure.grab().toImage()
+    dark = lambda image: sum(  # noqa: E731
+        image.pixelColor(x, y).lightness() < 90
+        for x in range(0, image.width() // 2, 2)
+        for y in range(0, int(image.height() * 0.7), 2)
+    )
+    assert dark(old) > 1.1 * dark(fresh)

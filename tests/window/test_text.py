@@ -1,0 +1,81 @@
+"""Texts: each number with its unit, each pressure with gauge or absolute."""
+
+import pytest
+from PySide6.QtCore import QLocale
+
+from co2vent.guidance.events import Event, EventKind
+from co2vent.inference.outcome import Bounds
+from co2vent.window import text
+from co2vent.window.text import UnitChoice
+from tests.window.conftest import AMBIENT_PA, a_hold
+
+
+def test_pressure_says_gauge_or_absolute() -> None:
+    # 5.18 bar abs is the triple point, 4.17 bar g and 60.4 psig at sea level (trade press)
+    assert text.pressure(517_950.0, AMBIENT_PA, "bar_g") == "4.17 bar g"
+    assert text.pressure(517_950.0, AMBIENT_PA, "psig") == "60.4 psig"
+    assert text.pressure(517_950.0, AMBIENT_PA, "bar_a") == "5.18 bar abs"
+    assert text.both(UnitChoice.BAR_AND_PSI, 517_950.0, AMBIENT_PA) == "4.17 bar g / 60.4 psig"
+
+
+def test_temperature_in_both_systems() -> None:
+    # -40 is the same in both (definition)
+    assert text.temperature(233.15, "degC") == "−40.0 °C"
+    assert text.temperature(233.15, "degF") == "−40.0 °F"
+    assert text.temperature(None, "degC") == "– °C"
+
+
+def test_nothing_measured_is_a_dash_not_a_number() -> None:
+    assert text.pressure(None, AMBIENT_PA, "bar_g") == "– bar g"
+    assert text.difference(None, "bar_g") == "– bar"
+
+
+def test_minus_zero_is_zero() -> None:
+    assert text.number(-0.001, 2) == "0.00"
+
+
+def test_numbers_follow_the_locale_of_the_screen() -> None:
+    QLocale.setDefault(QLocale(QLocale.Language.German, QLocale.Country.Germany))
+    assert text.pressure(517_950.0, AMBIENT_PA, "bar_g") == "4,17 bar g"
+
+
+@pytest.mark.parametrize(
+    ("rate", "words"),
+    [(-1000.0, "falling 0.60 bar/min"), (1000.0, "rising 0.60 bar/min"), (0.01, "steady"),
+     (None, "rate not known")],
+)  # fmt: skip
+def test_rate_is_a_word_and_a_number(rate: float | None, words: str) -> None:
+    assert text.rate(rate, "bar_g") == words
+
+
+def test_bounds_without_an_upper_one_are_said_to_have_none() -> None:
+    assert text.mass_bounds(Bounds(None, 0.0, None), pounds=False) == "not bounded"
+    assert "no upper bound" in text.mass_bounds(Bounds(2.0, 1.0, None), pounds=False)
+    assert (
+        text.mass_bounds(Bounds(2.8, 1.9, 4.1), pounds=False)
+        == "2.80 kg (1.90 kg to 4.10 kg, 95 %)"
+    )
+
+
+def test_pounds_go_with_psig() -> None:
+    # 1 lb = 0.45359237 kg exactly (international pound)
+    assert text.mass(0.45359237, pounds=True) == "1.00 lb"
+    assert "lb" in text.inside(a_hold(), pounds=True)
+
+
+def test_duration() -> None:
+    assert text.duration(59.9) == "0:59"
+    assert text.duration(3661) == "1:01:01"
+    assert text.duration(None) == "–"
+
+
+def test_events_are_shown_in_words_not_in_names_of_files() -> None:
+    event = Event(1.0, EventKind.VERDICT, "hold 1: two_phase. Liquid: still rising.")
+    assert text.event_words(event) == "Hold 1: liquid and vapour. Liquid: still rising."
+    event = Event(1.0, EventKind.PROMPT, "vent_again: Liquid: vent again. Why.")
+    assert text.event_words(event) == "Liquid: vent again. Why."
+
+
+def test_hold_clock_says_time_and_time_left_at_least() -> None:
+    assert text.hold_clock(a_hold(), 300.0) == "Hold 1: 4:00 · 2:00 left at least"
+    assert text.hold_clock(a_hold(closed=True), 300.0) == ""
