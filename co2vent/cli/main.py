@@ -15,12 +15,16 @@ from co2vent.errors import Co2ventError
 # name: (module, one line of help)
 COMMANDS: dict[str, tuple[str, str]] = {
     "watch": ("co2vent.cli.watch", "the window on a live gauge set, recording"),
-    "record": ("co2vent.cli.record", "the same without a window: prompts on stdout, readings to a log"),
+    "record": (
+        "co2vent.cli.record",
+        "the same without a window: prompts on stdout, readings to a log",
+    ),
     "replay": ("co2vent.cli.replay", "the window on a recorded vent"),
     "assess": ("co2vent.cli.assess", "the verdict on recorded vents"),
     "plan": ("co2vent.cli.plan", "before the vent: charge, stop pressure, room, time"),
     "simulate": ("co2vent.cli.simulate", "a simulated vent as a readings log, and what was inside"),
     "emulate": ("co2vent.cli.emulate", "a gauge set that isn't there, as a device to connect to"),
+    "job": ("co2vent.cli.job", "the whole job, step by step, kept in a folder"),
     "report": ("co2vent.cli.report", "the job record as PDF or HTML"),
     "benchmark": ("co2vent.cli.benchmark", "measured figures: verdict, speed, faults"),
 }

@@ -30,7 +30,8 @@ TESTS: Final = {
     "standing": ("standing_test_tight", "tight"),
     "vacuum": ("vacuum_test_passed", "tight_and_dry"),
 }
-_TESTED: Final = {quantity for quantity, _ in TESTS.values()}
+#: Quantities that a test decides.
+TESTED: Final = {quantity for quantity, _ in TESTS.values()}
 
 
 def begin_job(procedure: Procedure, head: JobHead, at_s: float = 0.0) -> Job:
@@ -71,7 +72,7 @@ def _observe(job: Job, observed: Observed) -> tuple[Job, list[JobEvent]]:
     begun_s = job.steps[job.current].begun_s or 0.0
     events: list[JobEvent] = []
     for gate in step.gates:
-        if gate.quantity in _TESTED:
+        if gate.quantity in TESTED:
             continue  # decided by the test's verdict, which outlives the readings
         record = job.gates.get(gate.id, GateRecord())
         after, change = _judge(gate, record, observed, begun_s)
@@ -95,6 +96,8 @@ def _judge(
     value_si = None if observed.stale else observed.values.get(gate.quantity)
     holds = value_si is not None and gate.allows(value_si)
     if record.met_s is not None:
+        if holds and value_si is not None and not record.typed_by:
+            return replace(record, value=gate.from_si(value_si)), None
         # A typed value stands until readings of the same quantity contradict it.
         if holds or (record.typed_by and value_si is None):
             return record, None
@@ -277,7 +280,7 @@ def _without_read_gates(job: Job) -> Job:
     forgotten = {
         gate.id
         for gate in running
-        if gate.quantity not in _TESTED
+        if gate.quantity not in TESTED
         and (record := job.gates.get(gate.id)) is not None
         and not record.typed_by
     }

@@ -77,8 +77,11 @@ class JobFile:
         return job_file
 
     @classmethod
-    def open(cls, path: Path, by: str, now: datetime) -> "JobFile":
+    def open(cls, path: Path, by: str, now: datetime, *, stopped: bool = True) -> "JobFile":
         """Open the job again where it stopped. A torn last line is set aside and that is recorded.
+
+        `stopped`: nobody watched the readings meanwhile, so the running step's gates must be read
+        anew; false where one command follows another and the caller minds the readings' age.
 
         Raises:
             StoreError: an entry does not match its digest; such a job can only be reported.
@@ -107,7 +110,8 @@ class JobFile:
         job_file = cls(record)
         if torn:
             job_file._append("recovered", {"bytes": len(torn)}, now)
-        job_file.advance(items.Reopened(job_file.at_s(now), by), now)
+        if stopped or torn:
+            job_file.advance(items.Reopened(job_file.at_s(now), by), now)
         return job_file
 
     @property
@@ -144,11 +148,14 @@ class JobFile:
     def attach_log(
         self, path: Path, readings: int, simulated: bool, now: datetime
     ) -> tuple[JobEvent, ...]:
-        """Add a readings file to the job, copied into its folder unless it is there already."""
+        """Add a readings file, copied into the folder; the same bytes are added once."""
         name = plain_name(re.sub(r"[^\w.-]+", "-", path.name).lstrip(".-") or "readings.csv")
         target = self._record.folder / name
         try:
             data = path.read_bytes()
+            digest = hashlib.sha256(data).hexdigest()
+            if any(log.sha256 == digest for log in self.job.logs):
+                return ()
             if path.resolve() != target.resolve():
                 if target.exists():
                     name = f"{hashlib.sha256(data).hexdigest()[:8]}-{name}"
@@ -156,7 +163,6 @@ class JobFile:
                 _write_synced(target, data)
         except OSError as error:
             raise StoreError(f"{path}: can't be added to the job ({words(error)})") from None
-        digest = hashlib.sha256(data).hexdigest()
         added = items.LogAdded(self.at_s(now), name, digest, readings, simulated)
         return self.advance(added, now)
 
