@@ -27,7 +27,7 @@ from co2vent.wire.link import Arrival, Back, Ended, Lines, Link, Lost, Readable,
 from co2vent.wire.source import Source
 
 READ_S: Final = 0.05  # a command of the person waits no longer than this for the source
-TICK_S: Final = 0.25  # so that staleness shows well within its 2 s
+TICK_S: Final = 0.1  # so that staleness shows at its 2 s
 REJECTION_EVENT_S: Final = 1.0  # rejected rows are recorded as one event in so long
 MOST_FAULTS: Final = 5  # faults of this program after which it gives up
 FIRST_OPEN_S: Final = 30.0

@@ -37,6 +37,7 @@ class LineAssembler:
     _clean_run: int = CLEAN_LINES_TO_TRUST
     _recent: bytearray = field(default_factory=bytearray)
     _ended_in_cr: bool = False
+    _doubtful_header: bytes | None = None
 
     def feed(self, data: bytes) -> bytes:
         """Return the lines that `data` completed, each ending in LF whatever it ended in."""
@@ -62,6 +63,7 @@ class LineAssembler:
         self._recent.clear()
         self._overlong = False
         self._ended_in_cr = False
+        self._doubtful_header = None
         self.unreadable = False
         self._fresh = True
         self._clean_run = CLEAN_LINES_TO_TRUST
@@ -76,10 +78,12 @@ class LineAssembler:
         overlong = self._overlong or len(line) > LONGEST_LINE_BYTES
         self._pending.clear()
         self._overlong = False
-        tail = self._fresh and self.skip_first and not _begins_a_stream(line)
+        may_be_tail = self._fresh and self.skip_first and not _begins_a_stream(line)
         self._fresh = False
-        if tail:
+        if may_be_tail:
+            self._doubtful_header = line if line[:1].isalpha() and is_text(line) else None
             return b""
+        header = self._settle_header(line)
         clean = not overlong and is_text(line)
         before = self._clean_run
         self._clean_run = self._clean_run + 1 if clean else 0
@@ -92,7 +96,16 @@ class LineAssembler:
             return f"{NO_READING}: unreadable bytes\n".encode()
         if before == 0 or self.unreadable:
             return f"{NO_READING}: line among unreadable ones\n".encode()
-        return line + b"\n"
+        return header + line + b"\n"
+
+    def _settle_header(self, line: bytes) -> bytes:
+        """Return the header that came first, if the row after it shows that it was whole."""
+        header = self._doubtful_header
+        if header is None or line.startswith(b"#"):
+            return b""
+        self._doubtful_header = None
+        whole = all(header.count(mark) == line.count(mark) for mark in (b",", b";", b"\t"))
+        return header + b"\n" if whole else b""
 
     def _judge(self, data: bytes) -> None:
         self._recent += data

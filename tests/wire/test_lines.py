@@ -53,6 +53,21 @@ def test_a_header_at_the_start_is_not_taken_for_a_tail() -> None:
     assert LineAssembler(skip_first=True).feed(b"elapsed_s,pressure_bar_g\n0,1\n").count(b"\n") == 2
 
 
+def test_a_header_without_time_is_believed_when_the_row_after_it_has_as_many_cells() -> None:
+    assembler = LineAssembler(skip_first=True)
+    stream = b"pressure_bar_g,vent_valve\n# altitude_m: 120\n19.02,closed\n"
+    assert assembler.feed(stream) == (
+        b"# altitude_m: 120\npressure_bar_g,vent_valve\n19.02,closed\n"
+    )
+
+
+def test_the_tail_of_a_header_does_not_make_the_time_a_pressure() -> None:
+    # joined after "elapsed_s,": the rows have one cell more, here a blank one
+    lines = LineAssembler(skip_first=True).feed(b"pressure_bar_g,vent_valve\n5.0,19.02,\n")
+    assert lines == b"5.0,19.02,\n"
+    assert readings(lines) == []
+
+
 @given(st.binary(max_size=3000))
 @settings(max_examples=300)
 def test_random_bytes_never_crash_and_the_buffer_stays_small(data: bytes) -> None:
