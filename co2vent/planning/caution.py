@@ -39,6 +39,7 @@ def assumptions(given: PlanInput) -> tuple[str, ...]:
         said.append(
             f"Liquid fraction not given: {DEFAULT_LIQUID_FRACTION:g} of the volume is assumed."
         )
+    said += given.assumed
     if given.outer_area_m2 is None:
         said.append("Outside surface not given: a cylinder eight diameters long is assumed.")
     if given.volume_uncertainty_m3:
@@ -65,8 +66,7 @@ def _charge_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
             yield (
                 f"{celsius_words(given.temperature_k)} is above the critical temperature of "
                 "31.0 degC: there is no liquid surface and no saturation pressure, so neither the "
-                "charge nor anything that follows from it is known. Let it cool, or plan from the "
-                "pressure."
+                "charge nor anything that follows from it is known. Let it cool before it is vented."
             )
         else:
             yield (
@@ -134,10 +134,13 @@ def _pressure_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
 def _liquid_warnings(plan: PlanResult) -> Iterator[str]:
     ice = plan.dry_ice_kg_if_vented_straight_down
     if plan.liquid_left_at_stop_kg and ice:
+        where = "is in it already"
+        if plan.vented_to_stop_kg:
+            where = f"is left at the stop pressure, {pressure_words(plan.stop_pressure_pa_gauge)}"
         yield (
-            f"About {plan.liquid_left_at_stop_kg:.2g} kg of liquid is left at the stop pressure, "
-            f"{pressure_words(plan.stop_pressure_pa_gauge)}: vented straight down it would leave "
-            f"about {ice:.2g} kg of dry ice behind a gauge at zero. Hold there and boil it out."
+            f"About {plan.liquid_left_at_stop_kg:.2g} kg of liquid {where}: vented straight down "
+            f"it would leave about {ice:.2g} kg of dry ice behind a gauge at zero. Hold above the "
+            "triple point and boil it out."
         )
     if plan.vent_to_stop_s and plan.charge_pressure_pa_gauge is not None:
         fall = (plan.charge_pressure_pa_gauge - plan.stop_pressure_pa_gauge) / 1e5
@@ -158,10 +161,15 @@ def _cold_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
     cold = [metal for metal in plan.metals if metal.below_minimum]
     if cold:
         names = ", ".join(f"{metal.name} ({metal.minimum_c:.0f} degC)" for metal in cold)
+        coldest = (
+            f"Boiling liquid at the stop pressure is at {celsius_words(plan.stop_temperature_k)}"
+        )
+        charge_k = plan.charge_temperature_k
+        if charge_k is not None and charge_k < plan.stop_temperature_k:
+            coldest = f"The charge is at {celsius_words(charge_k)}"
         yield (
-            f"Boiling liquid at the stop pressure is at {celsius_words(plan.stop_temperature_k)}, "
-            f"colder than the rated minimum of {names}: never repressurise or strike it until it "
-            "has warmed."
+            f"{coldest}, colder than the rated minimum of {names}: never repressurise or strike "
+            "it until it has warmed."
         )
     if plan.liquid_left_at_stop_kg and given.ambient_k <= plan.stop_temperature_k:
         yield (

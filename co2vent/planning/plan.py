@@ -24,7 +24,7 @@ GWP: Final = 1.0
 def _require(value: float | None, name: str, low: float, high: float, unit: str) -> None:
     if value is not None and not (isfinite(value) and low <= value <= high):
         raise RefusedInputError(
-            f"{name} must be a number from {low:g} to {high:g} {unit}, not {value:g}".rstrip()
+            f"{name} must be a number from {low:g} to {high:g}{unit and ' ' + unit}, not {value:g}"
         )
 
 
@@ -58,13 +58,14 @@ def _charge(given: PlanInput) -> ChargeState | None:
         temperature = given.temperature_k
         if temperature > co2.CRITICAL_TEMPERATURE_K:
             return None
-    else:
-        assert given.pressure_pa_gauge is not None
-        pressure = given.pressure_pa_gauge + given.setup.ambient_pressure_pa
-        if pressure > co2.CRITICAL_PRESSURE_PA:
-            return None
-        temperature = co2.equilibrium_temperature_k(pressure)
-    return charge_at(given.volume_m3, temperature, given.filled)
+        return charge_at(given.volume_m3, temperature, given.filled)
+    assert given.pressure_pa_gauge is not None
+    pressure = given.pressure_pa_gauge + given.setup.ambient_pressure_pa
+    if pressure > co2.CRITICAL_PRESSURE_PA:
+        return None
+    temperature = co2.equilibrium_temperature_k(pressure)
+    # the two fits are inverse within 2e-5 K; the pressure as given is the one to show
+    return replace(charge_at(given.volume_m3, temperature, given.filled), pressure_pa=pressure)
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,6 +276,9 @@ def plan_vent(given: PlanInput) -> PlanResult:
         room_ppm_while_ventilated=air.ventilated_ppm,
         room_oxygen_percent_all_vented=air.oxygen_percent,
         ventilation_needed_m3_per_h=air.needed_m3_h,
+        fresh_air_m3_per_kg=room.ventilation_m3_per_h(
+            1.0 / 3600.0, exposure.LIMITS[given.country][0].ppm, setup.ambient_pressure_pa
+        ),
         clearing_time_s=air.clearing_s,
         clearing_time_poorly_mixed_s=air.clearing_poor_s,
         exposure_limits=air.limits,

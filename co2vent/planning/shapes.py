@@ -37,6 +37,7 @@ class PlanInput:
     room_m3: float | None = None
     air_changes_per_hour: float | None = None
     country: Country = Country.US
+    assumed: tuple[str, ...] = ()  # sentences on what the caller assumed
 
     @property
     def filled(self) -> float:
@@ -93,7 +94,8 @@ class PlanResult:
     room_ppm_floor_layer: float | None
     room_ppm_while_ventilated: float | None
     room_oxygen_percent_all_vented: float | None
-    ventilation_needed_m3_per_h: float | None
+    ventilation_needed_m3_per_h: float | None  # with the vent fully open
+    fresh_air_m3_per_kg: float  # to keep the 8 h limit, evenly mixed
     clearing_time_s: float | None
     clearing_time_poorly_mixed_s: float | None
     exposure_limits: tuple[LimitCheck, ...]
