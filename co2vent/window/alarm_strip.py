@@ -46,6 +46,11 @@ class AlarmStrip(QWidget):
         self._label.set_max_px(sizes.text_px)
         self.setFixedHeight(round(sizes.text_px * 1.7))
 
+    @property
+    def words(self) -> str:
+        """The words on the strip."""
+        return self._label.text()
+
     def show_alarms(self, book: AlarmBook, now_s: float) -> None:
         """Show what is latched."""
         standing = book.standing

@@ -127,7 +127,7 @@ def test_replay_in_the_window(qtbot, look, log) -> None:
     )
     assert page.panel.pressure.accessibleName().startswith(f"pressure: {digits}")
     qtbot.keyClick(page, "+")
-    assert page.replay.speed == 2.0
+    qtbot.waitUntil(lambda: page.replay.speed == 2.0, timeout=2000)
     assert page.book.standing == ()  # a recording raises no alarm
     page.back.emit()
     assert window.page is window.start_page
