@@ -41,7 +41,7 @@ def add_plan_options(parser: argparse.ArgumentParser) -> None:
     section.add_argument(
         "--pipe", action="append", default=[], metavar="SIZE=METRES",
         help="instead of --volume-l, as often as needed: a size of the table and a length, "
-        "e.g. 'ASME B36.10M/NPS 2/sch 40=3.5' (see --list-sizes)",
+        "e.g. 'ASME B36.10M, NPS 2, sch 40=3.5' (see --list-sizes)",
     )  # fmt: skip
     section.add_argument(
         "--part", action="append", default=[], metavar="NAME[=COUNT]",
@@ -113,7 +113,7 @@ def _pipe_run(text: str) -> PipeRun:
         separator = ""
     if not separator:
         raise RefusedInputError(
-            f"--pipe {text!r}: write SIZE=METRES as in 'ASME B36.10M/NPS 2/sch 40=3.5'"
+            f"--pipe {text!r}: write SIZE=METRES as in 'ASME B36.10M, NPS 2, sch 40=3.5'"
         )
     return PipeRun(find_pipe(size), metres)
 

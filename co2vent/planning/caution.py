@@ -66,7 +66,7 @@ def _charge_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
             yield (
                 f"{celsius_words(given.temperature_k)} is above the critical temperature of "
                 "31.0 degC: there is no liquid surface and no saturation pressure, so neither the "
-                "charge nor anything that follows from it is known. Let it cool before it is vented."
+                "charge nor anything that follows from it is known. Let it cool first."
             )
         else:
             yield (

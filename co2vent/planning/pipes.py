@@ -26,8 +26,8 @@ class PipeSize:
 
     @property
     def key(self) -> str:
-        """The name to type: standard/size/wall."""
-        return f"{self.standard}/{self.size}/{self.wall}"
+        """The name to type: standard, size, wall."""
+        return f"{self.standard}, {self.size}, {self.wall}"
 
 
 @cache
@@ -53,25 +53,28 @@ def pipe_sizes() -> tuple[PipeSize, ...]:
 
 
 def find_pipe(words: str) -> PipeSize:
-    """Return the one size whose standard, size and wall hold all of `words`, split at `/`.
+    """Return the one size whose standard, size and wall hold all of `words`, split at commas.
 
     Raises:
         RefusedInputError: none or several match; the message names some.
     """
-    wanted = [word.strip().casefold() for word in words.split("/") if word.strip()]
-    exact = [size for size in pipe_sizes() if size.key.casefold() == words.strip().casefold()]
+    wanted = [word.strip().casefold() for word in words.split(",") if word.strip()]
+    exact = [size for size in pipe_sizes() if _fields(size)[:3] == wanted]
     found = exact or [size for size in pipe_sizes() if _matches(size, wanted)]
     if wanted and len(found) == 1:
         return found[0]
     if not wanted or not found:
         raise RefusedInputError(
-            f"no pipe size {words!r}: write STANDARD/SIZE/WALL as in 'ASME B36.10M/NPS 2/sch 40'"
+            f"no pipe size {words!r}: write STANDARD, SIZE, WALL as in "
+            "'ASME B36.10M, NPS 2, sch 40'"
         )
     some = "; ".join(size.key for size in found[:4])
     raise RefusedInputError(f"pipe size {words!r} fits {len(found)} sizes, such as {some}")
 
 
+def _fields(size: PipeSize) -> list[str]:
+    return [f.casefold() for f in (size.standard, size.size, size.wall, size.material)]
+
+
 def _matches(size: PipeSize, wanted: list[str]) -> bool:
-    fields = [size.standard.casefold(), size.size.casefold(), size.wall.casefold()]
-    fields.append(size.material.casefold())
-    return all(any(word == f or word in f.split() for f in fields) for word in wanted)
+    return all(any(word == f or word in f.split() for f in _fields(size)) for word in wanted)
