@@ -1,15 +1,19 @@
 """The pages after the first: assumptions, instruments, isolation, steps, tests, log, events."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from typing import Any
 
+from co2vent.errors import Co2ventError
 from co2vent.guidance.events import EventKind
 from co2vent.guidance.job import Job, StepState
+from co2vent.guidance.job_items import ITEM_NAMES, item_from_plain
 from co2vent.guidance.job_words import describe
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
 from co2vent.report import values
 from co2vent.report.facts import ReportFacts, assumptions
-from co2vent.report.markup import bullets, heading, paragraph, table, text
-from co2vent.report.summary import TraceMarkup
+from co2vent.report.markup import bullets, heading, pairs, paragraph, table, text
+from co2vent.report.summary import TraceMarkup, log_part
+from co2vent.store.chain import ChainEntry
 from co2vent.store.job_record import JobRecord
 
 MAX_EVENTS = 400  # of one log; a report is read by people, the log holds the rest
@@ -34,7 +38,7 @@ def details(facts: ReportFacts, trace: TraceMarkup) -> str:
         parts += _job(facts, facts.record)
     for log in facts.logs:
         if log is not facts.vent_log:
-            parts += [heading(f"Readings {log.name}"), trace(log)]
+            parts += [heading(f"Readings {log.name}"), log_part(log, trace)]
     parts.append(_events(facts))
     return "".join(parts)
 
@@ -45,6 +49,9 @@ def _job(facts: ReportFacts, record: JobRecord) -> Iterable[str]:
         (one.name, one.serial, one.accuracy, one.range, one.calibrated, one.zero)
         for one in job.head.gauges
     ]
+    if record.plan is not None:
+        yield heading("Plan before the vent")
+        yield _plan(record.plan)
     yield heading("Instruments")
     yield (
         table(gauges, ("Instrument", "Serial", "Class", "Range", "Calibrated", "Zero"))
@@ -72,8 +79,23 @@ def _job(facts: ReportFacts, record: JobRecord) -> Iterable[str]:
     yield paragraph(LOG_BOOK_SOURCE, "small")
     if record.amendments:
         yield heading("Amendments")
-        amended = [(f"entry {one.entry}", one.text, one.by, one.at) for one in record.amendments]
+        amended = [
+            (f"entry {one.entry}", one.text, one.by, values.moment(one.at))
+            for one in record.amendments
+        ]
         yield table(amended, ("To", "What", "By", "When"), (12, 50, 16, 22))
+
+
+def _plan(plan: Mapping[str, Any]) -> str:
+    """Return the plan's figures as they were computed (SI, pressures as their names say)."""
+    figures = [
+        (name.replace("_", " "), _number(value))
+        for name, value in plan.items()
+        if isinstance(value, int | float | str) and not isinstance(value, bool)
+    ]
+    warnings = plan.get("warnings")
+    said = [one for one in warnings if isinstance(one, str)] if isinstance(warnings, list) else []
+    return (pairs(figures) if figures else paragraph("Empty.")) + (bullets(said) if said else "")
 
 
 def _five(job: Job) -> list[tuple[object, ...]]:
@@ -178,16 +200,31 @@ _ALARMS = {
 }
 
 
+def _entry(job: Job, entry: ChainEntry) -> str:
+    """Return an entry of the job's file in words."""
+    body = entry.body
+    if entry.kind in ITEM_NAMES:
+        try:
+            return describe(job.procedure, item_from_plain(entry.kind, body))
+        except (Co2ventError, KeyError):
+            return f"{entry.kind}: can't be read"
+    return {
+        "job": "The job was begun",
+        "plan": "The plan was added",
+        "signature": f"Signed by {body.get('name')}",
+        "amendment": f"Entry {body.get('entry')} amended by {body.get('by')}: {body.get('text')}",
+        "recovered": f"A torn last line of {body.get('bytes')} bytes was set aside",
+    }.get(entry.kind, entry.kind)
+
+
 def _events(facts: ReportFacts) -> str:
     parts: list[str] = []
     if facts.record is not None:
-        job = facts.record.job
-        rows = [
-            (values.duration(event.at_s), describe(job.procedure, event.item))
-            for event in job.history
-            if event.item is not None
+        done = [
+            (entry.number, values.moment(entry.at), _entry(facts.record.job, entry))
+            for entry in facts.record.chain.entries
         ]
-        parts += [heading("What was done"), table(rows, ("Job time", "Entry"), (14, 86))]
+        parts += [heading("What was done"), table(done, ("Entry", "When", "What"), (7, 23, 70))]
     for log in facts.logs:
         events = log.view.events
         rows = [

@@ -79,7 +79,7 @@ def assumptions(log: LogFacts) -> tuple[str, ...]:
     if setup.insulated is None:
         said.append("Insulated or bare was not given: the heat was judged from the readings.")
     if view.rejections:
-        said.append(f"{view.rejections} rows could not be read and were left out.")
+        said.append(f"Rows that could not be read and were left out: {view.rejections}.")
     if view.mass_vented_kg is not None:
         said.append("The mass vented is computed, not weighed.")
     said.append(

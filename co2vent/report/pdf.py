@@ -175,6 +175,7 @@ def _set_pages(facts: ReportFacts, writer: QPdfWriter) -> None:
             _insert_trace(found, index)
             found = document.find(_MARK.format(index))
     document.setPageSize(QSizeF(width, text_height))
+    _keep_headings(document, text_height)
     painter = QPainter(writer)
     try:
         pages = document.pageCount()
@@ -188,6 +189,25 @@ def _set_pages(facts: ReportFacts, writer: QPdfWriter) -> None:
             painter.restore()
     finally:
         painter.end()
+
+
+def _keep_headings(document: QTextDocument, page_height: float) -> None:
+    """Move headings that would stand alone at the foot of a page to the next one, from the top."""
+    layout = document.documentLayout()
+    block = document.begin()
+    while block.isValid():
+        following = block.next()
+        if block.blockFormat().headingLevel() > 0 and following.isValid():
+            top = layout.blockBoundingRect(block).top()
+            # two lines of what follows belong on the heading's page
+            room = layout.blockBoundingRect(following).top() + 0.02 * page_height
+            if int(top // page_height) != int(room // page_height):
+                cursor = QTextCursor(block)
+                moved = cursor.blockFormat()
+                moved.setPageBreakPolicy(QTextFormat.PageBreakFlag.PageBreak_AlwaysBefore)
+                cursor.setBlockFormat(moved)
+                document.markContentsDirty(0, document.characterCount())  # else half of it moves
+        block = following
 
 
 def _insert_trace(cursor: QTextCursor, index: int) -> None:

@@ -25,9 +25,16 @@ def summary(facts: ReportFacts, trace: TraceMarkup) -> str:
     if log is None:
         parts.append(paragraph("No vent readings in this record: nothing shows what is inside."))
     else:
-        parts += [_verdict(log), pairs(_figures(log)), trace(log), _holds(log)]
+        parts.append(log_part(log, trace))
     parts.append(_signatures(facts))
     return "".join(parts)
+
+
+def log_part(log: LogFacts, trace: TraceMarkup) -> str:
+    """Return verdict, figures, trace and holds of one log; of a test with other gas the trace."""
+    if log.view.setup.gas is not Gas.CO2:
+        return trace(log)
+    return _verdict(log) + pairs(_figures(log)) + trace(log) + _holds(log)
 
 
 def _title(facts: ReportFacts) -> str:
@@ -144,8 +151,6 @@ def _mass(view: View) -> str:
 
 
 def _holds(log: LogFacts) -> str:
-    if log.view.setup.gas is not Gas.CO2:
-        return ""
     rows: list[tuple[object, ...]] = []
     for hold in log.view.holds:
         rows += _hold_rows(hold, log.view.setup)
@@ -200,7 +205,7 @@ def _signatures(facts: ReportFacts) -> str:
             (
                 one.name,
                 one.role,
-                one.at,
+                values.moment(one.at),
                 f"entry {one.entry} over {one.over[:16]}…"
                 + (f", {last - one.entry} entries since" if last > one.entry else ""),
             )

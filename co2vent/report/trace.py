@@ -12,7 +12,7 @@ from co2vent.report.drawing import Box, Drawing, Label, Point, Stroke
 from co2vent.report.facts import LogFacts
 from co2vent.units import PSI_PA, ZERO_CELSIUS_K
 
-LEFT, RIGHT, TOP, GAP, BOTTOM = 15.0, 13.0, 7.0, 4.0, 8.0
+LEFT, RIGHT, TOP, GAP, BOTTOM = 15.0, 13.0, 7.0, 5.0, 8.0
 STOP_DASH = (3.0, 1.2)
 TRIPLE_DASH = (4.0, 1.0, 0.6, 1.0)
 UPPER_DASH = (1.2, 0.8)
@@ -207,8 +207,8 @@ class _Canvas:
             self.strokes.append(Stroke(((self.left, y), (self.right, y)), 0.1, grey=0.75))
             self.labels.append(Label(self.left - 1, y + 0.9, f"{value:g}", anchor="end"))
             self.labels.append(Label(self.right + 1.6, y + 0.9, f"{value * 1.8 + 32:g}"))
-        self.labels.append(Label(self.left - 8.5, top + 1, "°C", bold=True))
-        self.labels.append(Label(self.right + 8.2, top + 1, "°F", bold=True))
+        self.labels.append(Label(self.left - 8.5, top - 0.8, "°C", bold=True))
+        self.labels.append(Label(self.right + 8.2, top - 0.8, "°F", bold=True))
         for _, read, dash in self.temperatures:
             self.curve(_celsius(read), to_y, 0.35, dash)
 
@@ -217,12 +217,17 @@ class _Canvas:
         entries += [
             (f"{name} {value:.2f} bar g", 0.35, dash) for name, value, dash in self.limit_values()
         ]
-        entries += [(name, 0.35, dash) for name, _, dash in self.temperatures]
-        x = self.left + 4.0
+        self._legend_row(entries, TOP - 2.2)
+        if self.temperatures:
+            rows = [(name, 0.35, dash) for name, _, dash in self.temperatures]
+            self._legend_row(rows, self.split + GAP - 1.6)
+
+    def _legend_row(self, entries: list[tuple[str, float, tuple[float, ...]]], y: float) -> None:
+        x = self.left + 8.0
         for text, width, dash in entries:
-            self.strokes.append(Stroke(((x, TOP - 2.2), (x + 7, TOP - 2.2)), width, dash))
-            self.labels.append(Label(x + 8, TOP - 1.4, text, 2.4))
-            x += 10.5 + 1.3 * len(text)
+            self.strokes.append(Stroke(((x, y), (x + 9, y)), width, dash))
+            self.labels.append(Label(x + 10, y + 0.8, text, 2.4))
+            x += 14.0 + 1.4 * len(text)
 
 
 def _line(reading: Reading) -> float | None:

@@ -1,6 +1,6 @@
 """Values as a report prints them: both unit systems, bounds, and a dash where nothing is known."""
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from co2vent.inference.outcome import Bounds, Charge, Instruction, LeakBy
 from co2vent.units import PSI_PA, temperature_from_k
@@ -68,6 +68,14 @@ def temperature(temperature_k: float | None) -> str:
 def duration(seconds: float | None) -> str:
     """Return a duration as `1:02:03`."""
     return DASH if seconds is None else str(timedelta(seconds=round(seconds)))
+
+
+def moment(stamp: str) -> str:
+    """Return an ISO 8601 stamp to the second, with its zone."""
+    try:
+        return datetime.fromisoformat(stamp).isoformat(sep=" ", timespec="seconds")
+    except ValueError:
+        return stamp
 
 
 def mass(kilograms: float | None) -> str:

@@ -4,6 +4,7 @@ import csv
 import io
 import re
 import subprocess
+import unicodedata
 from collections.abc import Callable
 from dataclasses import replace
 from html.parser import HTMLParser
@@ -59,9 +60,10 @@ def words_of(html: str) -> str:
 def pdf_words(data: bytes, tmp_path: Path, *options: str) -> str:
     path = tmp_path / "read.pdf"
     path.write_bytes(data)
-    return subprocess.run(
+    read = subprocess.run(
         ["pdftotext", *options, str(path), "-"], capture_output=True, check=True, text=True
-    ).stdout
+    )
+    return unicodedata.normalize("NFKC", read.stdout)  # fi and ff may be set as one letter
 
 
 needs_poppler = pytest.mark.skipif(which("pdftotext") is None, reason="poppler-utils not here")
@@ -189,6 +191,22 @@ def test_the_first_pdf_page_holds_the_whole_summary(facts: ReportFacts, tmp_path
     for expected in ("At the end of the record", "5.21 bar g", "bar g", "psig", "Signatures"):
         assert expected in first
     assert "What was assumed" not in first
+
+
+@needs_poppler
+def test_no_heading_is_lost_or_left_alone_in_the_pdf(
+    job_facts: ReportFacts, tmp_path: Path
+) -> None:
+    headings = re.findall(r"<h2[^>]*>(.*?)</h2>", report_html(job_facts))
+    assert len(headings) > 10
+    pages = pdf_words(report_pdf(job_facts), tmp_path, "-layout").split("\f")
+    for heading in headings:
+        plain = " ".join(heading.split())
+        on = [page for page in pages if plain in " ".join(page.split())]
+        assert on, heading
+        lines = [line for line in on[0].splitlines() if line.strip()]
+        at = next(index for index, line in enumerate(lines) if " ".join(line.split()) == plain)
+        assert at < len(lines) - 2, f"{heading} stands alone above the foot"
 
 
 @needs_poppler
