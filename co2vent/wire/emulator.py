@@ -8,8 +8,8 @@ from typing import Final, Protocol
 from co2vent.readings.reading import Reading
 from co2vent.wire.emulator_feed import Feed
 
-# A reader that joins late must not wait longer; 4.5 leaves room for a slow line.
-HEADER_EVERY_S: Final = 4.5
+# A reader that joins late waits so long at most (a gauge would repeat it each 5 s or so).
+HEADER_EVERY_S: Final = 2.0
 # A port throws away what came before it was set up; the first rows wait for that.
 SETTLE_S: Final = 0.3
 STEP_S: Final = 0.01  # how finely rows are timed
@@ -75,3 +75,4 @@ def play(
     give_up_s = now_s() + DRAIN_S
     while not outlet.drained() and now_s() < give_up_s and not stopping.is_set():
         stopping.wait(STEP_S)
+    stopping.wait(SETTLE_S)  # unplugging throws away what the reader has not fetched

@@ -71,14 +71,17 @@ class SerialSource:
     def read(self, timeout_s: float) -> bytes:
         """Return what has arrived; waits for the first byte at most `timeout_s`."""
         port = self._port
+        data = b""
         try:
             if port.timeout != timeout_s:
                 port.timeout = timeout_s
             # one read of what is there: reading by line is some 500 times slower and falls behind
             data = port.read(1)
-            waiting = port.in_waiting
-            return bytes(data + port.read(waiting)) if data and waiting else bytes(data)
+            waiting = port.in_waiting if data else 0
+            return bytes(data + port.read(waiting)) if waiting else bytes(data)
         except port_errors() as error:
+            if data:
+                return bytes(data)  # the next read finds the port gone
             raise lost(self.label, _unplugged(error)) from error
 
     def send(self, text: str) -> None:
