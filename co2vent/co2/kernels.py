@@ -89,8 +89,8 @@ def saturation_pressure_pa(temperature_k: float) -> float:
 def saturation_temperature_k(pressure_pa: float) -> float:
     """Boiling temperature, triple to critical pressure."""
     q = sqrt(log(CRITICAL_P / pressure_pa))
-    a, b, c, d, e, f, g, h = _T_BOIL
-    y = q * q * (a + q * (b + q * (c + q * (d + q * (e + q * (f + q * (g + q * h)))))))
+    a, b, c, d, e, f, g = _T_BOIL
+    y = q * q * (a + q * (b + q * (c + q * (d + q * (e + q * (f + q * g))))))
     # the boiling line starts 14 Pa above the published triple pressure
     return max(TRIPLE_T, CRITICAL_T / (1.0 + y))
 

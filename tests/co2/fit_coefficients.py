@@ -143,8 +143,8 @@ def fit_saturation() -> None:
         c = least_squares([x**n for n in range(degree + 1)], value, weight)
         show(name, c, f"{what}: powers 0.. of (1 - T/Tc)^(1/3)")
     q = np.sqrt(-log_p)
-    c = least_squares([q**n for n in range(2, 10)], CRITICAL_T / t - 1, t * t)
-    show("SATURATION_TEMPERATURE", c, "Tc/T - 1: powers 2..9 of sqrt(ln(pc/p))")
+    c = least_squares([q**n for n in range(2, 9)], CRITICAL_T / t - 1, t * t)
+    show("SATURATION_TEMPERATURE", c, "Tc/T - 1: powers 2..8 of sqrt(ln(pc/p))")
 
 
 def fit_sublimation() -> None:
