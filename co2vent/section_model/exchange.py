@@ -12,7 +12,7 @@ from co2vent.section_model.jit import Rec, jit
 from co2vent.section_model.property_lookup import condensed_density, gas_row, phase
 
 G_ACCELERATION = 9.80665
-DRY_KG = 2e-7  # less condensed CO2 than this is evaporated at once
+DRY_KG = 1e-9  # less condensed CO2 than this is evaporated at once
 LOWEST_GAS_KG = 1e-9
 
 
@@ -97,7 +97,7 @@ def boil(
             rate += m * share * fl.solid[-1, CP] / po[i].snow_s
         else:
             rate = heat_capacity / (po[i].snow_s if share >= 1.0 else po[i].boil_s)
-            rate += wet + dry  # what the metal gives boils off at once
+            rate += 20.0 * (wet + dry)  # what the metal gives a thin film boils off at once
     else:
         rate = se.surface_condensation_w_per_m2k * surface
     g = rate / latent * dt

@@ -209,4 +209,4 @@ class Setting:
     vent: VentPath = field(default_factory=VentPath)
     leaks: Leaks = field(default_factory=Leaks)
     gauge: Gauge = field(default_factory=Gauge)
-    longest_step_s: float = 0.05  # half of it while venting
+    longest_step_s: float = 0.05

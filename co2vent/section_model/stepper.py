@@ -35,7 +35,7 @@ from co2vent.section_model.settling import condensed_volume, settle
 from co2vent.section_model.sorption import dry_out_water, sorb
 
 SUBLIMATION_J_PER_KG = 572_900.0  # at 1 atm, Jaeger & Span 2012 with Span & Wagner 1996
-GAS_SHARE_A_STEP = 0.02  # of the gas may leave in one step
+GAS_SHARE_A_STEP = 0.01  # of the gas may leave in one step
 SPACE_SHARE_A_STEP = 0.2  # of the gas space may be added in one step
 
 
@@ -83,8 +83,10 @@ def leave(
     dt = longest
     gas_total = gas_out + relief + leak_out + pump
     liquid_total = condensed_out + relief_liquid
+    if gas_total > 0.02 * (st.gas_kg + other_kg):  # a fast vent: 2 % of the gas a second
+        dt *= 0.5
     if gas_total > 0.0:
-        dt = min(0.5 * dt, GAS_SHARE_A_STEP * (st.gas_kg + other_kg) / gas_total)
+        dt = min(dt, GAS_SHARE_A_STEP * (st.gas_kg + other_kg) / gas_total)
     if liquid_total > 0.0:
         density = condensed_density(fl, ps[j].condensed_k, ps[j].solid_share)
         dt = min(dt, SPACE_SHARE_A_STEP * gas_m3 * density / liquid_total)
