@@ -4,7 +4,7 @@ import argparse
 import json
 from dataclasses import asdict
 
-from co2vent.cli.plan_options import add_plan_options, plan_input, section_from
+from co2vent.cli.plan_options import add_plan_options, plan_input
 from co2vent.planning.pipes import pipe_sizes
 from co2vent.planning.plan import plan_vent
 from co2vent.planning.text import plan_text
@@ -28,14 +28,12 @@ def run(args: argparse.Namespace) -> int:
     if args.list_sizes:
         _print_sizes()
         return 0
-    given = plan_input(args)
-    section = section_from(args)
+    given, notes = plan_input(args)
     plan = plan_vent(given)
     if args.json:
-        notes = [] if section is None else list(section.notes)
         print(json.dumps({"format": "co2vent plan 1", **asdict(plan), "volume_notes": notes}))
         return 0
-    print(plan_text(given, plan, () if section is None else section.notes))
+    print(plan_text(given, plan, notes))
     return 0
 
 

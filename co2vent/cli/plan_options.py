@@ -5,6 +5,7 @@ from math import isfinite
 from typing import Final
 
 from co2vent.errors import RefusedInputError
+from co2vent.planning.expansion import volume_by_expansion
 from co2vent.planning.exposure import Country
 from co2vent.planning.pipes import find_pipe
 from co2vent.planning.shapes import (
@@ -14,13 +15,22 @@ from co2vent.planning.shapes import (
     DEFAULT_LIQUID_FRACTION,
     PlanInput,
 )
-from co2vent.planning.volume import Part, PipeRun, SectionVolume, find_part, section_volume
+from co2vent.planning.volume import (
+    Part,
+    PipeRun,
+    SectionVolume,
+    cylinder_area_m2,
+    find_part,
+    section_volume,
+)
 from co2vent.readings.metadata import build_setup
+from co2vent.readings.reading import Gas, Setup
 from co2vent.units import ZERO_CELSIUS_K
 
 DEFAULT_BORE_MM: Final = DEFAULT_BORE_M * 1e3
 DEFAULT_FULL_SCALE_BAR: Final = 60.0
 DEFAULT_ACCURACY_PERCENT: Final = 0.5
+BOTTLE_UNCERTAINTY: Final = 0.01  # of its stamped volume; common practice, no source
 
 
 def number(text: str) -> float:
@@ -47,6 +57,12 @@ def add_plan_options(parser: argparse.ArgumentParser) -> None:
         "--part", action="append", default=[], metavar="NAME[=COUNT]",
         help="with or without --pipe: a shell, strainer, casing or cavity, e.g. 'pump casing=2' "
         "(see --list-sizes)",
+    )  # fmt: skip
+    section.add_argument(
+        "--bottle", metavar="L,BAR,BAR,BAR,C[,GAS]",
+        help="instead of --volume-l: the volume measured by letting a bottle into the section: "
+        "bottle litres, bottle, section and common pressure in bar g, temperature in degC, and "
+        "nitrogen (default) or co2, e.g. 5,40,0,12.8,15",
     )  # fmt: skip
     section.add_argument(
         "--temperature-c", type=number, metavar="C",
@@ -127,22 +143,58 @@ def _part(text: str) -> tuple[Part, int]:
     return find_part(name), int(count)
 
 
-def section_from(args: argparse.Namespace) -> SectionVolume | None:
-    """Return the volume built from --pipe and --part; None when --volume-l is given.
+def _measured(text: str, setup: Setup) -> SectionVolume:
+    """Return the volume measured with a bottle, by the gauge of `setup`."""
+    fields = [field.strip() for field in text.split(",")]
+    try:
+        litres, bottle, section, common, celsius = map(number, fields[:5])
+        gas = Gas(fields[5]) if len(fields) == 6 else Gas.NITROGEN
+        if len(fields) > 6:
+            raise ValueError
+    except (ValueError, argparse.ArgumentTypeError):
+        raise RefusedInputError(
+            f"--bottle {text!r}: write bottle litres, bottle, section and common pressure in bar "
+            "g, temperature in degC and optionally nitrogen or co2, as in 5,40,0,12.8,15"
+        ) from None
+    ambient = setup.ambient_pressure_pa
+    measured = volume_by_expansion(
+        bottle_volume_m3=litres / 1e3,
+        bottle_pressure_pa=bottle * 1e5 + ambient,
+        section_pressure_pa=section * 1e5 + ambient,
+        common_pressure_pa=common * 1e5 + ambient,
+        temperature_k=celsius + ZERO_CELSIUS_K,
+        gas=gas,
+        gauge_error_pa=setup.gauge_error_pa,
+        bottle_uncertainty_m3=BOTTLE_UNCERTAINTY * litres / 1e3,
+    )
+    return SectionVolume(
+        measured.volume_m3,
+        measured.uncertainty_m3,
+        cylinder_area_m2(measured.volume_m3),
+        ("measured by gas expansion; the bound holds the gauge's class and 1 % of the bottle",),
+    )
+
+
+def section_from(args: argparse.Namespace, setup: Setup) -> SectionVolume | None:
+    """Return the volume built from --pipe and --part or --bottle; None with --volume-l.
 
     Raises:
-        RefusedInputError: both or neither, or a size or part that is not in the tables.
+        RefusedInputError: none or several, or a size or part that is not in the tables.
     """
-    built = bool(args.pipe or args.part)
-    if built == (args.volume_l is not None):
-        raise RefusedInputError("give --volume-l, or build the section with --pipe and --part")
-    if not built:
+    given = [args.volume_l is not None, bool(args.pipe or args.part), args.bottle is not None]
+    if sum(given) != 1:
+        raise RefusedInputError(
+            "give one of --volume-l, --pipe with --part (a section built from tables), or --bottle"
+        )
+    if args.bottle is not None:
+        return _measured(args.bottle, setup)
+    if args.volume_l is not None:
         return None
     return section_volume([_pipe_run(text) for text in args.pipe], [_part(t) for t in args.part])
 
 
-def plan_input(args: argparse.Namespace) -> PlanInput:
-    """Return what the options say.
+def plan_input(args: argparse.Namespace) -> tuple[PlanInput, tuple[str, ...]]:
+    """Return what the options say, and the notes on where the volume comes from.
 
     Raises:
         RefusedInputError: both or neither of temperature and pressure, of volume and pipes, or a
@@ -169,15 +221,16 @@ def plan_input(args: argparse.Namespace) -> PlanInput:
     metadata = {"gauge_full_scale": f"{scale!r} bar_g", "gauge_accuracy_percent": repr(accuracy)}
     if args.altitude_m is not None:
         metadata["altitude_m"] = repr(args.altitude_m)
-    section = section_from(args)
-    return PlanInput(
+    setup = build_setup(metadata)
+    section = section_from(args, setup)
+    given = PlanInput(
         volume_m3=args.volume_l / 1e3 if section is None else section.volume_m3,
         volume_uncertainty_m3=None if section is None else section.uncertainty_m3,
         outer_area_m2=None if section is None else section.outer_area_m2,
         temperature_k=_kelvin(args.temperature_c),
         pressure_pa_gauge=None if args.pressure_bar_g is None else args.pressure_bar_g * 1e5,
         liquid_fraction=args.liquid_fraction,
-        setup=build_setup(metadata),
+        setup=setup,
         vent_bore_m=bore_mm / 1e3,
         discharge_coefficient=args.discharge_coefficient,
         ambient_k=args.ambient_c + ZERO_CELSIUS_K,
@@ -188,6 +241,7 @@ def plan_input(args: argparse.Namespace) -> PlanInput:
         country=Country(args.limits),
         assumed=tuple(assumed),
     )
+    return given, () if section is None else section.notes
 
 
 def _kelvin(celsius: float | None) -> float | None:

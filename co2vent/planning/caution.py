@@ -44,7 +44,7 @@ def assumptions(given: PlanInput) -> tuple[str, ...]:
         said.append("Outside surface not given: a cylinder eight diameters long is assumed.")
     if given.volume_uncertainty_m3:
         share = 100.0 * given.volume_uncertainty_m3 / given.volume_m3
-        said.append(f"Volume from tables: every mass may be {share:.0f} % more or less.")
+        said.append(f"The volume may be {share:.0f} % more or less, and every mass with it.")
     return tuple(said)
 
 

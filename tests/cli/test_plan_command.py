@@ -74,6 +74,18 @@ def test_a_section_is_built_from_pipes_and_parts(capsys: pytest.CaptureFixture[s
     assert plan["volume_notes"]
 
 
+def test_a_section_is_measured_with_a_bottle(capsys: pytest.CaptureFixture[str]) -> None:
+    # thin gas, Boyle: 2 l 2 bar above ambient, let into 10 l at ambient: 0.3333 bar above it
+    bottle = "2,2.0,0,0.33333,20"
+    gauge = ["--gauge-full-scale-bar", "4", "--gauge-accuracy-percent", "0.25"]
+    arguments = ["plan", "--bottle", bottle, *gauge, "--temperature-c", "-20", "--json"]
+    assert main(arguments) == 0
+    plan = json.loads(capsys.readouterr().out)
+    assert plan["volume_m3"] == pytest.approx(0.010, rel=0.003)
+    assert plan["volume_uncertainty_m3"] > 0.0001
+    assert any("expansion" in note for note in plan["volume_notes"])
+
+
 def test_sizes_are_listed_with_their_sources(capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["plan", "--list-sizes"]) == 0
     lines = capsys.readouterr().out.splitlines()
@@ -90,6 +102,9 @@ def test_sizes_are_listed_with_their_sources(capsys: pytest.CaptureFixture[str])
         (["--volume-l", "5", "--pipe", "x=1", "--temperature-c", "1"], "--volume-l"),
         (["--pipe", "NPS 2, sch 40", "--temperature-c", "1"], "SIZE=METRES"),
         (["--pipe", "NPS 99=1", "--temperature-c", "1"], "no pipe size"),
+        (["--bottle", "5,40,0", "--temperature-c", "1"], "as in 5,40,0"),
+        (["--bottle", "5,40,0,50,15", "--temperature-c", "1"], "common pressure must lie between"),
+        (["--volume-l", "5", "--bottle", "5,40,0,12,15", "--temperature-c", "1"], "give one of"),
         (["--part", "teapot", "--temperature-c", "1"], "no part"),
         (["--part", "pump casing=x", "--temperature-c", "1"], "whole number"),
         (["--volume-l", "0", "--temperature-c", "1"], "volume"),
