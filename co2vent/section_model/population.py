@@ -195,11 +195,18 @@ def draw_contents(rng: Generator, section: Section, ambient_k: float) -> Content
     room = [fraction * w / p.volume_share for w, p in zip(weights, section.pockets, strict=True)]
     by_volume = max(room) > 0.97
     wet_metal = temperature + rng.uniform(-0.5, 0.5)
-    if rng.random() < 0.12:
+    cold = rng.random()
+    if cold < 0.10:
         # cold from an earlier, deeper vent: colder than saturation at the coming stop pressure
         wet_metal = rng.uniform(213.15, 223.15)
         dry_metal = min(dry_metal, rng.uniform(218.15, 245.15))
         temperature = rng.uniform(222.15, 232.15)
+    elif cold < 0.22:
+        # cold from a long vent: little liquid and metal hardly warmer than it, so little to see
+        temperature = rng.uniform(222.15, 232.15)
+        wet_metal = temperature + rng.uniform(-1.0, 6.0)
+        dry_metal = wet_metal + rng.uniform(0.0, 10.0)
+        fraction = log_uniform(rng, 4e-4, 0.08)
     return Contents(
         temperature_k=temperature,
         liquid_fraction=fraction,
