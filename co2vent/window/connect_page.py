@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -80,7 +81,7 @@ class ConnectPage(QWidget):
         self.source.addItems([port.device for port in list_ports() if port.device != look.source])
         self.source.setPlaceholderText("/dev/ttyUSB0   COM3   tcp://host:port   modbus-tcp://…")
         self.fields = {key: QLineEdit(self) for key in ASKED}
-        self.folder = QLineEdit(str(look.kept.get("folder") or Path.home() / "co2vent"), self)
+        self.folder = QLineEdit(str(look.folder()), self)
         self.message = FitLabel(self, bold=True)
         self._monitor: Monitor | None = None
         self._failure: str | None = None
@@ -130,11 +131,15 @@ class ConnectPage(QWidget):
         while self._grid.count():
             self._grid.takeAt(0)
         columns = 1 if sizes.portrait else 2
+        for at in range(4):
+            self._grid.setColumnStretch(at, at % 2 if at < 2 * columns else 0)
         for place, (label, part) in enumerate(self._rows):
             font = part.font()
             font.setPixelSize(sizes.text_px)
             part.setFont(font)
             label.setFont(font)
+            part.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+            part.setMinimumWidth(40)
             part.setMinimumHeight(min(sizes.target_px, round(sizes.text_px * 2.4)))
             at = (place % columns) * 2
             self._grid.addWidget(label, place // columns, at, Qt.AlignmentFlag.AlignRight)
@@ -170,7 +175,7 @@ class ConnectPage(QWidget):
         metadata = self.metadata()
         build_setup({"altitude_m": "0", **metadata})
         source = parse_source(self.source.currentText())
-        folder = Path(self.folder.text().strip() or str(Path.home() / "co2vent"))
+        folder = Path(self.folder.text().strip() or self._look.folder())
         folder.mkdir(parents=True, exist_ok=True)
         path = new_log_path(folder, metadata.get("section_name", ""), datetime.now().astimezone())
         self._look.source = self.source.currentText().strip()

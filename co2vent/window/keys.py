@@ -21,7 +21,10 @@ class Key(QToolButton):
         shortcut: str,
         action: Callable[[], object],
         parent: QWidget | None = None,
+        *,
+        listens: bool = True,
     ) -> None:
+        """Make a key; one that does not listen only shows its key of the keyboard."""
         super().__init__(parent)
         self._drawing = drawing
         self._words = words
@@ -31,7 +34,7 @@ class Key(QToolButton):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.set_words(words)
-        if shortcut:
+        if shortcut and listens:
             self.setShortcut(QKeySequence(shortcut))
         self.clicked.connect(action)
 

@@ -58,7 +58,7 @@ class LinePlot(QWidget):
             for name, anchor in (
                 ("liquid", (0.5, 0.5)),
                 ("vapour", (0.5, 0.5)),
-                ("ice", (0.5, 0.5)),
+                ("ice", (0.4, 0.5)),
                 ("triple", (0.0, 0.0)),
             )
         }
@@ -153,6 +153,6 @@ class LinePlot(QWidget):
         self.plot.setYRange(low, top, padding=0)
         height = top - low
         self._words["liquid"].setPos(across(225.0), low + height * 0.75)
-        self._words["vapour"].setPos(across(280.0), low + height * 0.3)
-        self._words["ice"].setPos(across(212.0), low + height * 0.4)
+        self._words["vapour"].setPos(across(285.0), low + height * 0.12)
+        self._words["ice"].setPos(across(211.5), low + height * 0.5)
         del view

@@ -1,10 +1,10 @@
 """The page of a live vent: alarms, sound, valve keys, notes."""
 
-from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
 from co2vent.window.alarms import alarm_words
+from co2vent.window.commands import Command
 from co2vent.window.frame import Frame
 from co2vent.window.keys import Key
 from co2vent.window.live_feed import LiveFeed
@@ -40,10 +40,14 @@ class LivePage(VentPage):
                 *self.common_keys(),
             ]
         )
-        undo = QShortcut(QKeySequence("Ctrl+Z"), self)
-        undo.activated.connect(self.withdraw_note)
-        test = QShortcut(QKeySequence("Ctrl+T"), self)
-        test.activated.connect(self.test_sound)
+
+    def page_commands(self) -> list[Command]:
+        """Return the further commands of a live vent."""
+        return [
+            Command("sound", translate("Command", "Test sound"), "Ctrl+T", self.test_sound),
+            Command("note", translate("Command", "Withdraw note"), "Ctrl+Z", self.withdraw_note),
+            *super().page_commands(),
+        ]
 
     def watch(self, frame: Frame, now_s: float) -> None:
         """Raise, show and sound the alarms of this moment."""

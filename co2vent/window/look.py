@@ -60,6 +60,10 @@ class Look:
         except StoreError:
             return
 
+    def folder(self) -> Path:
+        """Return the folder for recordings and saved pictures."""
+        return Path(str(self.kept.get("folder") or Path.home() / "co2vent"))
+
     def sizes(self, widget: QWidget) -> Sizes:
         """Return the sizes for a page of the size of `widget` on its screen."""
         return sizes_for(

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 
 from co2vent.errors import Co2ventError
 from co2vent.readings.log_file import LogFile, read_log
+from co2vent.window.commands import Command
 from co2vent.window.icons import icon
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
@@ -75,17 +76,21 @@ class MainWindow(QMainWindow):
             ),
         ]
 
+    def commands(self) -> list[Command]:
+        """Return the commands that every page has."""
+        return [
+            Command("theme", translate("Command", "Theme"), "T", self.next_theme),
+            Command("units", translate("Command", "Units"), "U", self.next_units),
+            Command("text_size", translate("Command", "Text size"), "Ctrl++", self.next_text_size),
+            Command("zoom", translate("Command", "Full screen"), "F11", self.toggle_full_screen),
+            Command("leave", translate("Command", "Quit"), "Ctrl+Q", self.close),
+        ]
+
     def _add_actions(self) -> None:
-        for words, keys, slot in (
-            (translate("Action", "Theme"), "T", self.next_theme),
-            (translate("Action", "Units"), "U", self.next_units),
-            (translate("Action", "Text size"), "Ctrl++", self.next_text_size),
-            (translate("Action", "Full screen"), "F11", self.toggle_full_screen),
-            (translate("Action", "Quit"), "Ctrl+Q", self.close),
-        ):
-            action = QAction(words, self)
-            action.setShortcut(QKeySequence(keys))
-            action.triggered.connect(slot)
+        for command in self.commands():
+            action = QAction(command.words, self)
+            action.setShortcut(QKeySequence(command.shortcut))
+            action.triggered.connect(command.action)
             self.addAction(action)
 
     # --- pages -------------------------------------------------------------------------------
@@ -125,6 +130,7 @@ class MainWindow(QMainWindow):
 
         page = LivePage(LiveFeed(monitor, recording=recording), self.look, Sounder(), self)
         page.back.connect(self.ask_to_leave)
+        page.set_commands(self.commands())
         self.show_page(page)
         page.start()
         return page
@@ -186,6 +192,7 @@ class MainWindow(QMainWindow):
         index.start()
         page = ReplayPage(feed, self.look, self)
         page.back.connect(self.go_to_start)
+        page.set_commands(self.commands())
         self.show_page(page)
         feed.playing = True
         page.start()

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QBoxLayout, QWidget
 from co2vent.guidance.events import Event
 from co2vent.guidance.session import View
 from co2vent.window.events_list import EventsList
+from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
@@ -14,11 +15,12 @@ from co2vent.window.theme import Palette
 from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
 
+VIEWS = 4  # trace, diagram, events, holds over each other
 WIDE_PX = 860  # from this width on two pictures stand side by side
 
 
 class PlotsPanel(QWidget):
-    """Views in turn: trace (with the diagram where it fits), diagram, events."""
+    """Views in turn: trace (with the diagram where it fits), diagram, events, holds."""
 
     event_chosen = Signal(float)
 
@@ -27,6 +29,7 @@ class PlotsPanel(QWidget):
         self.trace = TracePlot(self)
         self.line = LinePlot(self)
         self.events = EventsList(self)
+        self.holds = HoldsPlot(self)
         self.events.chosen.connect(self.event_chosen)
         self._beside = QWidget(self)
         self._side = QBoxLayout(QBoxLayout.Direction.TopToBottom, self._beside)
@@ -34,6 +37,7 @@ class PlotsPanel(QWidget):
         self._side.setSpacing(4)
         self._side.addWidget(self.line, 3)
         self._side.addWidget(self.events, 2)
+        self._side.addWidget(self.holds, 3)
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(4)
@@ -43,12 +47,12 @@ class PlotsPanel(QWidget):
 
     def set_theme(self, palette: Palette) -> None:
         """Paint in the colours of `palette`."""
-        for part in (self.trace, self.line, self.events):
+        for part in (self.trace, self.line, self.events, self.holds):
             part.set_theme(palette)
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
-        for part in (self.trace, self.line, self.events):
+        for part in (self.trace, self.line, self.events, self.holds):
             part.set_sizes(sizes)
         self._arrange()
 
@@ -56,10 +60,15 @@ class PlotsPanel(QWidget):
         """Speak other units."""
         self.trace.set_units(units)
         self.line.set_units(units)
+        self.holds.set_units(units)
 
     def next_view(self) -> None:
         """Turn to the next view."""
-        self._view = (self._view + 1) % 3
+        self.turn_to((self._view + 1) % VIEWS)
+
+    def turn_to(self, view: int) -> None:
+        """Turn to a view by its number."""
+        self._view = view
         self._arrange()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -79,6 +88,7 @@ class PlotsPanel(QWidget):
         self.trace.setVisible(self._view == 0)
         self._beside.setVisible(self._view != 0 or room)
         self.line.setVisible(self._view == 1 or (self._view == 0 and room))
+        self.holds.setVisible(self._view == 3)
         self.events.setVisible(self._view == 2 or (self._view == 0 and room))
 
     def show_view(
@@ -92,6 +102,8 @@ class PlotsPanel(QWidget):
             self.trace.show_trace(traces, rows, view)
         if self.line.isVisible():
             self.line.show_path(traces, rows, view)
+        if self.holds.isVisible():
+            self.holds.show_holds(traces, rows, view)
         if self.events.isVisible():
             self.events.show_events(view.events if events is None else events)
 

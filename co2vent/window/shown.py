@@ -133,7 +133,7 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
             else translate("Text", "above the triple point")
         ),
         stop=_stop_words(view, latest.pressure_pa, unit),
-        rate="" if stale else text.rate(view.rate_pa_per_s, unit),
+        rate="" if stale else text.rate(_rate(view), unit),
         close_in="" if stale else _close_words(view),
         temperature=_temperature_words(view, units),
         vent=_vent_words(view.vent_open),
@@ -150,6 +150,16 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
         hold=None if stale else hold,
         liquid_share=None if stale else share,
     )
+
+
+def _rate(view: View) -> float | None:
+    """Return the rate [Pa/s] to show: in a hold its late slope, else that of the last seconds."""
+    hold = view.running_hold
+    if hold is not None and hold.slope_pa_per_s is not None:
+        slope = hold.slope_pa_per_s.estimate
+        if slope is not None:
+            return slope
+    return view.rate_pa_per_s
 
 
 def _stop_words(view: View, pressure_pa: float, unit: str) -> str:

@@ -50,8 +50,8 @@ class ChoiceCard(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
-        column.addWidget(self.key, 3)
-        column.addWidget(self.meaning, 2)
+        column.addWidget(self.key, 4)
+        column.addWidget(self.meaning, 1)
 
     def apply_look(self, look: Look, page: QWidget) -> None:
         """Take theme and sizes."""

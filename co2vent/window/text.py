@@ -14,6 +14,7 @@ from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
 from co2vent.window.words import charge_words, leak_words, translate
 
 POUND_KG = 0.45359237  # international pound, exact by definition
+SMALL_RATE_PA = 1e4  # a minute; below it millibars are easier to read
 DASH = "–"
 MINUS = "−"
 
@@ -122,9 +123,15 @@ def rate(rate_pa_per_s: float | None, unit: str) -> str:
     if rate_pa_per_s is None:
         return translate("Text", "rate not known")
     per_minute = abs(rate_pa_per_s) * 60.0
-    shown = difference(per_minute, unit)
-    if float(f"{per_minute / (PSI_PA if unit.startswith('psi') else 1e5):.2f}") == 0.0:
+    if unit.startswith("psi"):
+        value, places, shown_unit = per_minute / PSI_PA, 2 if per_minute < PSI_PA else 1, "psi"
+    elif per_minute < SMALL_RATE_PA:
+        value, places, shown_unit = per_minute / 100.0, 0, "mbar"
+    else:
+        value, places, shown_unit = per_minute / 1e5, 2, "bar"
+    if float(f"{value:.{places}f}") == 0.0:
         return translate("Text", "steady")
+    shown = f"{number(value, places)} {shown_unit}"
     if rate_pa_per_s < 0:
         return translate("Text", "falling {rate}/min").format(rate=shown)
     return translate("Text", "rising {rate}/min").format(rate=shown)

@@ -1,6 +1,7 @@
 """Pressure against time, with the lines that matter and the holds; temperature beneath."""
 
 from dataclasses import dataclass
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -281,6 +282,21 @@ class TracePlot(QWidget):
             self.pressure.addItem(mark, ignoreBounds=True)
             self._marks.append(mark)
         self._marked = len(marked)
+
+    def save_svg(self, path: Path, words: str) -> None:
+        """Write the picture as SVG; `words` of the banner become its title.
+
+        Raises:
+            OSError: it could not be written.
+        """
+        from pyqtgraph.exporters import SVGExporter
+
+        self.pressure.setTitle(words or None)
+        try:
+            data = SVGExporter(self.layout_widget.scene()).export(toBytes=True)
+        finally:
+            self.pressure.setTitle(None)
+        path.write_bytes(data)
 
     # --- range -------------------------------------------------------------------------------
 

@@ -2,17 +2,23 @@
 
 import time
 from collections.abc import Callable, Sequence
+from datetime import datetime
+from pathlib import Path
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 
+from co2vent.errors import Co2ventError
 from co2vent.window.alarms import Alarm, AlarmBook, conditions
+from co2vent.window.commands import Command
+from co2vent.window.export import free_path, save_log
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Feed, Frame
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
+from co2vent.window.more_panel import MorePanel
 from co2vent.window.sizes import Sizes
 from co2vent.window.vent_panel import VentPanel
 from co2vent.window.words import help_of, translate
@@ -21,6 +27,7 @@ if TYPE_CHECKING:
     from co2vent.window.plots_panel import PlotsPanel
 
 TICK_MS: Final = 50
+MESSAGE_S: Final = 8.0
 PICTURES_EVERY_S: Final = (
     0.2  # the figures are painted at each tick, the traces five times a second
 )
@@ -46,6 +53,10 @@ class VentPage(QWidget):
         self._drawn_s = -1e9
         self._help = FitLabel(self)
         self._help.hide()
+        self._more: MorePanel | None = None
+        self.message = FitLabel(self, bold=True)
+        self.message.hide()
+        self._message_until_s = 0.0
         self._keys_grid = QGridLayout()
         self._keys_grid.setContentsMargins(4, 0, 4, 4)
         self._keys_grid.setSpacing(4)
@@ -54,7 +65,8 @@ class VentPage(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(3)
         self._column.addWidget(self.panel, 1)
-        self._column.addWidget(self._help)
+        self.panel.pictures.addWidget(self._help)
+        self._column.addWidget(self.message)
         self._column.addLayout(self.under)
         self._column.addLayout(self._keys_grid)
         self.keys: list[Key] = []
@@ -71,6 +83,25 @@ class VentPage(QWidget):
             Key("views", translate("Key", "View"), "V", self.next_view, self),
             Key("zoom", translate("Key", "Zoom"), "Z", self.toggle_zoom, self),
             Key("help", translate("Key", "Why?"), "F1", self.toggle_help, self),
+            Key("more", translate("Key", "More"), "M", self.toggle_more, self),
+        ]
+
+    def set_commands(self, commands: Sequence[Command]) -> None:
+        """Take the commands of the window for the page of further keys; add those of this page."""
+        own = self.page_commands()
+        for command in own:
+            action = QShortcut(QKeySequence(command.shortcut), self)
+            action.activated.connect(command.action)
+        self._more = MorePanel([*own, *commands], self.toggle_more, self)
+        self._more.hide()
+        self.panel.pictures.addWidget(self._more)
+
+    def page_commands(self) -> list[Command]:
+        """Return the further commands of this page."""
+        return [
+            Command("export", translate("Command", "Save picture"), "Ctrl+P", self.save_picture),
+            Command("export", translate("Command", "Save drawing"), "Ctrl+D", self.save_drawing),
+            Command("export", translate("Command", "Save readings"), "Ctrl+E", self.save_readings),
         ]
 
     def set_keys(self, keys: Sequence[Key]) -> None:
@@ -123,6 +154,8 @@ class VentPage(QWidget):
         self._draw(frame, now_s)
         if self._help.isVisible():
             self._show_help()
+        if self.message.isVisible() and now_s > self._message_until_s:
+            self.message.hide()
 
     def watch(self, frame: Frame, now_s: float) -> None:
         """Raise alarms where this page is on a live vent; a recording raises none."""
@@ -166,10 +199,76 @@ class VentPage(QWidget):
         """A person chose an event; a replay goes there."""
 
     def toggle_help(self) -> None:
-        """Show or hide the help behind the present prompt."""
-        self._help.setVisible(not self._help.isVisible())
-        if self._help.isVisible():
-            self._show_help()
+        """Show or hide the help behind the present prompt, over the pictures."""
+        self._lay_over(None if self._help.isVisibleTo(self) else self._help)
+        self._show_help()
+
+    def toggle_more(self) -> None:
+        """Show or hide the further keys, over the pictures."""
+        more = self._more
+        self._lay_over(None if more is None or more.isVisibleTo(self) else more)
+
+    def _lay_over(self, widget: QWidget | None) -> None:
+        for cover in (self._help, self._more):
+            if cover is not None:
+                cover.setVisible(cover is widget)
+        if self._plots is not None:
+            self._plots.setVisible(widget is None)
+        self.redraw()
+
+    def say(self, words: str) -> None:
+        """Show a message for some seconds."""
+        self.message.say(words)
+        self.message.show()
+        self._message_until_s = self._clock() + MESSAGE_S
+
+    # --- saving ------------------------------------------------------------------------------
+
+    def _new_file(self, ending: str) -> Path:
+        folder = self.look.folder()
+        folder.mkdir(parents=True, exist_ok=True)
+        stem = f"{self.feed.mode.value}-{datetime.now().astimezone():%Y-%m-%d-%H%M%S}"
+        return free_path(folder, stem, ending)
+
+    def _saved(self, path: Path, saved: bool) -> None:
+        if saved:
+            self.say(translate("Command", "Saved: {path}").format(path=path))
+        else:
+            self.say(translate("Command", "Could not be written: {path}").format(path=path))
+
+    def save_picture(self) -> None:
+        """Save what the window shows, banner and all, as PNG."""
+        try:
+            path = self._new_file("png")
+        except OSError as error:
+            self.say(str(error))
+            return
+        self._saved(path, self.grab().save(str(path), "PNG"))
+
+    def save_drawing(self) -> None:
+        """Save the trace as SVG, with the words of the banner in it."""
+        if self._plots is None:
+            return
+        try:
+            path = self._new_file("svg")
+            self._plots.trace.save_svg(path, self.panel.banner.words)
+        except OSError as error:
+            self.say(str(error))
+            return
+        self._saved(path, path.exists())
+
+    def save_readings(self) -> None:
+        """Save the readings so far as a readings log."""
+        frame = self.feed.frame()
+        if frame.view is None:
+            return
+        try:
+            path = self._new_file("csv")
+            save_log(path, self.feed.traces, frame.rows, frame.view, self.feed.mode)
+        except (OSError, Co2ventError) as error:
+            self.say(str(error))
+            return
+        self._saved(path, True)
 
     def _show_help(self) -> None:
         self._help.say(help_of(self.panel.shown.instruction))
@@ -185,8 +284,13 @@ class VentPage(QWidget):
         self.panel.set_sizes(sizes)
         self.panel.set_units(self.look.units)
         self._help.set_ink(palette.ink)
-        self._help.set_max_px(sizes.text_px)
-        self._help.setFixedHeight(round(sizes.text_px * 4.2))
+        self._help.set_max_px(round(sizes.text_px * 1.5))
+        self.message.set_ink(palette.ink)
+        self.message.set_max_px(sizes.text_px)
+        self.message.setFixedHeight(round(sizes.text_px * 1.6))
+        if self._more is not None:
+            self._more.set_theme(palette)
+            self._more.set_sizes(sizes)
         for key in self.keys:
             key.set_theme(palette)
             key.set_sizes(sizes)

@@ -1,0 +1,115 @@
+"""All holds over each other, each from its own beginning: do they repeat?
+
+Gas warms once: a second hold from the same pressure rises much less. Liquid and a leaking valve
+repeat. A second vent may be laid over the first.
+"""
+
+from typing import Any, Final
+
+import numpy as np
+import pyqtgraph as pg
+from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from co2vent.guidance.session import View
+from co2vent.inference.outcome import HoldAssessment
+from co2vent.units import PRESSURE_UNITS
+from co2vent.window import text
+from co2vent.window.plot_style import (
+    DASH,
+    DASH_DOT,
+    DOT,
+    LINE_PX,
+    SOLID,
+    ClockAxis,
+    dress,
+    pen,
+    plain_font,
+)
+from co2vent.window.sizes import Sizes
+from co2vent.window.text import UnitChoice
+from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.traces import Traces
+from co2vent.window.words import translate
+
+STYLES: Final = (SOLID, DASH, DASH_DOT, DOT)
+MOST_POINTS: Final = 2000
+
+
+class HoldsPlot(QWidget):
+    """Rise of pressure over the time of the hold, one curve a hold."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._palette: Palette = OUTDOOR
+        self._units = UnitChoice.BAR
+        self._sizes: Sizes | None = None
+        self._items: list[Any] = []
+        self._other: tuple[Traces, tuple[HoldAssessment, ...], str] | None = None
+        self.setAccessibleName("holds over each other")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        self.widget = pg.PlotWidget(axisItems={"bottom": ClockAxis("bottom")})
+        self.plot = self.widget.getPlotItem()
+        self.plot.hideButtons()
+        self.plot.setMenuEnabled(False)
+        column.addWidget(self.widget)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+        self._palette = palette
+        self.widget.setBackground(QColor(palette.page))
+        dress(self.plot, palette, self._sizes)
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
+        self._sizes = sizes
+        self.set_theme(self._palette)
+
+    def set_units(self, units: UnitChoice) -> None:
+        """Speak other units."""
+        self._units = units
+
+    def compare_with(self, traces: Traces, holds: tuple[HoldAssessment, ...], name: str) -> None:
+        """Lay the holds of a second vent over these."""
+        self._other = (traces, holds, name)
+
+    def show_holds(self, traces: Traces, rows: int, view: View) -> None:
+        """Draw the holds so far."""
+        for item in self._items:
+            self.plot.removeItem(item)
+        self._items.clear()
+        unit = text.difference_unit(self._units.pressure)
+        self.plot.setLabel("left", translate("Plot", "rise, {unit}").format(unit=unit))
+        self.plot.setLabel("bottom", translate("Plot", "time since the vent closed"))
+        drawn = [hold for hold in view.holds if hold.number > 0]
+        for place, hold in enumerate(drawn):
+            words = translate("Plot", "hold {number}").format(number=hold.number)
+            self._draw(traces, rows, hold, words, place, self._palette.trace)
+        if self._other is not None:
+            other, holds, name = self._other
+            for place, hold in enumerate(h for h in holds if h.number > 0):
+                words = f"{name} {hold.number}"
+                self._draw(other, len(other), hold, words, place, self._palette.liquid_curve)
+
+    def _draw(
+        self, traces: Traces, rows: int, hold: HoldAssessment, words: str, place: int, colour: str
+    ) -> None:
+        at_s = traces.at_s(rows)
+        first, last = np.searchsorted(at_s, [hold.start_s, hold.end_s + 1e-6])
+        if last - first < 2:
+            return
+        step = max(1, (last - first) // MOST_POINTS)
+        time_s = at_s[first:last:step] - hold.start_s
+        scale = PRESSURE_UNITS[self._units.pressure].pascals
+        rise = (traces.pressure_pa(rows)[first:last:step] - hold.start_pressure_pa) / scale
+        width = LINE_PX if len(time_s) < MOST_POINTS else 1
+        curve = pg.PlotCurveItem(
+            time_s, rise, connect="finite", pen=pen(colour, width, STYLES[place % len(STYLES)])
+        )
+        label = pg.TextItem(words, color=QColor(colour), anchor=(1, 1))
+        label.setFont(plain_font(self._sizes))
+        label.setPos(float(time_s[-1]), float(rise[-1]))
+        for item in (curve, label):
+            self.plot.addItem(item)
+            self._items.append(item)
