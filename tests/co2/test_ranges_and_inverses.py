@@ -5,7 +5,7 @@ from collections.abc import Callable
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from co2vent import co2
@@ -15,18 +15,21 @@ boiling_t = st.floats(216.592, 304.1282)
 frost_t = st.floats(154.0, 216.592)
 
 
+@settings(deadline=None)
 @given(boiling_t)
 def test_boiling_temperature_inverts_pressure_within_a_tenth_of_a_millikelvin(t: float) -> None:
     pressure = min(co2.saturation_pressure_pa(t), co2.CRITICAL_PRESSURE_PA)
     assert co2.saturation_temperature_k(pressure) == pytest.approx(t, abs=1e-4)
 
 
+@settings(deadline=None)
 @given(frost_t)
 def test_frost_temperature_inverts_pressure_within_a_tenth_of_a_millikelvin(t: float) -> None:
     pressure = min(co2.sublimation_pressure_pa(t), co2.TRIPLE_PRESSURE_PA)
     assert co2.sublimation_temperature_k(pressure) == pytest.approx(t, abs=1e-4)
 
 
+@settings(deadline=None)
 @given(st.floats(154.0, 304.0), st.floats(1e-3, 20.0))
 def test_equilibrium_pressure_rises_with_temperature(t: float, rise: float) -> None:
     warmer = min(t + rise, co2.CRITICAL_TEMPERATURE_K)
@@ -36,6 +39,7 @@ def test_equilibrium_pressure_rises_with_temperature(t: float, rise: float) -> N
     )
 
 
+@settings(deadline=None)
 @given(boiling_t, boiling_t)
 def test_liquid_gets_lighter_and_richer_in_heat_when_warmer(a: float, b: float) -> None:
     cold, warm = sorted((a, b))
@@ -46,6 +50,7 @@ def test_liquid_gets_lighter_and_richer_in_heat_when_warmer(a: float, b: float) 
     assert co2.latent_heat_j_kg(min(cold, 303.0)) > 0
 
 
+@settings(deadline=None)
 @given(st.floats(195.15, 313.15), st.floats(1e-4, 1.0))
 def test_vapour_density_inverts_pressure(t: float, share: float) -> None:
     highest = co2.equilibrium_pressure_pa(t) if t < 297.0 else 60e5
@@ -55,6 +60,7 @@ def test_vapour_density_inverts_pressure(t: float, share: float) -> None:
     assert 0 < co2.compressibility(pressure, t) <= 1
 
 
+@settings(deadline=None)
 @given(st.floats(225.0, 310.0), st.floats(0.02, 0.9))
 def test_vapour_slopes_agree_with_differences(t: float, share: float) -> None:
     highest = co2.equilibrium_pressure_pa(t) if t < 297.0 else 55e5

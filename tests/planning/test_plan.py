@@ -5,6 +5,7 @@ from typing import Any
 
 import pytest
 from hypothesis import given as examples
+from hypothesis import settings
 from hypothesis import strategies as st
 
 from co2vent import co2
@@ -237,6 +238,7 @@ def test_what_cannot_be_meant_is_refused(change: dict[str, Any]) -> None:
         plan_vent(replace(PLAIN, **change))
 
 
+@settings(deadline=None)
 @examples(
     st.floats(155.0, 310.0),
     st.floats(0.0, 1.0),
