@@ -2,11 +2,14 @@
 
 from collections.abc import Callable
 from functools import cache
+from hashlib import sha256
 from importlib.util import find_spec, module_from_spec
 from types import FunctionType, ModuleType
 from typing import Any
 
 import numpy as np
+
+from co2vent.co2 import coefficients
 
 KERNELS = "co2vent.co2.kernels"
 
@@ -27,13 +30,17 @@ def compiled() -> ModuleType:
     """Return the kernels with every function compiled by numba (`nogil`, cached on disk).
 
     The functions keep their names and can be called from other compiled functions. Nothing is
-    compiled before its first call.
+    compiled before its first call. numba's disk cache knows a function by its name and its own
+    file's age, so the name carries a digest of the coefficients, which live in another file.
     """
     import numba  # costly to import: only who simulates many vents needs it
 
     module = _fresh_copy(f"{KERNELS}_compiled")
+    tables = {name: table for name, table in vars(coefficients).items() if name.isupper()}
+    digest = sha256(repr(tables).encode()).hexdigest()[:12]
     for name, function in list(vars(module).items()):
         if isinstance(function, FunctionType) and function.__code__.co_filename == module.__file__:
+            function.__qualname__ = f"{name}_{digest}"
             setattr(module, name, _compile(numba.njit, function))
     return module
 
