@@ -30,9 +30,10 @@ def describe(procedure: Procedure, item: JobItem) -> str:
             return f"Valve {item.valve} {item.position}{lock}{tag} ({item.by})"
         case items.Typed():
             gate = gates[item.id]
-            return f"Read off by {item.by}: {item.value:g} {gate.unit} ({gate.condition})"
+            return f"Read off by {item.by}: {item.value:g} {gate.unit_words} ({gate.condition})"
         case items.GateMet():
-            return f"Met: {gates[item.id].condition}; {item.value:.4g} {gates[item.id].unit}"
+            gate = gates[item.id]
+            return f"Met: {gate.condition}; {item.value:.4g} {gate.unit_words}".rstrip()
         case items.GateLost():
             return f"No longer met: {gates[item.id].condition} ({item.reason})"
         case items.GateTimedOut():

@@ -96,6 +96,37 @@ QUANTITIES: Final[Mapping[str, Mapping[str, Callable[[float], float]]]] = {
     "vacuum_test_passed": _COUNT,
 }
 
+QUANTITY_WORDS: Final = {
+    "pressure": "pressure",
+    "pressure_above_triple_point": "pressure above the triple point",
+    "pressure_above_stop": "pressure above the stop pressure",
+    "pressure_rise_rate": "pressure rise",
+    "line_temperature": "line temperature",
+    "upper_temperature": "upper temperature",
+    "ambient_temperature": "ambient temperature",
+    "metal_above_minimum": "coldest clamp above the metal's minimum",
+    "line_above_saturation": "lowest clamp above saturation",
+    "room_co2": "CO2 in the air",
+    "zero_offset": "gauge open to air off zero by",
+    "vacuum": "vacuum",
+    "running_hold": "hold running",
+    "vapor_only_holds": "latest holds in a row that show vapour only",
+    "dry_ice_cleared": "latest low hold rules dry ice out",
+    "standing_test_tight": "standing-pressure test says tight",
+    "vacuum_test_passed": "vacuum-rise test says tight and dry",
+}
+UNIT_WORDS: Final = {
+    "bar_g": "bar g",
+    "kPa_g": "kPa g",
+    "bar_per_min": "bar/min",
+    "psi_per_min": "psi/min",
+    "degC": "°C",
+    "degF": "°F",
+    "Pa_a": "Pa",
+    "mbar_a": "mbar",
+    "count": "",
+}
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Gate:
@@ -129,15 +160,22 @@ class Gate:
 
     @property
     def condition(self) -> str:
-        """The condition in words, such as `room co2 at most 5000 ppm, steady for 30 s`."""
-        limits = [
+        """The condition in words, such as `CO2 in the air at most 5000 ppm, steady for 30 s`."""
+        limits = " and ".join(
             f"{word} {value:g}"
             for word, value in (("at least", self.at_least), ("at most", self.at_most))
             if value is not None
-        ]
+        )
         steady = f", steady for {self.steady_s:g} s" if self.steady_s else ""
-        unit = "" if self.unit == "count" else f" {self.unit}"
-        return f"{self.quantity.replace('_', ' ')} {' and '.join(limits)}{unit}{steady}"
+        words = QUANTITY_WORDS[self.quantity]
+        if self.unit == "count":
+            return f"{words}{steady}" if self.at_least == 1.0 else f"{words}: {limits}{steady}"
+        return f"{words} {limits} {self.unit_words}{steady}"
+
+    @property
+    def unit_words(self) -> str:
+        """The unit as people read it; empty for a count."""
+        return UNIT_WORDS.get(self.unit, self.unit)
 
 
 @dataclass(frozen=True, slots=True)

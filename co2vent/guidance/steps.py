@@ -21,7 +21,14 @@ from co2vent.guidance.job import (
 )
 from co2vent.guidance.job_items import JobItem
 from co2vent.guidance.job_words import describe
-from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Gate, Procedure, Step, StepKind
+from co2vent.guidance.procedure import (
+    QUANTITY_WORDS,
+    VENTING_CONFIRMATIONS,
+    Gate,
+    Procedure,
+    Step,
+    StepKind,
+)
 
 MIN_REASON: Final = 3  # characters; a skip without a reason is no skip
 POSITIONS: Final = ("shut", "open")
@@ -161,9 +168,9 @@ def _refusal(job: Job, item: JobItem) -> str:
                 return f"no gate {identity!r} in the running step"
             if isinstance(item, items.Typed):
                 if not gate.by_hand:
-                    return f"{gate.quantity.replace('_', ' ')} must come from readings here"
+                    return f"{QUANTITY_WORDS[gate.quantity]}: must come from readings here"
                 if not gate.allows(gate.to_si(item.value)):
-                    return f"{item.value:g} {gate.unit} does not meet: {gate.condition}"
+                    return f"{item.value:g} {gate.unit_words} does not meet: {gate.condition}"
         case items.GateTimedOut(id=identity):
             if _gate(step, identity) is None:
                 return f"no gate {identity!r} in the running step"

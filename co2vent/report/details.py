@@ -121,7 +121,7 @@ def _steps(job: Job) -> list[tuple[object, ...]]:
         for gate in step.gates:
             record = job.gates.get(gate.id)
             if state.state is StepState.DONE and record is not None and record.met_s is not None:
-                value = "" if record.value is None else f"{record.value:.4g} {gate.unit}"
+                value = "" if record.value is None else f"{record.value:.4g} {gate.unit_words}"
                 how = f"read off by {record.typed_by}" if record.typed_by else "from readings"
                 rows.append((f"gate: {gate.condition}: {value}, {how}",))
     return rows

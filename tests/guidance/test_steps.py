@@ -95,9 +95,9 @@ def test_a_gate_is_met_only_after_its_steady_time_of_fresh_readings() -> None:
     job = feed(at_protect(), *(items.Confirm(8, one, "Bo") for one in VENTING_CONFIRMATIONS))
     good = {"room_co2": 450.0}
     job = feed(job, Observed(10, False, good), Observed(39, False, good))
-    assert "room co2" in refused(job, items.Done(39, "Ada"))
+    assert "CO2 in the air" in refused(job, items.Done(39, "Ada"))
     job = feed(job, Observed(39.5, True, good), Observed(41, False, good))
-    assert "room co2" in refused(job, items.Done(41, "Ada")), "a stale moment starts it again"
+    assert "CO2 in the air" in refused(job, items.Done(41, "Ada")), "a stale moment starts it again"
     job = feed(job, Observed(71.5, False, good), items.Done(72, "Ada"))
     assert job.steps[3].state is StepState.DONE
 
@@ -107,7 +107,7 @@ def test_stale_or_contrary_readings_lose_a_gate(bad: Observed) -> None:
     good = {"room_co2": 450.0}
     job = feed(at_protect(), *(items.Confirm(8, one, "Bo") for one in VENTING_CONFIRMATIONS))
     job = feed(job, Observed(10, False, good), Observed(45, False, good), bad)
-    assert "room co2" in refused(job, items.Done(61, "Ada"))
+    assert "CO2 in the air" in refused(job, items.Done(61, "Ada"))
 
 
 def test_time_alone_passes_no_gate_it_warns_once() -> None:
@@ -116,7 +116,7 @@ def test_time_alone_passes_no_gate_it_warns_once() -> None:
     job, second = advance_job(job, Observed(9e5, False, {"room_co2": 9e3}))
     assert [event.kind for event in first] == [JobEventKind.ACCEPTED, JobEventKind.CAUTION]
     assert not second
-    assert "room co2" in refused(job, items.Done(9e5, "Ada"))
+    assert "CO2 in the air" in refused(job, items.Done(9e5, "Ada"))
 
 
 def test_a_value_that_is_no_number_meets_nothing() -> None:
@@ -141,7 +141,7 @@ def test_going_back_voids_what_was_shown_later_and_keeps_the_history() -> None:
     job = feed(job, items.GoBack(30, "vent", "supply valve passed", "Ada"))
     assert job.step is not None
     assert job.step.id == "vent"
-    assert "pressure above stop" in refused(job, items.Done(31, "Ada"))
+    assert "pressure above the stop" in refused(job, items.Done(31, "Ada"))
     assert any("supply valve passed" in event.text for event in job.history)
 
 

@@ -1,0 +1,183 @@
+"""A job in the window: keeps its folder, shows it, and lets live readings decide its gates.
+
+For the window that holds it: `observe(view)` with each new view of the vent, `attach_log(path)`
+when a recording ends, `back` when the person leaves.
+"""
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import UTC, datetime
+from pathlib import Path
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QStackedWidget, QWidget
+
+from co2vent.errors import Co2ventError, RefusedInputError
+from co2vent.guidance.job import JobEvent, JobEventKind, JobHead
+from co2vent.guidance.job_items import JobItem
+from co2vent.guidance.job_readings import observe
+from co2vent.guidance.procedure import MAX_BYTES, default_procedure_text
+from co2vent.guidance.session import View
+from co2vent.store.job_file import JobFile
+from co2vent.store.job_record import folder_name
+from co2vent.window.job_page import JobPage
+from co2vent.window.job_start import JobStart
+from co2vent.window.look import Look
+from co2vent.window.words import translate
+
+LOOK_S = 1.0  # gates are looked at once a second; a view comes with every reading
+
+
+def utc_now() -> datetime:
+    """Return the time of the wall clock with the zone of this place."""
+    return datetime.now(UTC).astimezone()
+
+
+class JobDesk(QStackedWidget):
+    """The form to begin or open a job, then the job's page."""
+
+    back = Signal()
+
+    def __init__(
+        self,
+        look: Look,
+        folder: Path | None = None,
+        parent: QWidget | None = None,
+        clock: Callable[[], datetime] = utc_now,
+    ) -> None:
+        super().__init__(parent)
+        self._clock = clock
+        self._looked_s = -LOOK_S
+        self._said = ""
+        self.job_file: JobFile | None = None
+        self.start = JobStart(look, folder or Path.home() / "co2vent-jobs", self)
+        self.page = JobPage(look, self)
+        self.addWidget(self.start)
+        self.addWidget(self.page)
+        self.start.back.connect(self.back)
+        self.start.begun.connect(self.begin)
+        self.start.opened.connect(self.open_job)
+        self.page.back.connect(self.back)
+        self.page.acted.connect(self.act)
+        self.page.report_asked.connect(self.write_report)
+        self.page.sign_asked.connect(self.sign)
+
+    def begin(self, head: JobHead, parent: str, steps_file: str = "", plan: object = None) -> None:
+        """Begin a job in a new folder in `parent`."""
+        now = self._clock()
+        try:
+            steps = _steps_text(steps_file)
+            folder = Path(parent or ".") / folder_name(head.section, now)
+            known_plan = plan if isinstance(plan, dict) else None
+            self._take(JobFile.create(folder, head, steps, now, known_plan), head)
+        except Co2ventError as error:
+            self.start.say(str(error))
+
+    def open_job(self, folder: str) -> None:
+        """Open a job again where it stopped."""
+        try:
+            job_file = JobFile.open(Path(folder), "opened again", self._clock())
+            self._take(job_file, job_file.job.head)
+        except Co2ventError as error:
+            self.start.say(str(error))
+
+    def _take(self, job_file: JobFile, head: JobHead) -> None:
+        self.job_file = job_file
+        if head.people and not self.page.person.text():
+            self.page.person.setText(head.people[0].name)
+        self.page.show_job(job_file.job)
+        self.setCurrentWidget(self.page)
+        self.page.apply_look()
+
+    def act(self, item: JobItem) -> None:
+        """Stamp an item with the job's time, keep it, show what it did."""
+        if self.job_file is None:
+            return
+        now = self._clock()
+        stamped = replace(item, at_s=self.job_file.at_s(now))
+        self._guarded(lambda job_file: job_file.advance(stamped, now))
+
+    def observe(self, view: View) -> None:
+        """Let the newest readings meet or lose the running step's gates, once a second."""
+        if self.job_file is None:
+            return
+        now = self._clock()
+        at_s = self.job_file.at_s(now)
+        if at_s - self._looked_s < LOOK_S:
+            return
+        self._looked_s = at_s
+        self._guarded(lambda job_file: job_file.advance(observe(view, at_s), now))
+
+    def attach_log(self, path: Path) -> None:
+        """Add a recording that has ended to the job."""
+        from co2vent.readings.log_file import read_log
+
+        if self.job_file is None:
+            return
+        now = self._clock()
+
+        def attach(job_file: JobFile) -> tuple[JobEvent, ...]:
+            log = read_log(path)
+            return job_file.attach_log(path, len(log.readings), log.setup.simulated, now)
+
+        self._guarded(attach)
+
+    def sign(self, name: str, role: str) -> None:
+        """Sign everything so far; practice is refused."""
+        now = self._clock()
+
+        def signed(job_file: JobFile) -> tuple[JobEvent, ...]:
+            signature = job_file.sign(name, role, now)
+            self._said = translate("Job", "Signed, digest ") + signature.over[:16]
+            return ()
+
+        self._guarded(signed)
+
+    def write_report(self) -> None:
+        """Write the report as PDF into the job's folder, named by the digest it shows."""
+        now = self._clock()
+
+        def report(job_file: JobFile) -> tuple[JobEvent, ...]:
+            from co2vent.report.from_files import report_facts
+            from co2vent.report.pdf import write_pdf
+
+            folder = job_file.record.folder
+            path = folder / f"report-{job_file.digest[:12]}.pdf"
+            write_pdf(report_facts(folder, now), path)
+            self._said = translate("Job", "Report: ") + str(path)
+            return ()
+
+        self._guarded(report)
+
+    def _guarded(self, action: Callable[[JobFile], tuple[JobEvent, ...]]) -> None:
+        """Do `action`, show the job after it, and say what was refused or cautioned."""
+        if self.job_file is None:
+            return
+        self._said = ""
+        try:
+            events = action(self.job_file)
+        except Co2ventError as error:
+            self.page.show_job(self.job_file.job)
+            self.page.say(str(error))
+            return
+        self.page.show_job(self.job_file.job)
+        loud = [event.text for event in events if event.kind is not JobEventKind.ACCEPTED]
+        if loud or self._said:
+            self.page.say(" ".join([*loud, self._said]).strip())
+
+    def apply_look(self) -> None:
+        """Take theme and sizes."""
+        self.start.apply_look()
+        self.page.apply_look()
+
+
+def _steps_text(path: str) -> str:
+    if not path:
+        return default_procedure_text()
+    try:
+        with Path(path).open("rb") as file:
+            return file.read(MAX_BYTES + 1).decode("utf-8")
+    except OSError as error:
+        raise RefusedInputError(f"{path}: {error.strerror}; check the name") from None
+    except UnicodeDecodeError:
+        raise RefusedInputError(f"{path}: not UTF-8 text; save it as UTF-8") from None
