@@ -28,9 +28,7 @@ class ExposureLimit:
     source: str
 
 
-_NIOSH_PAGE: Final = (
-    "NIOSH, Immediately Dangerous to Life or Health: carbon dioxide, 124-38-9; read"
-)
+_NIOSH_PAGE: Final = "NIOSH IDLH page for CAS 124-38-9; read"
 
 IDLH: Final = ExposureLimit("IDLH", 40_000.0, "immediately dangerous", _NIOSH_PAGE)
 

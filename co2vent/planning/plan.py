@@ -253,6 +253,7 @@ def plan_vent(given: PlanInput) -> PlanResult:
         liquid_left_at_stop_kg=left,
         vented_to_stop_kg=None if vent is None else vent.to_stop.vented_kg,
         dry_ice_kg_if_vented_straight_down=None if vent is None else vent.dry_ice_kg,
+        dry_ice_temperature_k=co2.sublimation_temperature_k(setup.ambient_pressure_pa),
         vent_to_stop_s=None if vent is None else vent.to_stop.time_s,
         highest_vent_flow_kg_s=None if vent is None else vent.to_stop.highest_flow_kg_s,
         boil_off_energy_j=energy,

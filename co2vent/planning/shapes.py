@@ -78,6 +78,7 @@ class PlanResult:
     liquid_left_at_stop_kg: float | None
     vented_to_stop_kg: float | None
     dry_ice_kg_if_vented_straight_down: float | None
+    dry_ice_temperature_k: float  # under its own vapour at ambient pressure
     vent_to_stop_s: float | None
     highest_vent_flow_kg_s: float | None
     boil_off_energy_j: float | None

@@ -102,7 +102,10 @@ def _liquid(plan: PlanResult) -> Iterator[str]:
     yield ""
     yield "What is left"
     yield _line("liquid at the stop pressure", mass_words(plan.liquid_left_at_stop_kg))
-    yield _line("dry ice if straight down", mass_words(plan.dry_ice_kg_if_vented_straight_down))
+    ice = mass_words(plan.dry_ice_kg_if_vented_straight_down)
+    if plan.dry_ice_kg_if_vented_straight_down:
+        ice += f", at {celsius_words(plan.dry_ice_temperature_k)}"
+    yield _line("dry ice if straight down", ice)
     if plan.boil_off_energy_j:
         yield _line("heat to boil it out", f"{plan.boil_off_energy_j / 1e3:,.0f} kJ")
     for way in plan.ways_to_remove_liquid:

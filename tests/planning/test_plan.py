@@ -150,6 +150,8 @@ def test_altitude_moves_the_gauge_figures_and_the_room() -> None:
     at_1600 = Setup(ambient_pressure_pa=83_524.0, ambient_pressure_assumed=False)
     plan = plan_vent(replace(PLAIN, setup=at_1600))
     assert plan.triple_point_pa_gauge == pytest.approx(4.344e5, abs=100)
+    # dry ice at 83.5 kPa: 192.36 K (Span & Wagner eq. 3.12)
+    assert plan.dry_ice_temperature_k == pytest.approx(192.36, abs=0.02)
     assert not any("Altitude" in sentence for sentence in plan.assumptions)
     assert any("Altitude" in sentence for sentence in plan_vent(PLAIN).assumptions)
 
