@@ -198,10 +198,13 @@ def _air_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
                 f"All of it in the room is {total:,.0f} ppm when mixed, above the {worst.name} of "
                 f"{worst.ppm:,.0f} ppm ({worst.averaged}): lead the vent outdoors."
             )
-        if layer + AMBIENT_AIR_PPM >= IDLH.ppm > total:
+        pooled = [limit for limit in plan.exposure_limits if limit.passed_in_floor_layer]
+        if len(pooled) > len(passed):
+            worst = pooled[-1]
             yield (
                 f"Unmixed it lies on the floor: up to {layer + AMBIENT_AIR_PPM:,.0f} ppm in the "
-                "lowest half metre, above the IDLH of 40,000 ppm."
+                f"lowest half metre, above the {worst.name} of {worst.ppm:,.0f} ppm "
+                f"({worst.averaged}). Nobody kneels or sits there; mind pits and stairs down."
             )
         if total >= IDLH.ppm and rise < 1e6:
             yield f"Oxygen would still read {oxygen_percent(rise):.1f} % then."

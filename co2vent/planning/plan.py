@@ -5,8 +5,8 @@ from math import isfinite
 from typing import Final
 
 from co2vent import co2
-from co2vent.co2.ranges import HIGHEST_LIQUID_FULL_TEMPERATURE_K, LOWEST_SUBLIMATION_PA
-from co2vent.errors import OutOfRangeError, RefusedInputError
+from co2vent.co2.ranges import LOWEST_SUBLIMATION_PA
+from co2vent.errors import RefusedInputError
 from co2vent.planning import boil_off, caution, exposure, room
 from co2vent.planning.boil_down import VentPath, dry_ice_on_the_shelf_kg, vent_vapor_to
 from co2vent.planning.charge import ChargeState, charge_at
@@ -14,6 +14,7 @@ from co2vent.planning.exposure import ExposureLimit
 from co2vent.planning.gauge_fit import gauge_fit
 from co2vent.planning.metal import metal_checks
 from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
+from co2vent.planning.trapped import trapped
 from co2vent.planning.volume import cylinder_area_m2
 from co2vent.readings.limits import stop_pressure_pa, triple_point_pa_gauge
 
@@ -89,49 +90,6 @@ def _vent(given: PlanInput, charge: ChargeState, stop_pa: float) -> _Vent:
         ambient_pressure_pa=given.setup.ambient_pressure_pa,
     )
     return _Vent(path, dry_ice_on_the_shelf_kg(triple.liquid_kg))
-
-
-@dataclass(frozen=True, slots=True)
-class _Trapped:
-    """What warming does to the shut section."""
-
-    bar_per_k: float | None = None
-    kelvin_to_relief: float | None = None
-    full_at_k: float | None = None
-    kelvin_of_this_charge: float | None = None
-
-
-def _kelvin_to(temperature_k: float, pressure_pa: float) -> float | None:
-    try:
-        return co2.kelvin_to_pressure(temperature_k, pressure_pa)
-    except OutOfRangeError:
-        return None
-
-
-def _trapped(given: PlanInput, charge: ChargeState | None) -> _Trapped:
-    if charge is None or not (
-        co2.TRIPLE_TEMPERATURE_K <= charge.temperature_k <= HIGHEST_LIQUID_FULL_TEMPERATURE_K
-    ):
-        return _Trapped()
-    slope = co2.liquid_full_pressure_slope_pa_per_k(charge.temperature_k) / 1e5
-    try:
-        full_at = co2.liquid_full_temperature_k(charge.total_kg / charge.volume_m3)
-    except OutOfRangeError:
-        full_at = None
-    if given.filled == 1.0:
-        full_at = charge.temperature_k
-    if given.relief_pa_gauge is None:
-        return _Trapped(slope, None, full_at)
-    relief = given.relief_pa_gauge + given.setup.ambient_pressure_pa
-    own: float | None = None
-    if full_at is not None and co2.saturation_pressure_pa(full_at) < relief:
-        climb = _kelvin_to(full_at, relief)
-        own = None if climb is None else full_at - charge.temperature_k + climb
-    elif charge.liquid_kg > 0.0 and relief <= co2.CRITICAL_PRESSURE_PA:
-        # two phases all the way: the boiling line reaches the setting (or has already)
-        boiling = co2.saturation_temperature_k(max(relief, co2.TRIPLE_PRESSURE_PA))
-        own = max(0.0, boiling - charge.temperature_k)
-    return _Trapped(slope, _kelvin_to(charge.temperature_k, relief), full_at, own)
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,7 +173,10 @@ def plan_vent(given: PlanInput) -> PlanResult:
     stop_pa = stop_pressure_pa(setup)
     charge = _charge(given)
     vent = None if charge is None else _vent(given, charge, stop_pa)
-    trapped = _trapped(given, charge)
+    relief_pa = None
+    if given.relief_pa_gauge is not None:
+        relief_pa = given.relief_pa_gauge + setup.ambient_pressure_pa
+    shut = trapped(charge, relief_pa)
     air = _room(given, charge, vent)
     stop_k = co2.saturation_temperature_k(stop_pa)
     # a charge that is colder than the stop temperature is not warmed by the vent
@@ -266,10 +227,10 @@ def plan_vent(given: PlanInput) -> PlanResult:
             liquid_temperature_k=stop_k,
             ambient_pressure_pa=setup.ambient_pressure_pa,
         ),
-        trapped_liquid_bar_per_k=trapped.bar_per_k,
-        kelvin_to_relief=trapped.kelvin_to_relief,
-        liquid_full_at_k=trapped.full_at_k,
-        kelvin_to_relief_of_this_charge=trapped.kelvin_of_this_charge,
+        trapped_liquid_bar_per_k=shut.bar_per_k,
+        kelvin_to_relief=shut.kelvin_to_relief,
+        liquid_full_at_k=shut.full_at_k,
+        kelvin_to_relief_of_this_charge=shut.kelvin_of_this_charge,
         gauge_fit=gauge_fit(setup, None if charge is None else charge.pressure_pa),
         metals=metal_checks(coldest_k, given.metal_minimum_k),
         room_ppm_all_vented=air.mixed_ppm,

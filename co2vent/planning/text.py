@@ -4,7 +4,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 
 from co2vent.planning.caution import celsius_words, pressure_words
-from co2vent.planning.shapes import PlanInput, PlanResult
+from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
 
 _COLUMN = 29
 _LINE = 96
@@ -150,13 +150,20 @@ def _room(given: PlanInput, plan: PlanResult) -> Iterator[str]:
             yield _line("  while vented, ventilated", _ppm_words(plan.room_ppm_while_ventilated))
         if plan.clearing_time_s is not None:
             poor = duration_words(plan.clearing_time_poorly_mixed_s)
-            yield _line(
-                f"clear to {plan.exposure_limits[0].ppm:,.0f} ppm in",
-                f"{duration_words(plan.clearing_time_s)}; poorly mixed {poor}",
-            )
+            clear = f"{duration_words(plan.clearing_time_s)}; poorly mixed {poor}"
+            if plan.clearing_time_s == 0.0:
+                clear = "it stays below that when mixed"
+            yield _line(f"clear to {plan.exposure_limits[0].ppm:,.0f} ppm in", clear)
     for limit in plan.exposure_limits:
-        passed = {True: "exceeded; ", False: "kept; ", None: ""}[limit.passed_if_mixed]
         yield _line(
             f"limit {limit.ppm:,.0f} ppm",
-            f"{passed}{limit.name}, {limit.averaged} ({limit.source})",
+            f"{_kept_words(limit)}{limit.name}, {limit.averaged} ({limit.source})",
         )
+
+
+def _kept_words(limit: LimitCheck) -> str:
+    if limit.passed_if_mixed is None:
+        return ""
+    if limit.passed_if_mixed:
+        return "exceeded; "
+    return "exceeded on the floor; " if limit.passed_in_floor_layer else "kept; "

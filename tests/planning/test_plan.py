@@ -105,6 +105,8 @@ def test_countries_bring_their_own_limits() -> None:
     plan = plan_vent(replace(PLAIN, country=Country.UK, room_m3=300.0))
     assert [limit.ppm for limit in plan.exposure_limits] == [5000, 15_000, 40_000]
     assert [limit.passed_if_mixed for limit in plan.exposure_limits] == [True, False, False]
+    assert [limit.passed_in_floor_layer for limit in plan.exposure_limits] == [True, True, True]
+    assert warned(plan, "lies on the floor")
 
 
 # gauge class: error in bar, kelvin at the triple point (0.2252 bar/K), verdict
