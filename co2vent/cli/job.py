@@ -11,10 +11,12 @@ from typing import Final
 from co2vent.errors import RefusedInputError
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import GaugeRecord, JobEvent, JobEventKind, JobHead, Person
+from co2vent.guidance.job_tests import TestOptions
 from co2vent.guidance.procedure import MAX_BYTES, default_procedure_text, read_procedure
 from co2vent.guidance.steps import TESTED
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import folder_name, read_job
+from co2vent.units import ZERO_CELSIUS_K
 
 #: Readings that met a gate longer ago say nothing of now. This program's choice.
 OLD_S: Final = 900.0
@@ -285,7 +287,13 @@ def _test(args: argparse.Namespace) -> int:
 
     now = _now()
     job_file = _open(args, now)
-    for events in judge_log(job_file, args.test, args.log, now, args.by, args):
+    metal = args.coldest_metal_c
+    options = TestOptions(
+        begin_s=args.begin_s,
+        gauge_seen_moving=args.gauge_seen_moving,
+        coldest_metal_k=None if metal is None else metal + ZERO_CELSIUS_K,
+    )
+    for events in judge_log(job_file, args.test, args.log, now, args.by, options):
         _told(events)
     return 0
 

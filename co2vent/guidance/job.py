@@ -138,6 +138,21 @@ class Job:
             texts[identity] for identity in VENTING_CONFIRMATIONS if identity not in self.confirmed
         )
 
+    @property
+    def valves_shut(self) -> tuple[str, ...]:
+        """The valves whose latest word on the isolation list is shut."""
+        latest = {one.valve: one.position for one in self.isolation}
+        return tuple(valve for valve, position in latest.items() if position == "shut")
+
+    @property
+    def skipped(self) -> tuple[str, ...]:
+        """The steps that were left out, with their reasons."""
+        return tuple(
+            f"{step.title}: {record.reason}"
+            for step, record in zip(self.procedure.steps, self.steps, strict=True)
+            if record.state is StepState.SKIPPED
+        )
+
     def lacks(self) -> tuple[str, ...]:
         """Return what the running step still waits for, in words; empty: it can be ended."""
         step = self.step
@@ -152,6 +167,8 @@ class Job:
         missing += [gate.condition for gate in step.gates if not self.gate_met(gate)]
         if step.kind is StepKind.VENT:
             missing += [text for text in self.venting_lacks if text not in missing]
+        if step.kind is StepKind.RETURN and self.valves_shut:
+            missing.append(f"still shut on the isolation list: {', '.join(self.valves_shut)}")
         if step.kind is StepKind.ISOLATE and not self.isolation:
             missing.append("the isolation list is empty: name each valve")
         return tuple(missing)

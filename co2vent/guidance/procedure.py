@@ -34,6 +34,9 @@ MAX_ITEMS: Final = 40  # of one list in one step
 MAX_TEXT: Final = 600  # characters of one text
 MAX_DEPTH: Final = 8  # nested brackets
 MAX_SECONDS: Final = 7 * 86_400.0
+#: The least pressure above the triple point at which a site may let liquid follow the vapour: the
+#: stop pressure's own margin. This program's choice.
+MIN_VAPOUR_BREAK_PA: Final = 1e5
 
 
 class StepKind(StrEnum):
@@ -398,10 +401,29 @@ class _Checker:
             )
         if StepKind.OPEN in kinds and StepKind.BLEEDS not in kinds[: kinds.index(StepKind.OPEN)]:
             raise self.fail('a step of kind "bleeds" must come before the step of kind "open"')
+        if StepKind.VACUUM_TEST in kinds:
+            self.check_vapour_break(steps[kinds.index(StepKind.VACUUM_TEST) :])
         for number, step in enumerate(steps, 1):
             if step.kind is StepKind.BLEEDS and step.skippable:
                 self._place = self.place(number, step.id)
                 raise self.fail("bleeds can't be skippable; write skippable = false")
+
+    def check_vapour_break(self, later: tuple[Step, ...]) -> None:
+        """A vacuum is broken with vapour, shown above the triple point by readings, or not at all.
+
+        Liquid let into a vacuum is an instant plug of dry ice.
+        """
+        for step in later:
+            if step.kind is StepKind.VAPOUR_BREAK:
+                for gate in step.gates:
+                    if gate.quantity == "pressure_above_triple_point" and (
+                        gate.to_si(gate.at_least or 0.0) >= MIN_VAPOUR_BREAK_PA
+                    ):
+                        return
+        raise self.fail(
+            'after the vacuum test a step of kind "vapour_break" needs a gate on '
+            "pressure_above_triple_point with at_least of 1 bar or more"
+        )
 
     # -- single values -------------------------------------------------------------------------
 

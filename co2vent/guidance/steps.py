@@ -31,6 +31,7 @@ from co2vent.guidance.procedure import (
 )
 
 MIN_REASON: Final = 3  # characters; a skip without a reason is no skip
+POINTS_HOLD_S: Final = 4 * 3600.0  # how long the five points outlive a stop; program's choice
 POSITIONS: Final = ("shut", "open")
 #: A test, the gate quantity that it decides and the verdict that meets it.
 TESTS: Final = {
@@ -250,9 +251,11 @@ def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
             record = job.gates.get(item.id, GateRecord())
             return _with_gate(job, item.id, replace(record, timed_out=True)), ""
         case items.Done():
-            return _end_step(job, StepState.DONE, item.at_s, item.by, ""), ""
+            job = _end_step(job, StepState.DONE, item.at_s, item.by, "")
+            return job, _opening_caution(job)
         case items.Skip():
-            return _end_step(job, StepState.SKIPPED, item.at_s, item.by, item.reason.strip()), ""
+            job = _end_step(job, StepState.SKIPPED, item.at_s, item.by, item.reason.strip())
+            return job, _opening_caution(job)
         case items.GoBack():
             return _go_back(job, item), ""
         case items.Note():
@@ -263,7 +266,14 @@ def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
             caution = "Simulated readings: this job is practice and can't be signed."
             return replace(job, logs=(*job.logs, item)), caution if item.simulated else ""
         case items.Reopened():
-            return _without_read_gates(job), ""
+            return _reopened(job, item.at_s), ""
+
+
+def _opening_caution(job: Job) -> str:
+    """Say what was left out when the step that breaks the joint begins."""
+    if job.step is None or job.step.kind is not StepKind.OPEN or not job.skipped:
+        return ""
+    return f"Left out before the joint is broken: {'; '.join(job.skipped)}"
 
 
 def _with_gate(job: Job, identity: str, record: GateRecord) -> Job:
@@ -281,8 +291,18 @@ def _with_test(job: Job, item: items.TestResult) -> Job:
     return job
 
 
-def _without_read_gates(job: Job) -> Job:
-    """Forget what readings met in the running step: after a stop they must be read anew."""
+def _reopened(job: Job, at_s: float) -> Job:
+    """Forget what readings met in the running step: after a stop they must be read anew.
+
+    The five points are for the people and the wind of now: old ones are void too.
+    """
+    old = {
+        identity
+        for identity in VENTING_CONFIRMATIONS
+        if identity in job.confirmed and at_s - job.confirmed[identity][0] > POINTS_HOLD_S
+    }
+    confirmed = {key: value for key, value in job.confirmed.items() if key not in old}
+    job = replace(job, confirmed=confirmed)
     running = () if job.step is None else job.step.gates
     forgotten = {
         gate.id

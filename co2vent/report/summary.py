@@ -59,6 +59,7 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
             ("Work", head.order),
             ("People", people),
             ("Begun", f"{facts.record.started:%Y-%m-%d %H:%M %Z}"),
+            ("Steps left out", "; ".join(facts.record.job.skipped) or "none so far"),
         ]
     else:
         entries += [("Section", facts.section), ("Readings log", "" if log is None else log.name)]

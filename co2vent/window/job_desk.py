@@ -10,14 +10,16 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QStackedWidget, QWidget
+from PySide6.QtWidgets import QFileDialog, QStackedWidget, QWidget
 
 from co2vent.errors import Co2ventError, RefusedInputError
 from co2vent.guidance.job import JobEvent, JobEventKind, JobHead
 from co2vent.guidance.job_items import JobItem
 from co2vent.guidance.job_readings import observe
+from co2vent.guidance.job_tests import TestOptions, judge_test
 from co2vent.guidance.procedure import MAX_BYTES, default_procedure_text
 from co2vent.guidance.session import View
+from co2vent.readings.log_file import read_log
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import folder_name
 from co2vent.window.job_page import JobPage
@@ -61,6 +63,7 @@ class JobDesk(QStackedWidget):
         self.page.acted.connect(self.act)
         self.page.report_asked.connect(self.write_report)
         self.page.sign_asked.connect(self.sign)
+        self.page.judge_asked.connect(self.ask_judge)
 
     def begin(self, head: JobHead, parent: str, steps_file: str = "", plan: object = None) -> None:
         """Begin a job in a new folder in `parent`."""
@@ -110,8 +113,6 @@ class JobDesk(QStackedWidget):
 
     def attach_log(self, path: Path) -> None:
         """Add a recording that has ended to the job."""
-        from co2vent.readings.log_file import read_log
-
         if self.job_file is None:
             return
         now = self._clock()
@@ -121,6 +122,30 @@ class JobDesk(QStackedWidget):
             return job_file.attach_log(path, len(log.readings), log.setup.simulated, now)
 
         self._guarded(attach)
+
+    def ask_judge(self, test: str, gauge_seen_moving: bool) -> None:
+        """Ask for the log of a test and judge it."""
+        name, _ = QFileDialog.getOpenFileName(
+            self, translate("Job", "Log of the test"), "", translate("Job", "Readings (*.csv)")
+        )
+        if name:
+            self.judge(test, Path(name), gauge_seen_moving)
+
+    def judge(self, test: str, path: Path, gauge_seen_moving: bool = False) -> None:
+        """Judge a log as a `standing` or `vacuum` test and keep verdict and log in the job."""
+        now = self._clock()
+        options = TestOptions(gauge_seen_moving=gauge_seen_moving)
+
+        def judged(job_file: JobFile) -> tuple[JobEvent, ...]:
+            log = read_log(path)
+            readings = list(log.readings.readings())
+            by = self.page.person.text().strip() or "unnamed"
+            at_s = job_file.at_s(now)
+            result = judge_test(test, readings, log.setup, options, at_s=at_s, by=by, log=path.name)
+            added = job_file.attach_log(path, len(log.readings), log.setup.simulated, now)
+            return added + job_file.advance(result, now)
+
+        self._guarded(judged)
 
     def sign(self, name: str, role: str) -> None:
         """Sign everything so far; practice is refused."""

@@ -28,6 +28,7 @@ from co2vent.window.job_parts import (
     EntryRow,
     GateRow,
     Row,
+    TestRow,
     ValveRow,
     WordsRow,
     WrapLabel,
@@ -36,6 +37,7 @@ from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.words import translate
 
+TESTS_OF = {StepKind.STANDING_TEST: "standing", StepKind.VACUUM_TEST: "vacuum"}
 STATE_MARKS = {
     StepState.WAITING: OPEN,
     StepState.RUNNING: "▶",
@@ -49,6 +51,7 @@ class JobPage(QWidget):
 
     acted = Signal(object)
     report_asked = Signal()
+    judge_asked = Signal(str, bool)  # standing or vacuum; the gauge was seen to move
     sign_asked = Signal(str, str)  # name, role
     back = Signal()
 
@@ -165,6 +168,8 @@ class JobPage(QWidget):
             row.acted.connect(self._stamp)
             if isinstance(row, ConfirmRow):
                 row.withdraw_asked.connect(self._ask_withdraw)
+            if isinstance(row, TestRow):
+                row.judge_asked.connect(self.judge_asked)
             self._column.addWidget(row)
         self._column.addStretch(1)
         self.scroller.verticalScrollBar().setValue(0)
@@ -294,6 +299,10 @@ def _rows_of(step: Step) -> list[Row]:
     rows += [EntryRow(one) for one in step.entries]
     if step.kind is StepKind.ISOLATE:
         rows.insert(2, ValveRow())
+    if step.kind is StepKind.RETURN:
+        rows.insert(2, ValveRow("open"))
+    if step.kind in TESTS_OF:
+        rows.append(TestRow(TESTS_OF[step.kind]))
     if step.goes_wrong:
         title = translate("Job", "What goes wrong here")
         rows.append(WordsRow(title, step.goes_wrong, caution=False))

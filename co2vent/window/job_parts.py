@@ -208,11 +208,45 @@ class EntryRow(Row):
         self.label.setText(f"{mark}{self.entry.text}{needed}{value}")
 
 
+class TestRow(Row):
+    """A test of a closed section: choose its log, see the verdict."""
+
+    __test__ = False  # not a test case, whatever its name says to a test collector
+    judge_asked = Signal(str, bool)
+
+    def __init__(self, test: str) -> None:
+        super().__init__()
+        self.test = test
+        self.moved = QPushButton(translate("Job", "I saw the gauge move"), self)
+        self.moved.setCheckable(True)
+        self.key = QPushButton(translate("Job", "Judge a log of this test"), self)
+        self.verdict = WrapLabel("", self)
+        line = QHBoxLayout()
+        line.addWidget(self.moved)
+        line.addWidget(self.key)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(line)
+        column.addWidget(self.verdict)
+        self.key.clicked.connect(self._touch)
+
+    def _touch(self) -> None:
+        self.judge_asked.emit(self.test, self.moved.isChecked())
+
+    def show_job(self, job: Job) -> None:
+        """Show the newest verdict of this test."""
+        results = [one for one in job.tests if one.test == self.test]
+        if results:
+            words = results[-1].verdict.replace("_", " ")
+            self.verdict.setText(f"{words.capitalize()}. {results[-1].reason}")
+
+
 class ValveRow(Row):
     """The isolation list: valve, lock and tag, and what is on the list already."""
 
-    def __init__(self) -> None:
+    def __init__(self, position: str = "shut") -> None:
         super().__init__()
+        self._position = position
         self.valve, self.lock, self.tag = (QLineEdit(self) for _ in range(3))
         for field, words in (
             (self.valve, translate("Job", "Valve")),
@@ -221,7 +255,12 @@ class ValveRow(Row):
         ):
             field.setPlaceholderText(words)
             field.setAccessibleName(words)
-        self.key = QPushButton(translate("Job", "Shut, on the list"), self)
+        self.key = QPushButton(
+            translate("Job", "Shut, locked, tagged")
+            if position == "shut"
+            else translate("Job", "Open again"),
+            self,
+        )
         self.listed = WrapLabel("", self)
         line = QHBoxLayout()
         line.addWidget(self.valve, 3)
@@ -240,7 +279,7 @@ class ValveRow(Row):
         if not valve:
             self.valve.setFocus()
             return
-        self.acted.emit(items.Isolate(0.0, valve, "shut", lock, tag, ""))
+        self.acted.emit(items.Isolate(0.0, valve, self._position, lock, tag, ""))
         for field in fields:
             field.clear()
 

@@ -1,4 +1,4 @@
-"""Standing-pressure test, vacuum-rise test and vapour break, against outside figures.
+"""Standing-pressure test and vacuum-rise test, against outside figures.
 
 Traces are made here from CoolProp's densities and textbook curves, not with the code under test.
 """
@@ -17,7 +17,6 @@ from co2vent.inference.closed_gas import (
 from co2vent.inference.held import fit_slope, student_975
 from co2vent.inference.standing_test import StandingLimits, Tightness, standing_test
 from co2vent.inference.vacuum_rise import VacuumVerdict, vacuum_rise_test
-from co2vent.inference.vapour_break import vapour_break
 from co2vent.inference.water import water_vapour_pressure_pa
 from co2vent.readings.reading import Gas, Reading, Setup
 from co2vent.units import MICRON_PA
@@ -368,24 +367,3 @@ def test_the_leak_rate_is_rise_times_volume() -> None:
     leak = vacuum_rise_test(record, volume_m3=0.0145).leak_pa_m3_per_s
     assert leak is not None
     assert leak.estimate == pytest.approx(120 * 0.133322387415 / 60 * 0.0145, rel=0.05)
-
-
-# -- vapour break -----------------------------------------------------------------------------
-
-TRIPLE = 5.1795e5  # Span and Wagner 1996
-
-
-def test_liquid_follows_only_well_above_the_triple_point_on_warm_metal() -> None:
-    assert vapour_break(11e5, TRIPLE, 263.15, 244.15).liquid_may_follow
-    assert not vapour_break(6e5, TRIPLE, 263.15, 244.15).liquid_may_follow
-    assert not vapour_break(11e5, TRIPLE, 240.0, 244.15).liquid_may_follow
-
-
-@pytest.mark.parametrize(
-    ("pressure", "metal", "minimum"),
-    [(None, 263.0, 244.0), (11e5, None, 244.0), (11e5, 263.0, None), (float("nan"), 263.0, 244.0)],
-)
-def test_what_is_not_known_keeps_liquid_out(
-    pressure: float | None, metal: float | None, minimum: float | None
-) -> None:
-    assert not vapour_break(pressure, TRIPLE, metal, minimum).liquid_may_follow
