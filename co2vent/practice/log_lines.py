@@ -1,0 +1,74 @@
+"""Rows of the model as readings and as the lines of a readings log and a truth file."""
+
+from collections.abc import Iterable
+from typing import Final
+
+import numpy as np
+from numpy.typing import NDArray
+
+from co2vent.practice.scenario import Scenario
+from co2vent.readings.log_writer import LogLayout, metadata_from_setup, metadata_lines
+from co2vent.readings.reading import Reading
+from co2vent.section_model.layout import COLUMN
+
+TRUTH_HEADER: Final = "elapsed_s,pressure_bar_a,liquid_kg,solid_kg,vapor_kg,leak_by_kg_per_s"
+OVER_RANGE_WORD: Final = "OL"
+Rows = NDArray[np.float64]
+
+
+def log_layout(scenario: Scenario) -> LogLayout:
+    """Return which columns the scenario's log has."""
+    quantities = ["ambient_temperature_k"]
+    if scenario.log_clamp:
+        quantities.insert(0, "line_temperature_k")
+    if scenario.log_valve:
+        quantities.append("vent_open")
+    return LogLayout(scenario.setup, quantities=tuple(quantities))
+
+
+def to_reading(scenario: Scenario, row: Rows) -> Reading | None:
+    """Return what the gauge set showed at a row; `None` when the gauge was over its range."""
+    shown_pa = float(row[COLUMN["gauge_pa"]])
+    if shown_pa != shown_pa:
+        return None
+    step = scenario.setting.gauge.clamp_step_k
+    clamp_k = round(float(row[COLUMN["clamp_k"]]) / step) * step if scenario.log_clamp else None
+    return Reading(
+        float(row[0]),
+        shown_pa + scenario.setup.ambient_pressure_pa - scenario.setup.zero_offset_pa,
+        line_temperature_k=clamp_k,
+        ambient_temperature_k=scenario.setting.surroundings.temperature_k,
+        vent_open=bool(row[COLUMN["valve"]] > 0.0) if scenario.log_valve else None,
+    )
+
+
+def header_lines(scenario: Scenario) -> list[str]:
+    """Return the metadata lines, `# simulated: yes` among them, and the header row."""
+    return [*metadata_lines(metadata_from_setup(scenario.setup)), log_layout(scenario).header()]
+
+
+def row_line(scenario: Scenario, layout: LogLayout, row: Rows) -> str:
+    """Return one row of the readings log."""
+    reading = to_reading(scenario, row)
+    if reading is None:
+        blanks = "," * len(layout.quantities)
+        return f"{row[0]:.3f},{OVER_RANGE_WORD}{blanks}"
+    return layout.row(reading)
+
+
+def log_lines(scenario: Scenario, rows: Rows) -> Iterable[str]:
+    """Yield the lines of the readings log, without line ends."""
+    yield from header_lines(scenario)
+    layout = log_layout(scenario)
+    for row in rows:
+        yield row_line(scenario, layout, row)
+
+
+def truth_lines(rows: Rows) -> Iterable[str]:
+    """Yield the lines of the truth file: what was really inside at each reading."""
+    yield TRUTH_HEADER
+    columns = [COLUMN[n] for n in ("pressure_pa", "liquid_kg", "solid_kg", "vapor_kg")]
+    for row in rows:
+        pressure, liquid, solid, vapour = (float(row[c]) for c in columns)
+        leak = float(row[COLUMN["leak_by_kg_per_s"]])
+        yield f"{row[0]:.3f},{pressure / 1e5:.4f},{liquid:.5f},{solid:.5f},{vapour:.5f},{leak:.6g}"

@@ -1,0 +1,168 @@
+"""Who stands at the vent valve: a pure `reading -> valve opening (0..1)`, called once a reading.
+
+`RuleOperator` does what the trade's rule of thumb says, `PlanOperator` a fixed schedule,
+`PromptOperator` what the program prompts. All are told nothing but what the gauge set shows.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final, Protocol
+
+from co2vent.guidance.session import Tick, advance, begin
+from co2vent.inference.outcome import Instruction
+from co2vent.readings.limits import stop_pressure_pa_gauge
+from co2vent.readings.reading import Reading, Rejection, Setup
+from co2vent.units import PSI_PA
+
+FIRST_LOOK_S: Final = 90.0  # closed, before the first vent
+NEARLY_ZERO_PA: Final = 0.05e5
+NEAR_STOP_PA: Final = 1.5e5  # above the stop pressure: the valve is throttled
+THROTTLED: Final = 0.35
+RULE_RISE_PA: Final = PSI_PA  # the trade's rule: no rise over 1 psi means empty
+RULE_WATCH_S: Final = 180.0  # "some minutes"
+REACTION_S: Final = 2.0  # from a prompt to the hand on the valve
+AT_ZERO_S: Final = 120.0  # with the bleeds open, before the record ends
+
+
+class Operator(Protocol):
+    """Somebody at the vent valve."""
+
+    done: bool
+
+    def __call__(self, reading: Reading | None, at_s: float) -> float:
+        """Return the valve opening (0..1) to be held until the next reading.
+
+        `reading` is `None` when the gauge showed no value.
+        """
+
+
+@dataclass(frozen=True, slots=True)
+class PlanStep:
+    """Hold for `hold_s`, or vent until the gauge shows `vent_to_pa` (gauge pressure)."""
+
+    hold_s: float | None = None
+    vent_to_pa: float | None = None
+    opening: float = 1.0
+    longest_s: float = 3600.0  # of a vent that does not get there
+
+
+class PlanOperator:
+    """Does the steps of a fixed plan, one after the other."""
+
+    def __init__(self, steps: Sequence[PlanStep], ambient_pressure_pa: float) -> None:
+        """Take the steps; `ambient_pressure_pa` as the person knows it [Pa]."""
+        self.done = False
+        self._steps = list(steps)
+        self._ambient_pa = ambient_pressure_pa
+        self._next = 0
+        self._since_s: float | None = None
+
+    def __call__(self, reading: Reading | None, at_s: float) -> float:
+        """Return the opening for the step that is on."""
+        while self._next < len(self._steps):
+            step = self._steps[self._next]
+            if self._since_s is None:
+                self._since_s = at_s
+            gone_s = at_s - self._since_s
+            if step.hold_s is not None:
+                if gone_s < step.hold_s:
+                    return 0.0
+            elif step.vent_to_pa is not None and gone_s < step.longest_s:
+                shown_pa = reading.pressure_pa - self._ambient_pa if reading else None
+                if shown_pa is None or shown_pa > step.vent_to_pa:
+                    near = shown_pa is not None and shown_pa - step.vent_to_pa < NEAR_STOP_PA
+                    return step.opening * (THROTTLED if near else 1.0)
+            self._next += 1
+            self._since_s = None
+        self.done = True
+        return 0.0
+
+
+class RuleOperator:
+    """The trade's rule: vent to the stop pressure, close, watch; no rise over 1 psi is "empty"."""
+
+    def __init__(self, setup: Setup, opening: float = 1.0) -> None:
+        """Take what is known of the section; `opening` is how far the valve is opened."""
+        self.done = False
+        self._stop_pa = stop_pressure_pa_gauge(setup)
+        self._ambient_pa = setup.ambient_pressure_pa
+        self._opening = opening
+        self._state = "look"
+        self._since_s: float | None = None
+        self._from_pa = 0.0
+
+    def __call__(self, reading: Reading | None, at_s: float) -> float:
+        """Return the opening that the rule says."""
+        if self._since_s is None:
+            self._since_s = at_s
+        if reading is None:
+            return self._opening if self._state in ("vent", "empty") else 0.0
+        shown_pa = reading.pressure_pa - self._ambient_pa
+        gone_s = at_s - self._since_s
+        if self._state == "look" and gone_s >= FIRST_LOOK_S:
+            self._go("vent", at_s)
+        elif self._state == "vent" and shown_pa <= self._stop_pa:
+            self._from_pa = shown_pa
+            self._go("watch", at_s)
+        elif self._state == "watch" and gone_s >= RULE_WATCH_S:
+            risen = shown_pa - self._from_pa > RULE_RISE_PA
+            self._go("vent" if risen else "empty", at_s)
+        elif self._state == "empty" and shown_pa <= NEARLY_ZERO_PA:
+            self._go("open", at_s)
+        elif self._state == "open" and gone_s >= AT_ZERO_S:
+            self.done = True
+        if self._state in ("look", "watch"):
+            return 0.0
+        near = self._state == "vent" and shown_pa - self._stop_pa < NEAR_STOP_PA
+        return self._opening * (THROTTLED if near else 1.0)
+
+    def _go(self, state: str, at_s: float) -> None:
+        self._state, self._since_s = state, at_s
+
+
+OPEN_ON: Final = {
+    Instruction.VENT,
+    Instruction.VENT_AGAIN,
+    Instruction.VENT_TO_ZERO,
+    Instruction.VENT_NOW,
+    Instruction.OPEN_BLEEDS,
+}
+STOP_ON: Final = {Instruction.CHECK_ISOLATION, Instruction.CHECK_VENT_LINE, Instruction.CHECK_GAUGE}
+GIVE_UP_S: Final = 300.0  # a prompt that a lone operator in a simulation can't act on
+
+
+class PromptOperator:
+    """Follows the program's prompts, a hand's reaction later."""
+
+    def __init__(self, setup: Setup, opening: float = 1.0, reaction_s: float = REACTION_S) -> None:
+        """Start a session for `setup`."""
+        self.done = False
+        self.instruction = Instruction.WAIT
+        self._session = begin(setup)
+        self._opening = opening
+        self._reaction_s = reaction_s
+        self._stop_pa = self._session.stop_pa
+        self._wanted: tuple[Instruction, float] = (Instruction.WAIT, 0.0)
+
+    def __call__(self, reading: Reading | None, at_s: float) -> float:
+        """Take a reading into the session; return the opening that its prompt asks for."""
+        item = Tick(at_s) if reading is None else reading
+        if reading is None:
+            rejection = Rejection(0, "over range", over_range=True)
+            self._session, _ = advance(self._session, rejection)
+        self._session, _ = advance(self._session, item)
+        prompt = self._session.prompt
+        if prompt.instruction != self._wanted[0]:
+            self._wanted = (prompt.instruction, at_s)
+        since_s = at_s - self._wanted[1]
+        if since_s >= self._reaction_s:
+            self.instruction = self._wanted[0]
+        if self.instruction in STOP_ON and since_s > GIVE_UP_S:
+            self.done = True
+        if self.instruction is Instruction.OPEN_BLEEDS and since_s > AT_ZERO_S:
+            self.done = True
+        if self.instruction not in OPEN_ON:
+            return 0.0
+        if reading is not None and 0.0 < reading.pressure_pa - self._stop_pa < NEAR_STOP_PA:
+            return THROTTLED * self._opening
+        return self._opening

@@ -1,0 +1,300 @@
+"""A simulated vent in words a crew would use, from a TOML table to the model's parameters.
+
+    [section]       volume_l, diameter_mm, wall_mm, metal, insulated or outside_w_per_m2k, name
+    [charge]        temperature_c or pressure_bar_g, liquid_fraction, solid_kg, superheat_k,
+                    dry_metal_c, wet_metal_c, nitrogen_bar, oil_kg, desiccant_kg, water_kg
+    [surroundings]  ambient_c, altitude_m
+    [vent]          bore_mm, low_point, plugs (the hose plugs when liquid passes)
+    [leaks]         leak_by_g_per_s, supply_c, supply_liquid, leak_out_bore_mm, relief_bar_g
+    [gauge]         unit, full_scale, accuracy_percent, step, noise, zero, lag_s, period_s, clamp,
+                    clamp_error_k, stuck_from_s, stuck_until_s (pressures in `unit`)
+    [log]           valve, volume, altitude (whether the person knows and logs them)
+
+Every key has a default; an unknown key is refused.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from co2vent.co2 import TRIPLE_TEMPERATURE_K, kernels
+from co2vent.co2.atmosphere import ambient_pressure_pa
+from co2vent.errors import RefusedInputError
+from co2vent.readings.reading import Setup
+from co2vent.section_model.parameters import (
+    METALS,
+    Contents,
+    Gauge,
+    Leaks,
+    Pocket,
+    Section,
+    Setting,
+    Sorbent,
+    Surroundings,
+    VentPath,
+)
+from co2vent.units import PRESSURE_UNITS, ZERO_CELSIUS_K
+
+BARE_W_PER_M2K: Final = 11.0  # still air to light wind, with frost; common practice, no source
+INSULATED_W_PER_M2K: Final = 0.6
+HOSE_TO_VALVE: Final = 1.7  # bore of the hose over that of the valve
+
+Table = Mapping[str, Any]
+# group: key: default (its type is the type asked for; None: a number or not given)
+KEYS: Final[dict[str, dict[str, Any]]] = {
+    "section": {
+        "volume_l": 14.5,
+        "diameter_mm": 80.0,
+        "wall_mm": 4.0,
+        "metal": "steel",
+        "insulated": False,
+        "outside_w_per_m2k": None,
+        "name": "strainer section S-3",
+    },
+    "charge": {
+        "temperature_c": None,
+        "pressure_bar_g": None,
+        "liquid_fraction": 0.0,
+        "solid_kg": 0.0,
+        "superheat_k": 0.0,
+        "dry_metal_c": None,
+        "wet_metal_c": None,
+        "nitrogen_bar": 0.0,
+        "oil_kg": 0.0,
+        "desiccant_kg": 0.0,
+        "water_kg": 0.0,
+    },
+    "surroundings": {"ambient_c": 12.0, "altitude_m": 120.0},
+    "vent": {"bore_mm": 3.0, "low_point": False, "plugs": False, "discharge_coefficient": 0.85},
+    "leaks": {
+        "leak_by_g_per_s": 0.0,
+        "supply_c": -10.0,
+        "supply_liquid": False,
+        "leak_out_bore_mm": 0.0,
+        "relief_bar_g": None,
+    },
+    "gauge": {
+        "unit": "bar_g",
+        "full_scale": 60.0,
+        "accuracy_percent": 0.5,
+        "step": 0.01,
+        "noise": 0.003,
+        "zero": 0.0,
+        "lag_s": 0.2,
+        "period_s": 1.0,
+        "clamp": True,
+        "clamp_error_k": 0.5,
+        "stuck_from_s": float("inf"),
+        "stuck_until_s": float("inf"),
+    },
+    "log": {"valve": True, "volume": True, "altitude": True},
+}
+PLAIN_KEYS: Final = ("title", "plan")  # read by others
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scenario:
+    """A simulated vent: the truth (`setting`), what the person knows (`setup`), what is logged."""
+
+    setting: Setting
+    setup: Setup
+    log_valve: bool = True
+    log_clamp: bool = True
+
+    @property
+    def ambient_pa(self) -> float:
+        """True pressure of the air on site [Pa]."""
+        return self.setting.surroundings.pressure_pa
+
+
+def checked(tables: Table) -> dict[str, dict[str, Any]]:
+    """Return all groups with their defaults filled in.
+
+    Raises:
+        RefusedInputError: an unknown group or key, or a value of the wrong kind.
+    """
+    unknown = set(tables) - set(KEYS) - set(PLAIN_KEYS)
+    if unknown:
+        raise RefusedInputError(
+            f"unknown table [{sorted(unknown)[0]}]: use {', '.join(f'[{name}]' for name in KEYS)}"
+        )
+    filled: dict[str, dict[str, Any]] = {}
+    for group, defaults in KEYS.items():
+        given = tables.get(group, {})
+        if not isinstance(given, Mapping):
+            raise RefusedInputError(f"[{group}] must be a table of key = value lines")
+        wrong = set(given) - set(defaults)
+        if wrong:
+            raise RefusedInputError(
+                f"[{group}] has no key {sorted(wrong)[0]!r}: use {', '.join(defaults)}"
+            )
+        filled[group] = {
+            key: _value(group, key, given[key], default) if key in given else default
+            for key, default in defaults.items()
+        }
+    return filled
+
+
+def _value(group: str, key: str, value: Any, default: Any) -> Any:
+    if isinstance(default, (bool, str)):
+        if not isinstance(value, type(default)):
+            kind = "true or false" if isinstance(default, bool) else "a text in quotes"
+            raise RefusedInputError(f"[{group}] {key} must be {kind}")
+        return value
+    if isinstance(value, bool) or not isinstance(value, (int, float)):
+        raise RefusedInputError(f"[{group}] {key} must be a number")
+    return float(value)
+
+
+def scenario_from(tables: Table) -> Scenario:
+    """Return the scenario that `tables` describe (see the module's head).
+
+    Raises:
+        RefusedInputError: an unknown key or a value that cannot be.
+    """
+    t = checked(tables)
+    air, log = t["surroundings"], t["log"]
+    ambient_pa = ambient_pressure_pa(air["altitude_m"])
+    ambient_k = air["ambient_c"] + ZERO_CELSIUS_K
+    contents = _contents(t["charge"], ambient_pa)
+    section = _section(t["section"], t["charge"])
+    gauge, unit = _gauge(t["gauge"])
+    relief = t["leaks"]["relief_bar_g"]
+    setting = Setting(
+        section=section,
+        contents=contents,
+        surroundings=Surroundings(temperature_k=ambient_k, pressure_pa=ambient_pa),
+        vent=_vent(t["vent"]),
+        leaks=_leaks(t["leaks"], ambient_pa),
+        gauge=gauge,
+    )
+    known_ambient = ambient_pressure_pa(0.0) if not log["altitude"] else ambient_pa
+    setup = Setup(
+        ambient_pressure_pa=known_ambient,
+        ambient_pressure_assumed=not log["altitude"],
+        altitude_m=air["altitude_m"] if log["altitude"] else None,
+        section_name=t["section"]["name"],
+        section_volume_m3=section.volume_m3 if log["volume"] else None,
+        gauge_full_scale_pa=gauge.full_scale_pa + known_ambient,
+        gauge_accuracy_fraction=gauge.accuracy_percent / 100.0,
+        gauge_span_pa=gauge.full_scale_pa,
+        relief_pressure_pa=None if relief is None else relief * 1e5 + known_ambient,
+        insulated=t["section"]["insulated"],
+        simulated=True,
+        pressure_unit=unit,
+        temperature_unit="degF" if unit == "psig" else "degC",
+    )
+    return Scenario(
+        setting=setting, setup=setup, log_valve=log["valve"], log_clamp=t["gauge"]["clamp"]
+    )
+
+
+def _section(table: Table, charge: Table) -> Section:
+    if table["metal"] not in METALS:
+        raise RefusedInputError(f"[section] metal: use one of {', '.join(METALS)}")
+    for key in ("volume_l", "diameter_mm", "wall_mm"):
+        if not table[key] > 0.0:
+            raise RefusedInputError(f"[section] {key} must be above zero")
+    outside = table["outside_w_per_m2k"]
+    if outside is None:
+        outside = INSULATED_W_PER_M2K if table["insulated"] else BARE_W_PER_M2K
+    sorbent = Sorbent(oil_kg=charge["oil_kg"], desiccant_kg=charge["desiccant_kg"])
+    return Section(
+        volume_m3=table["volume_l"] * 1e-3,
+        diameter_m=table["diameter_mm"] * 1e-3,
+        wall_m=table["wall_mm"] * 1e-3,
+        metal=METALS[table["metal"]],
+        outside_w_per_m2k=outside,
+        pockets=(Pocket(sorbent=sorbent),),
+    )
+
+
+def _contents(table: Table, ambient_pa: float) -> Contents:
+    temperature_c, gauge_bar = table["temperature_c"], table["pressure_bar_g"]
+    if temperature_c is not None and gauge_bar is not None:
+        raise RefusedInputError("[charge] give temperature_c or pressure_bar_g, not both")
+    if not 0.0 <= table["liquid_fraction"] <= 1.0:
+        raise RefusedInputError("[charge] liquid_fraction is a share of the volume, 0 to 1")
+    if gauge_bar is not None:
+        pressure_pa = gauge_bar * 1e5 + ambient_pa
+        if not 2e3 < pressure_pa < 70e5:
+            raise RefusedInputError("[charge] pressure_bar_g must lie between -0.9 and 68")
+        saturated_k = kernels.equilibrium_temperature_k(pressure_pa)
+    else:
+        saturated_k = (-10.0 if temperature_c is None else temperature_c) + ZERO_CELSIUS_K
+        if not 190.0 < saturated_k < 303.0:
+            raise RefusedInputError("[charge] temperature_c must lie between -83 and 29")
+        pressure_pa = kernels.equilibrium_pressure_pa(saturated_k)
+    if table["liquid_fraction"] > 0.0 and saturated_k <= TRIPLE_TEMPERATURE_K:
+        raise RefusedInputError(
+            "[charge] liquid CO2 is not colder than -56.6 degC: raise the temperature or leave "
+            "the liquid out"
+        )
+    kelvin = {
+        key: None if table[key] is None else table[key] + ZERO_CELSIUS_K
+        for key in ("dry_metal_c", "wet_metal_c")
+    }
+    return Contents(
+        temperature_k=saturated_k + (table["superheat_k"] if not table["liquid_fraction"] else 0.0),
+        pressure_pa=pressure_pa,
+        liquid_fraction=table["liquid_fraction"],
+        solid_kg=table["solid_kg"],
+        dry_metal_k=kelvin["dry_metal_c"],
+        wet_metal_k=kelvin["wet_metal_c"],
+        nitrogen_pa=table["nitrogen_bar"] * 1e5,
+        water_kg=table["water_kg"],
+    )
+
+
+def _vent(table: Table) -> VentPath:
+    if not 0.1 <= table["bore_mm"] <= 100.0:
+        raise RefusedInputError("[vent] bore_mm must lie between 0.1 and 100")
+    bore = table["bore_mm"] * 1e-3
+    return VentPath(
+        bore_m=bore,
+        hose_bore_m=HOSE_TO_VALVE * bore,
+        low_point=table["low_point"],
+        discharge_coefficient=table["discharge_coefficient"],
+        # a few centimetres of hose filled with snow of half the density of dry ice
+        snow_capacity_kg=0.05 * 0.785 * (HOSE_TO_VALVE * bore) ** 2 * 800.0
+        if table["plugs"]
+        else 0.0,
+    )
+
+
+def _leaks(table: Table, ambient_pa: float) -> Leaks:
+    supply_k = table["supply_c"] + ZERO_CELSIUS_K
+    if not TRIPLE_TEMPERATURE_K < supply_k < 303.0:
+        raise RefusedInputError("[leaks] supply_c must lie between -56 and 29")
+    liquid, vapour = kernels.liquid_enthalpy_j_kg, kernels.vapor_enthalpy_saturated_j_kg
+    relief = table["relief_bar_g"]
+    return Leaks(
+        leak_by_kg_per_s=table["leak_by_g_per_s"] * 1e-3,
+        supply_pa=kernels.saturation_pressure_pa(supply_k),
+        supply_h_j_per_kg=(liquid if table["supply_liquid"] else vapour)(supply_k),
+        leak_out_area_m2=0.7 * 0.785 * (table["leak_out_bore_mm"] * 1e-3) ** 2,
+        relief_pa=0.0 if relief is None else relief * 1e5 + ambient_pa,
+    )
+
+
+def _gauge(table: Table) -> tuple[Gauge, str]:
+    unit = PRESSURE_UNITS.get(table["unit"])
+    if unit is None or not unit.gauge:
+        names = ", ".join(name for name, u in PRESSURE_UNITS.items() if u.gauge)
+        raise RefusedInputError(f"[gauge] unit: use one of {names}")
+    gauge = Gauge(
+        full_scale_pa=table["full_scale"] * unit.pascals,
+        accuracy_percent=table["accuracy_percent"],
+        step_pa=table["step"] * unit.pascals,
+        noise_pa=table["noise"] * unit.pascals,
+        zero_pa=table["zero"] * unit.pascals,
+        lag_s=table["lag_s"],
+        period_s=table["period_s"],
+        clamp=table["clamp"],
+        clamp_error_k=table["clamp_error_k"],
+        stuck_from_s=table["stuck_from_s"],
+        stuck_until_s=table["stuck_until_s"],
+    )
+    if not 0.05 <= gauge.period_s <= 60.0:
+        raise RefusedInputError("[gauge] period_s must lie between 0.05 and 60")
+    return gauge, unit.name
