@@ -27,12 +27,16 @@ def wall_s() -> float:
 
 
 class LiveClock:
-    """Seconds since it was made. Both clocks can be given, so that tests may break them."""
+    """Seconds since it was made. All of time can be given, so that a test may wind it."""
 
     def __init__(
-        self, steady: Callable[[], float] = since_boot_s, wall: Callable[[], float] = wall_s
+        self,
+        steady: Callable[[], float] = since_boot_s,
+        wall: Callable[[], float] = wall_s,
+        sleep: Callable[[float], None] = time.sleep,
     ) -> None:
         """Start at zero."""
+        self.sleep = sleep
         self._steady = steady
         self._wall = wall
         self._origin_s = steady()

@@ -56,8 +56,8 @@ class Monitor:
         self._source = source
         stamp = self.clock.now_s if source.stamped_on_arrival else None
         self._decoder = LogDecoder(columns, overrides, stamp)
-        self._link = Link(source)
-        self._recorder = recorder
+        self._link = Link(source, self.clock.now_s, self.clock.sleep)
+        self.recorder = recorder
         self._session: Session = begin(self._decoder.setup)
         self.view: View = view(self._session)
         self.status = Status(source=SourceState.OPENING, label=source.label)
@@ -90,8 +90,8 @@ class Monitor:
             StoreError: the log cannot be written.
             SourceUnavailableError: the source cannot be opened.
         """
-        if self._recorder is not None:
-            self._recorder.open()
+        if self.recorder is not None:
+            self.recorder.open()
         self._thread = threading.Thread(target=self._run, name="monitor", daemon=True)
         self._thread.start()
         self._opened.wait(FIRST_OPEN_S)
@@ -122,30 +122,45 @@ class Monitor:
 
     def _run(self) -> None:
         try:
-            self._link.open()
+            self.open()
         except Co2ventError as error:
             self._open_error = error
-            self._say_status(SourceState.LOST, str(error))
-            self._close()
             return
         finally:
             self._opened.set()
+        while not self._stopping.is_set() and self.step():
+            pass
+        self.finish()
+
+    def open(self) -> None:
+        """Open the source.
+
+        `open`, `step` until it says no, `finish`: that is what the thread does, and what a test
+        does that winds the time itself.
+
+        Raises:
+            SourceUnavailableError: it cannot be opened.
+        """
+        try:
+            self._link.open()
+        except Co2ventError as error:
+            self._say_status(SourceState.LOST, str(error))
+            self._close()
+            raise
         self._say_status(SourceState.WAITING)
-        while not self._stopping.is_set():
-            try:
-                if not self._step():
-                    break
-            except RefusedInputError as error:
-                self.refusal = error
-                self._say_status(SourceState.REFUSED, str(error))
-                break
-            except Exception as error:  # noqa: BLE001 - the thread's top: shown, never silent
-                if not self._own_fault(error):
-                    break
-        self._finish()
+
+    def step(self) -> bool:
+        """Take what arrives within `READ_S`; return whether there may be more. Never raises."""
+        try:
+            return self._step()
+        except RefusedInputError as error:
+            self.refusal = error
+            self._say_status(SourceState.REFUSED, str(error))
+            return False
+        except Exception as error:  # noqa: BLE001 - the thread's top: shown, never silent
+            return self._own_fault(error)
 
     def _step(self) -> bool:
-        """Take what arrives within `READ_S`; return whether there may be more."""
         arrivals = self._link.read(READ_S)
         step_s = self.clock.check()
         if step_s is not None:
@@ -195,12 +210,15 @@ class Monitor:
                 self._take_rejection(item)
 
     def _take_reading(self, reading: Reading) -> None:
-        if reading == self._last:
+        columns = self._decoder.columns
+        if reading == self._last and columns is not None and columns.has_time:
             return  # the instrument repeats its last row: nothing has been measured since
         now_s = self.clock.now_s()
         last = self._last
         if last is None or reading.at_s != last.at_s or reading.segment != last.segment:
             self._arrived_s = now_s
+        else:
+            self._ticked_s = -TICK_S  # no newer than the last: look at its age at once
         if last is not None and reading.segment != last.segment:
             self._lateness.forget()
         self._last = reading
@@ -232,8 +250,8 @@ class Monitor:
     def _record(self, reading: Reading) -> None:
         """Write the row; what it says when read back waits for the core."""
         row, item = self._log_text().row(reading)
-        if self._recorder is not None:
-            self._recorder.row(row)
+        if self.recorder is not None:
+            self.recorder.row(row)
         if item is not None:
             self._held_back.append(item)
         if isinstance(item, Reading):
@@ -257,17 +275,17 @@ class Monitor:
         else:
             header = self._text.use(columns)
             lines = [header] if header else []
-        if self._recorder is not None:
+        if self.recorder is not None:
             for line in lines:
-                self._recorder.preamble(line)
+                self.recorder.preamble(line)
         return self._text
 
     def _take_rejection(self, rejection: Rejection) -> None:
         item: Item = rejection
         if rejection.over_range and self._text is not None:
             row, read = self._text.over_range_row(self._data_now_s(self.clock.now_s()))
-            if self._recorder is not None:
-                self._recorder.row(row)
+            if self.recorder is not None:
+                self.recorder.row(row)
             if isinstance(read, Rejection):
                 item = Rejection(rejection.line, rejection.reason, read.over_range)
         self._advance(item)
@@ -299,7 +317,7 @@ class Monitor:
     def _tick(self, now_s: float) -> None:
         if self._last is not None:
             self._advance(Tick(self._data_now_s(now_s)))
-        recorder = self._recorder.state if self._recorder is not None else None
+        recorder = self.recorder.state if self.recorder is not None else None
         if recorder != self.status.recorder:
             before, self.status = self.status, replace(self.status, recorder=recorder)
             if before.not_recording != self.status.not_recording:
@@ -335,9 +353,9 @@ class Monitor:
             self._keep_event(text)
 
     def _keep_event(self, text: str) -> None:
-        if self._recorder is not None and self._text is not None:
+        if self.recorder is not None and self._text is not None:
             now = datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
-            self._recorder.event(f"{now} {text}")
+            self.recorder.event(f"{now} {text}")
 
     def _say_status(self, source: SourceState, detail: str = "") -> None:
         self.status = replace(self.status, source=source, label=self._link.label, detail=detail)
@@ -356,7 +374,7 @@ class Monitor:
         self._say_status(SourceState.FAILED, "this program has a fault; use the mechanical gauge")
         return False
 
-    def _finish(self) -> None:
+    def finish(self) -> None:
         """Judge the running hold as it stands, then close; a session that failed says no more."""
         if self.status.source not in (SourceState.FAILED, SourceState.REFUSED):
             try:
@@ -374,6 +392,6 @@ class Monitor:
 
     def _close(self) -> None:
         self._link.close()
-        if self._recorder is not None:
-            self._recorder.close()
-            self.status = replace(self.status, recorder=self._recorder.state)
+        if self.recorder is not None:
+            self.recorder.close()
+            self.status = replace(self.status, recorder=self.recorder.state)

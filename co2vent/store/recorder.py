@@ -12,6 +12,7 @@ import shutil
 import threading
 import time
 from collections import deque
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
@@ -54,9 +55,10 @@ class Recorder:
     `open` raises `StoreError`; after that nothing does, and `state` tells.
     """
 
-    def __init__(self, path: Path) -> None:
-        """Name the file; nothing is opened yet."""
+    def __init__(self, path: Path, write: Callable[[int, bytes], int] = os.write) -> None:
+        """Name the file; nothing is opened yet. `write` stands for the disk, good or bad."""
         self.path = path
+        self._write_to = write
         self.state = RecorderState(False, "not opened")
         self._queue: queue.SimpleQueue[tuple[bytes, bool] | None] = queue.SimpleQueue()
         self._thread: threading.Thread | None = None
@@ -134,6 +136,8 @@ class Recorder:
                 self._set_state(self.state.reason)
                 continue
             self._work(sync=sync or due or ended)
+            if ended and not self.state.recording:
+                self._work(sync=True)  # the last chance: the disk may be well again
         if self._descriptor is not None:
             with contextlib.suppress(OSError):
                 os.close(self._descriptor)
@@ -167,7 +171,7 @@ class Recorder:
     def _write(self, line: bytes) -> None:
         if self._descriptor is None:
             raise StoreError("the log is not open")
-        written = os.write(self._descriptor, line)
+        written = self._write_to(self._descriptor, line)
         if written != len(line):  # a full disk takes a part and says nothing
             raise StoreError("the disk is full")
         self._whole_bytes += written
