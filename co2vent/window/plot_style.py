@@ -1,13 +1,17 @@
 """How all plots look: axes with units, thin opaque traces, wide lines only where static."""
 
+from dataclasses import dataclass
 from typing import Any, Final
 
+import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont
 
+from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.window import text
 from co2vent.window.sizes import Sizes
+from co2vent.window.text import UnitChoice
 from co2vent.window.theme import Palette
 
 TRACE_PX: Final = 1  # wider pens cost about ten times the paint time on long traces
@@ -19,6 +23,24 @@ SOLID, DASH, DOT, DASH_DOT = (
     Qt.PenStyle.DotLine,
     Qt.PenStyle.DashDotLine,
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """From pascal and kelvin to the units of the screen."""
+
+    units: UnitChoice
+    ambient_pa: float
+
+    def up(self, pressure_pa: Any) -> Any:
+        """Return absolute pressures [Pa] in the large pressure unit."""
+        unit = PRESSURE_UNITS[self.units.pressure]
+        offset = self.ambient_pa if unit.gauge else 0.0
+        return (np.asarray(pressure_pa, np.float64) - offset) / unit.pascals
+
+    def warm(self, temperature_k: Any) -> Any:
+        """Return temperatures [K] in the temperature unit that goes with it."""
+        return temperature_from_k(temperature_k, self.units.temperature)
 
 
 class ClockAxis(pg.AxisItem):

@@ -47,10 +47,13 @@ class ReplayFeed:
         moment = self.index.at(self.position_s)
         if moment is None:
             return Frame(view=None, rows=0, age_s=None, source=self._name, trouble=self._trouble())
+        age_s: float | None = max(0.0, self.position_s - moment.play_s)
+        if self.index.failure is not None and moment is self.index.moments[-1]:
+            age_s = None  # nothing is known from here on
         return Frame(
             view=moment.view,
             rows=moment.rows,
-            age_s=max(0.0, self.position_s - moment.play_s),
+            age_s=age_s,
             source=self._name,
             recording_words=self._progress(),
             trouble=self._trouble(),

@@ -1,27 +1,26 @@
 """Pressure against time, with the lines that matter and the holds; temperature beneath."""
 
-from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
 
 import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QKeyEvent, QPainter
+from PySide6.QtSvg import QSvgGenerator
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from co2vent.co2 import saturation_pressure_pa_array
 from co2vent.guidance.events import Event, EventKind
 from co2vent.guidance.session import View
-from co2vent.inference.outcome import Charge, HoldAssessment
-from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.window import text
+from co2vent.window.hold_marks import HoldMarks
 from co2vent.window.plot_style import (
     DASH,
-    DASH_DOT,
     DOT,
     LINE_PX,
+    SOLID,
     ClockAxis,
+    Scale,
     dress,
     pen,
     plain_font,
@@ -29,10 +28,11 @@ from co2vent.window.plot_style import (
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.trace_cursor import TraceCursor
 from co2vent.window.traces import Traces
 from co2vent.window.words import translate
 
-MARKED_EVENTS = {
+MARKED_EVENTS: Final = {
     EventKind.VENT_STARTED,
     EventKind.VENT_CLOSED,
     EventKind.VERDICT,
@@ -46,12 +46,7 @@ MARKED_EVENTS = {
     EventKind.NOTE,
     EventKind.HOLD_VOIDED,
 }
-
-
-@dataclass(slots=True)
-class _Shade:
-    region: Any
-    label: Any
+FALL_LEAST_PA_PER_S: Final = 50.0  # a slower fall gives no time to the stop pressure worth a line
 
 
 class TracePlot(QWidget):
@@ -60,68 +55,62 @@ class TracePlot(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._palette: Palette = OUTDOOR
-        self._units = UnitChoice.BAR
-        self._ambient_pa = 101_325.0
+        self._scale = Scale(UnitChoice.BAR, 101_325.0)
         self._sizes: Sizes | None = None
-        self._shades: dict[int, _Shade] = {}
         self._marks: list[Any] = []
-        self._marked = 0
         self._follow = True
         self._whole = False
         self._ranges: tuple[float, float, float, float] | None = None
+        self._drawn: tuple[Traces, int, View] | None = None
         self.setAccessibleName("pressure and temperature against time")
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
         self.layout_widget = pg.GraphicsLayoutWidget()
+        self.layout_widget.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.layout_widget.ci.layout.setSpacing(2)
         self.layout_widget.ci.layout.setContentsMargins(0, 2, 6, 0)
         column.addWidget(self.layout_widget)
-        self.pressure = self.layout_widget.addPlot(
-            row=0, col=0, axisItems={"bottom": ClockAxis("bottom")}
-        )
-        self.temperature = self.layout_widget.addPlot(
-            row=1, col=0, axisItems={"bottom": ClockAxis("bottom")}
-        )
+        self.pressure = self._add_plot(0)
+        self.temperature = self._add_plot(1)
         self.layout_widget.ci.layout.setRowStretchFactor(0, 3)
         self.layout_widget.ci.layout.setRowStretchFactor(1, 1)
         self.temperature.setXLink(self.pressure)
-        for plot in (self.pressure, self.temperature):
-            plot.hideButtons()
-            plot.setMenuEnabled(False)
-            plot.disableAutoRange()
-        self._curve = self._add_curve(self.pressure)
-        self._line = self._add_curve(self.temperature)
-        self._upper = self._add_curve(self.temperature)
-        self._saturation = self._add_curve(self.pressure)
-        self._vapor = pg.PlotCurveItem()
-        self._liquid = pg.PlotCurveItem()
-        for item in (self._vapor, self._liquid):
-            item.setZValue(8)
-            self.pressure.addItem(item)
-        self._triple = self._level(0)
-        self._stop = self._level(1)
-        self._vapor_words = pg.TextItem(anchor=(1, 0))
-        self._liquid_words = pg.TextItem(anchor=(1, 1))
-        for words in (self._vapor_words, self._liquid_words):
-            words.setZValue(20)
-            self.pressure.addItem(words)
-        self.pressure.getViewBox().sigRangeChangedManually.connect(self._taken_over)
+        self._curves = {
+            "pressure": self._add_curve(self.pressure),
+            "saturation": self._add_curve(self.pressure),
+            "line": self._add_curve(self.temperature),
+            "upper": self._add_curve(self.temperature),
+        }
+        self._fall = self._add_curve(self.pressure)
+        self._triple = self._level()
+        self._stop = self._level()
+        self.holds = HoldMarks(self.pressure)
+        self.cursor_line = TraceCursor(self.pressure)
+        box = self.pressure.getViewBox()
+        box.sigRangeChangedManually.connect(self._taken_over)
+        box.sigXRangeChanged.connect(self._range_changed)
+        self.layout_widget.scene().sigMouseClicked.connect(self._clicked)
+
+    def _add_plot(self, row: int) -> Any:
+        plot = self.layout_widget.addPlot(row=row, col=0, axisItems={"bottom": ClockAxis("bottom")})
+        plot.hideButtons()
+        plot.setMenuEnabled(False)
+        plot.disableAutoRange()
+        return plot
 
     def _add_curve(self, plot: Any) -> Any:
-        item = pg.PlotDataItem(connect="finite")
-        plot.addItem(item)  # before the settings: adding resets them
-        item.setDownsampling(auto=True, method="peak")
-        item.setClipToView(True)
+        item = pg.PlotCurveItem(connect="finite")  # points come reduced to what is seen
+        plot.addItem(item, ignoreBounds=True)
         return item
 
-    def _level(self, side: int) -> Any:
-        """Return a level whose words stand at its right end, above (1) or below (0)."""
+    def _level(self) -> Any:
+        """Return a level whose words stand at its right end, below it."""
         line = pg.InfiniteLine(
-            angle=0, label="", labelOpts={"position": 0.995, "anchors": [(1, side), (1, side)]}
+            angle=0, label="", labelOpts={"position": 0.995, "anchors": [(1, 0), (1, 0)]}
         )
         line.setZValue(5)
-        self.pressure.addItem(line)
+        self.pressure.addItem(line, ignoreBounds=True)
         return line
 
     # --- looks -------------------------------------------------------------------------------
@@ -132,176 +121,150 @@ class TracePlot(QWidget):
         self.layout_widget.setBackground(QColor(palette.page))
         for plot in (self.pressure, self.temperature):
             dress(plot, palette, self._sizes)
-        self._curve.setPen(pen(palette.trace))
-        self._line.setPen(pen(palette.temperature))
-        self._upper.setPen(pen(palette.temperature, 1, DASH))
-        self._saturation.setPen(pen(palette.saturation, 1, DOT))
-        self._vapor.setPen(pen(palette.vapor_curve, LINE_PX, DASH))
-        self._liquid.setPen(pen(palette.liquid_curve, LINE_PX, DASH_DOT))
+        self._curves["pressure"].setPen(pen(palette.trace))
+        self._curves["line"].setPen(pen(palette.temperature))
+        self._curves["upper"].setPen(pen(palette.temperature, 1, DASH))
+        self._curves["saturation"].setPen(pen(palette.saturation, 1, DOT))
+        self._fall.setPen(pen(palette.trace, LINE_PX, DOT))
         self._triple.setPen(pen(palette.triple_point, 3))
         self._stop.setPen(pen(palette.stop, LINE_PX, DASH))
-        self._triple.label.setColor(QColor(palette.triple_point))
-        self._stop.label.setColor(QColor(palette.stop))
-        self._vapor_words.setColor(QColor(palette.vapor_curve))
-        self._liquid_words.setColor(QColor(palette.liquid_curve))
-        for shade in self._shades.values():
-            self._dress_shade(shade)
+        font = plain_font(self._sizes)
+        for line, colour in ((self._triple, palette.triple_point), (self._stop, palette.stop)):
+            line.label.setColor(QColor(colour))
+            line.label.setFont(font)
+        self.holds.set_theme(palette, font)
+        self.cursor_line.set_theme(palette, font)
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
         self._sizes = sizes
-        font = plain_font(sizes)
-        for words in (self._vapor_words, self._liquid_words, self._triple.label, self._stop.label):
-            words.setFont(font)
-        for shade in self._shades.values():
-            shade.label.setFont(font)
         self.set_theme(self._palette)
 
     def set_units(self, units: UnitChoice) -> None:
         """Speak other units; the trace is drawn again at the next reading."""
-        self._units = units
-        self._ranges = None
-
-    def _dress_shade(self, shade: _Shade) -> None:
-        shade.region.setBrush(QColor(self._palette.hold_shade))
-        shade.label.setColor(QColor(self._palette.ink))
-        if self._sizes is not None:
-            shade.label.setFont(plain_font(self._sizes))
+        if units is not self._scale.units:
+            self._scale = Scale(units, self._scale.ambient_pa)
+            self._ranges = None
 
     # --- data --------------------------------------------------------------------------------
 
     def clear(self) -> None:
         """Forget holds and marks, as before a new vent."""
-        for shade in self._shades.values():
-            self.pressure.removeItem(shade.region)
-            self.pressure.removeItem(shade.label)
-        self._shades.clear()
-        for mark in self._marks:
-            self.pressure.removeItem(mark)
-        self._marks.clear()
-        self._marked = 0
+        self.holds.clear()
+        self._show_events(())
+        self._drawn = None
         self._follow = True
         self._ranges = None
 
-    def _shown(self, pressure_pa: Any) -> Any:
-        unit = PRESSURE_UNITS[self._units.pressure]
-        offset = self._ambient_pa if unit.gauge else 0.0
-        return (np.asarray(pressure_pa, np.float64) - offset) / unit.pascals
-
     def show_trace(self, traces: Traces, rows: int, view: View) -> None:
         """Draw the first `rows` rows and what the view says of them."""
-        self._ambient_pa = view.setup.ambient_pressure_pa
-        unit = self._units.pressure
-        at_s = traces.at_s(rows)
-        shown = self._shown(traces.pressure_pa(rows))
-        self._curve.setData(at_s, shown)
-        line_k = traces.line_temperature_k(rows)
-        upper_k = traces.upper_temperature_k(rows)
-        degree = self._units.temperature
-        self._line.setData(at_s, temperature_from_k(line_k, degree))  # type: ignore[arg-type]
-        self._upper.setData(at_s, temperature_from_k(upper_k, degree))  # type: ignore[arg-type]
-        self._set_level(self._triple, view.triple_point_pa, translate("Plot", "triple point"), unit)
-        self._set_level(self._stop, view.stop_pressure_pa, translate("Plot", "stop"), unit)
+        self._scale = Scale(self._scale.units, view.setup.ambient_pressure_pa)
+        self._drawn = (traces, rows, view)
+        unit = self._scale.units.pressure
+        self._set_level(self._triple, view.triple_point_pa, translate("Plot", "triple point"))
+        self._set_level(self._stop, view.stop_pressure_pa, translate("Plot", "stop"))
         self.pressure.setLabel("left", text.unit_words(unit))
-        self.temperature.setLabel("left", text.unit_words(degree))
-        self._show_saturation(at_s, line_k)
-        self._show_holds(view)
-        self._show_events(view.events)
+        self.temperature.setLabel("left", text.unit_words(self._scale.units.temperature))
         if self._follow and rows:
-            self._fit(at_s, shown, line_k, view)
+            self._fit(traces, rows, view)
+        self._draw_curves()
+        self.cursor_line.show(traces, rows, self._scale)
+        self.holds.show(view, self._scale, self.cursor_line.hold_under(view))
+        self._show_fall(view)
+        self._show_events(view.events)
 
-    def _set_level(self, line: Any, pressure_pa: float, words: str, unit: str) -> None:
-        value = float(self._shown(pressure_pa))
-        line.setPos(value)
-        line.label.setFormat(f"{words} {text.pressure(pressure_pa, self._ambient_pa, unit)}")
+    def _draw_curves(self) -> None:
+        if self._drawn is None:
+            return
+        traces, rows, _view = self._drawn
+        low, high = self.pressure.viewRange()[0]
+        most = max(200, int(self.pressure.getViewBox().width()))
+        for name, curve in self._curves.items():
+            time, value = traces.points(name, rows, (low, high), most)
+            warm = name in ("line", "upper")
+            curve.setData(time, self._scale.warm(value) if warm else self._scale.up(value))
 
-    def _show_saturation(self, at_s: Any, line_k: Any) -> None:
-        pressure = saturation_pressure_pa_array(line_k)
-        self._saturation.setData(at_s, self._shown(pressure))
+    def _set_level(self, line: Any, pressure_pa: float, words: str) -> None:
+        line.setPos(float(self._scale.up(pressure_pa)))
+        shown = text.pressure(pressure_pa, self._scale.ambient_pa, self._scale.units.pressure)
+        line.label.setFormat(f"{words} {shown}")
 
-    def _show_holds(self, view: View) -> None:
-        seen: set[int] = set()
-        for hold in view.holds:
-            seen.add(hold.number)
-            shade = self._shades.get(hold.number)
-            if shade is None:
-                region = pg.LinearRegionItem(movable=False, pen=pg.mkPen(None))
-                region.setZValue(-20)
-                label = pg.TextItem(anchor=(0, 0))
-                label.setZValue(15)
-                self.pressure.addItem(region, ignoreBounds=True)
-                self.pressure.addItem(label, ignoreBounds=True)
-                shade = self._shades[hold.number] = _Shade(region, label)
-                self._dress_shade(shade)
-                label.setText(str(hold.number))
-            running = hold is view.running_hold and view.latest is not None
-            end_s = view.latest.at_s if running and view.latest is not None else hold.end_s
-            shade.region.setRegion((hold.start_s, end_s))
-            shade.label.setPos(hold.start_s, self.pressure.viewRange()[1][1])
-        for number in set(self._shades) - seen:
-            shade = self._shades.pop(number)
-            self.pressure.removeItem(shade.region)
-            self.pressure.removeItem(shade.label)
-        self._show_curves(view.holds[-1] if view.holds else None)
-
-    def _show_curves(self, hold: HoldAssessment | None) -> None:
-        drawn: set[Charge] = set()
-        for curve in hold.curves if hold is not None else ():
-            vapor = curve.hypothesis is Charge.VAPOR_ONLY
-            item = self._vapor if vapor else self._liquid
-            words = self._vapor_words if vapor else self._liquid_words
-            values = self._shown(curve.pressure_pa)
-            item.setData(np.asarray(curve.at_s), values)
-            if len(values):
-                words.setText(
-                    translate("Plot", "if vapour only")
-                    if vapor
-                    else translate("Plot", "if liquid is left")
-                )
-                words.setPos(curve.at_s[-1], float(values[-1]))
-                words.setVisible(True)
-            drawn.add(Charge.VAPOR_ONLY if vapor else Charge.TWO_PHASE)
-        for charge, item, words in (
-            (Charge.VAPOR_ONLY, self._vapor, self._vapor_words),
-            (Charge.TWO_PHASE, self._liquid, self._liquid_words),
-        ):
-            if charge not in drawn:
-                item.setData([], [])
-                words.setVisible(False)
+    def _show_fall(self, view: View) -> None:
+        """Draw where the pressure goes at the present rate of fall, down to the stop pressure."""
+        latest, rate = view.latest, view.rate_pa_per_s
+        falling = latest is not None and rate is not None and rate < -FALL_LEAST_PA_PER_S
+        if not falling or view.vent_open is False or latest is None or rate is None:
+            self._fall.setData([], [])
+            return
+        seconds = max(0.0, (view.stop_pressure_pa - latest.pressure_pa) / rate)
+        ends = self._scale.up(np.array([latest.pressure_pa, view.stop_pressure_pa]))
+        self._fall.setData(np.array([latest.at_s, latest.at_s + seconds]), ends)
 
     def _show_events(self, events: tuple[Event, ...]) -> None:
         marked = [event for event in events if event.kind in MARKED_EVENTS]
-        if len(marked) < self._marked:  # a seek backwards
-            for mark in self._marks[len(marked) :]:
-                self.pressure.removeItem(mark)
-            del self._marks[len(marked) :]
+        for mark in self._marks[len(marked) :]:  # after a seek backwards
+            self.pressure.removeItem(mark)
+        del self._marks[len(marked) :]
         for event in marked[len(self._marks) :]:
-            style = Qt.PenStyle.SolidLine if event.kind is EventKind.NOTE else DOT
+            style = SOLID if event.kind is EventKind.NOTE else DOT
             mark = pg.InfiniteLine(event.at_s, angle=90, pen=pen(self._palette.rule, 1, style))
             mark.setZValue(-5)
             self.pressure.addItem(mark, ignoreBounds=True)
             self._marks.append(mark)
-        self._marked = len(marked)
 
-    def save_svg(self, path: Path, words: str) -> None:
-        """Write the picture as SVG; `words` of the banner become its title.
-
-        Raises:
-            OSError: it could not be written.
-        """
-        from pyqtgraph.exporters import SVGExporter
-
+    def save_svg(self, path: Path, words: str) -> bool:
+        """Write the picture as SVG, `words` of the banner in it; return whether it was written."""
+        generator = QSvgGenerator()
+        generator.setFileName(str(path))
+        generator.setSize(self.layout_widget.size())
+        generator.setViewBox(self.layout_widget.rect())
+        generator.setTitle(words or "co2vent")
         self.pressure.setTitle(words or None)
+        painter = QPainter()
         try:
-            data = SVGExporter(self.layout_widget.scene()).export(toBytes=True)
+            if not painter.begin(generator):
+                return False
+            painter.fillRect(self.layout_widget.rect(), QColor(self._palette.page))
+            self.layout_widget.scene().render(painter)
+            painter.end()
         finally:
             self.pressure.setTitle(None)
-        path.write_bytes(data)
+        return path.exists()
+
+    # --- cursor ------------------------------------------------------------------------------
+
+    def _clicked(self, event: Any) -> None:
+        if self._drawn is None or not self.pressure.sceneBoundingRect().contains(event.scenePos()):
+            return
+        at = self.pressure.getViewBox().mapSceneToView(event.scenePos())
+        self._put_cursor(float(at.x()))
+
+    def _put_cursor(self, at_s: float | None) -> None:
+        self.cursor_line.put(at_s)
+        if self._drawn is not None:
+            self.show_trace(*self._drawn)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Left and right move the cursor, Esc takes it away."""
+        step = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}.get(Qt.Key(event.key()))
+        if step is not None and self._drawn is not None:
+            low, high = self.pressure.viewRange()[0]
+            at_s = self.cursor_line.at_s
+            start_s = (low + high) / 2.0 if at_s is None else at_s
+            self._put_cursor(start_s + step * (high - low) / 200.0)
+        elif event.key() == Qt.Key.Key_Escape and self.cursor_line.at_s is not None:
+            self._put_cursor(None)
+        else:
+            super().keyPressEvent(event)
 
     # --- range -------------------------------------------------------------------------------
 
     def _taken_over(self, *_args: object) -> None:
         self._follow = False  # a person's zoom survives new readings
+
+    def _range_changed(self, *_args: object) -> None:
+        if not self._follow:
+            self._draw_curves()
 
     @property
     def following(self) -> bool:
@@ -314,20 +277,21 @@ class TracePlot(QWidget):
         self._follow = True
         self._ranges = None
 
-    def _fit(self, at_s: Any, shown: Any, line_k: Any, view: View) -> None:
+    def _fit(self, traces: Traces, rows: int, view: View) -> None:
         """Set the ranges: the running hold with its lead-in, else the whole vent.
 
         The axis is moved in steps of a fifth, so that it does not crawl with each reading.
         """
+        at_s = traces.at_s(rows)
         start, newest = float(at_s[0]), float(at_s[-1])
         hold = view.running_hold
         if hold is not None and hold.number > 0 and not self._whole:
-            lead_s = max(20.0, 0.12 * (newest - hold.start_s))
-            start = max(start, hold.start_s - lead_s)
+            start = max(start, hold.start_s - max(20.0, 0.12 * (newest - hold.start_s)))
         span = max(60.0, newest - start)
-        shown_part = shown[np.searchsorted(at_s, start) :]
-        highest = max(float(np.nanmax(shown_part)), float(self._shown(view.stop_pressure_pa)))
-        floor = min(float(np.nanmin(shown_part)), float(self._shown(view.triple_point_pa)))
+        _time, values = traces.points("pressure", rows, (start, newest), 500)
+        shown = self._scale.up(values)
+        highest = max(float(np.nanmax(shown)), float(self._scale.up(view.stop_pressure_pa)))
+        floor = min(float(np.nanmin(shown)), float(self._scale.up(view.triple_point_pa)))
         kept = self._ranges
         if (
             kept is None
@@ -341,15 +305,13 @@ class TracePlot(QWidget):
             self._ranges = kept
             self.pressure.setXRange(kept[0], kept[1], padding=0)
             self.pressure.setYRange(kept[2], kept[3], padding=0)
-            self._fit_temperature(line_k[np.searchsorted(at_s, start) :])
+            self._fit_temperature(traces, rows, (start, newest))
 
-    def _fit_temperature(self, line_k: Any) -> None:
+    def _fit_temperature(self, traces: Traces, rows: int, span_s: tuple[float, float]) -> None:
+        _time, line_k = traces.points("line", rows, span_s, 500)
         known = line_k[np.isfinite(line_k)]
         self.temperature.setVisible(known.size > 0)
         if known.size:
-            low, high = (
-                temperature_from_k(float(value), self._units.temperature)
-                for value in (known.min(), known.max())
-            )
+            low, high = (float(self._scale.warm(value)) for value in (known.min(), known.max()))
             margin = max(1.0, 0.1 * (high - low))
             self.temperature.setYRange(low - margin, high + margin, padding=0)

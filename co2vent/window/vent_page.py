@@ -167,6 +167,8 @@ class VentPage(QWidget):
         same = self._drawn is not None and self._drawn[0] is state[0] and self._drawn[1] == state[1]
         if same or now_s - self._drawn_s < PICTURES_EVERY_S:
             return
+        if not self._plots.isVisible():
+            return
         self._plots.show_view(self.feed.traces, frame.rows, frame.view, frame.events)
         self._drawn, self._drawn_s = state, now_s
 
@@ -251,11 +253,10 @@ class VentPage(QWidget):
             return
         try:
             path = self._new_file("svg")
-            self._plots.trace.save_svg(path, self.panel.banner.words)
         except OSError as error:
             self.say(str(error))
             return
-        self._saved(path, path.exists())
+        self._saved(path, self._plots.trace.save_svg(path, self.panel.banner.words))
 
     def save_readings(self) -> None:
         """Save the readings so far as a readings log."""

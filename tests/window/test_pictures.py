@@ -1,0 +1,212 @@
+"""The pictures: lines, holds, curves, cursor, views, saving."""
+
+import numpy as np
+import pytest
+from PySide6.QtCore import Qt
+
+from co2vent.inference.outcome import Charge, Curve
+from co2vent.readings.log_file import decode_log
+from co2vent.readings.reading import Reading
+from co2vent.window.export import free_path, log_lines
+from co2vent.window.frame import Mode
+from co2vent.window.holds_plot import HoldsPlot
+from co2vent.window.line_plot import LinePlot
+from co2vent.window.text import UnitChoice
+from co2vent.window.theme import OUTDOOR
+from co2vent.window.trace_plot import TracePlot
+from co2vent.window.traces import Traces
+from co2vent.window.vent_page import VentPage
+from tests.window.conftest import StandingFeed, a_hold, a_view, traces_of
+
+
+@pytest.fixture
+def plot(qtbot):
+    plot = TracePlot()
+    qtbot.addWidget(plot)
+    plot.set_theme(OUTDOOR)
+    plot.resize(700, 400)
+    plot.show()
+    return plot
+
+
+def test_lines_stand_at_the_triple_point_and_the_stop_pressure(plot) -> None:
+    view = a_view()
+    plot.show_trace(traces_of(view), 301, view)
+    # triple point 5.1795 bar abs (Span & Wagner 1996) less one atmosphere
+    assert plot._triple.value() == pytest.approx(4.166, abs=0.001)
+    assert plot._stop.value() == pytest.approx(5.196, abs=0.001)
+    assert plot._triple.label.format == "triple point 4.17 bar g"
+
+
+def test_axes_say_the_unit(plot) -> None:
+    view = a_view()
+    plot.set_units(UnitChoice.PSI)
+    plot.show_trace(traces_of(view), 301, view)
+    assert plot.pressure.getAxis("left").labelText == "psig"
+    assert plot.temperature.getAxis("left").labelText == "°F"
+
+
+def test_a_persons_zoom_survives_new_readings(plot) -> None:
+    view = a_view()
+    traces = traces_of(view)
+    plot.show_trace(traces, 200, view)
+    plot.pressure.setXRange(100, 150, padding=0)
+    plot._taken_over()
+    plot.show_trace(traces, 301, view)
+    assert plot.pressure.viewRange()[0] == pytest.approx([100, 150])
+    plot.toggle_whole()
+    plot.show_trace(traces, 301, view)
+    assert plot.pressure.viewRange()[0][1] > 300
+
+
+def test_curves_of_the_hold_are_drawn_and_named(plot) -> None:
+    curves = (
+        Curve(Charge.VAPOR_ONLY, (60.0, 300.0), (6.3e5, 7.0e5)),
+        Curve(Charge.TWO_PHASE, (60.0, 300.0), (6.3e5, 7.2e5)),
+    )
+    hold = a_hold(curves=curves)
+    view = a_view(holds=(hold,), running_hold=hold)
+    plot.show_trace(traces_of(view), 301, view)
+    assert plot.holds._vapor.getData()[1][-1] == pytest.approx(7.0 - 1.01325)
+    assert plot.holds._liquid_words.isVisible()
+    bare = a_view(holds=(a_hold(),), running_hold=None)
+    plot.show_trace(traces_of(bare), 301, bare)
+    assert not plot.holds._liquid_words.isVisible()
+
+
+def test_cursor_by_keyboard_says_what_was_measured(plot, qtbot) -> None:
+    view = a_view()
+    plot.show_trace(traces_of(view), 301, view)
+    qtbot.keyClick(plot, Qt.Key.Key_Left)
+    assert "bar g" in plot.cursor_line.words
+    assert "°C" in plot.cursor_line.words
+    plot._put_cursor(290.0)
+    row = traces_of(view).count_until(290.0) - 1
+    pressure_pa = float(traces_of(view).pressure_pa()[row])
+    assert f"{(pressure_pa - 101325) / 1e5:.2f} bar g" in plot.cursor_line.words
+    qtbot.keyClick(plot, Qt.Key.Key_Escape)
+    assert plot.cursor_line.words == ""
+
+
+@pytest.mark.parametrize(
+    "readings",
+    [
+        [],
+        [Reading(0.0, 6e5)],
+        [Reading(0.0, 6e5), Reading(100.0, 6e5, 230.0)],
+        [Reading(float(at), 6e5, None) for at in range(5)],
+    ],
+    ids=["empty", "one", "gap", "no temperature"],
+)
+def test_thin_data_draw_without_complaint(plot, qtbot, readings) -> None:
+    view = a_view(holds=(), running_hold=None)
+    traces = Traces()
+    for reading in readings:
+        traces.append(reading)
+    plot.show_trace(traces, len(traces), view)
+    line = LinePlot()
+    qtbot.addWidget(line)
+    line.set_theme(OUTDOOR)
+    line.show_path(traces, len(traces), view)
+    plot.grab()
+    line.grab()
+
+
+def test_diagram_has_the_path_and_the_lines(qtbot) -> None:
+    view = a_view()
+    line = LinePlot()
+    qtbot.addWidget(line)
+    line.set_theme(OUTDOOR)
+    line.show_path(traces_of(view), 301, view)
+    temperature_c, pressure = line._saturation.getData()
+    # saturation at -20 degC: 19.70 bar abs (Span & Wagner tables)
+    assert np.interp(-20.0, temperature_c, pressure) + 1.01325 == pytest.approx(19.70, abs=0.02)
+    temperature_c, pressure = line._sublimation.getData()
+    # normal sublimation point: -78.46 degC at one atmosphere
+    assert np.interp(-78.46, temperature_c, pressure) == pytest.approx(0.0, abs=0.01)
+    assert line._path.getData()[0].size == 301
+
+
+def test_holds_lie_over_each_other_from_their_own_beginning(qtbot) -> None:
+    view = a_view()
+    plot = HoldsPlot()
+    qtbot.addWidget(plot)
+    plot.set_theme(OUTDOOR)
+    plot.compare_with(traces_of(view), view.holds, "other.csv")
+    plot.show_holds(traces_of(view), 301, view)
+    curves = [item for item in plot._items if hasattr(item, "getData")]
+    assert len(curves) == 2
+    assert curves[0].getData()[0][0] == pytest.approx(0.0)
+
+
+def test_saved_readings_are_a_log_that_says_where_it_came_from() -> None:
+    view = a_view()
+    traces = traces_of(view)
+    data = "\n".join(log_lines(traces, 301, view, Mode.CLASS)).encode()
+    log = decode_log(data)
+    assert log.setup.simulated
+    assert log.metadata["exported_from"] == "class"
+    np.testing.assert_allclose(log.readings.pressure_pa, traces.pressure_pa(), rtol=1e-5)
+    assert not log.rejections
+
+
+def test_saving_makes_new_files_only(tmp_path) -> None:
+    (tmp_path / "live.csv").write_text("old")
+    assert free_path(tmp_path, "live", "csv").name == "live-2.csv"
+
+
+def test_everything_can_be_saved_from_the_page(qtbot, look, clock, tmp_path) -> None:
+    look.kept["folder"] = str(tmp_path / "saved")
+    page = VentPage(StandingFeed(a_view(), Mode.REPLAY), look, clock)
+    page.set_commands([])
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.start()
+    qtbot.waitUntil(lambda: page._plots is not None, timeout=5000)
+    page.tick()
+    page.save_picture()
+    page.save_drawing()
+    page.save_readings()
+    page.close_feed()
+    saved = sorted(path.suffix for path in (tmp_path / "saved").iterdir())
+    assert saved == [".csv", ".png", ".svg"]
+    svg = next((tmp_path / "saved").glob("*.svg")).read_text()
+    assert "REPLAY" in svg
+    assert page.message.text().startswith("Saved:")
+
+
+def test_views_turn_with_one_key(qtbot, look, clock) -> None:
+    page = VentPage(StandingFeed(a_view(), Mode.REPLAY), look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.start()
+    qtbot.waitUntil(lambda: page._plots is not None, timeout=5000)
+    seen = []
+    for _ in range(4):
+        plots = page._plots
+        seen.append([p.isVisible() for p in (plots.trace, plots.line, plots.events, plots.holds)])
+        page.next_view()
+    assert seen == [[at == place for at in range(4)] for place in range(4)]
+    page.close_feed()
+
+
+def test_help_and_further_keys_lie_over_the_pictures(qtbot, look, clock) -> None:
+    page = VentPage(StandingFeed(a_view(), Mode.REPLAY), look, clock)
+    page.set_commands([])
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.start()
+    qtbot.waitUntil(lambda: page._plots is not None, timeout=5000)
+    page.toggle_help()
+    assert "first minute" in page._help.text()
+    assert not page._plots.isVisible()
+    assert page.panel.prompt.isVisible()
+    page.toggle_more()
+    assert page._more.isVisible()
+    assert not page._help.isVisible()
+    page.toggle_more()
+    assert page._plots.isVisible()
+    page.close_feed()
