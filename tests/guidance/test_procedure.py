@@ -1,9 +1,18 @@
 """A site's own steps: accepted when whole, refused with the place and what to do otherwise."""
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from co2vent.errors import RefusedInputError
-from co2vent.guidance.procedure import MAX_BYTES, MAX_TEXT, default_procedure_text, read_procedure
+from co2vent.guidance.procedure import (
+    MAX_BYTES,
+    MAX_TEXT,
+    VENTING_CONFIRMATIONS,
+    StepKind,
+    default_procedure_text,
+    read_procedure,
+)
 
 DEFAULT = default_procedure_text()
 
@@ -78,3 +87,44 @@ def test_temperatures_convert_both_ways() -> None:
     assert gate.from_si(233.15) == pytest.approx(-40.0)
     assert gate.allows(273.2)
     assert not gate.allows(273.1)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        edited('quantity = "pressure_above_triple_point"', 'quantity = "pressure_above_stop"'),
+        edited('at_least = 4\n  unit = "bar"', 'at_least = 0.2\n  unit = "bar"'),
+        edited('kind = "vapour_break"', 'kind = "work"'),
+    ],
+)
+def test_a_site_can_not_let_liquid_into_a_vacuum(text: str) -> None:
+    with pytest.raises(RefusedInputError, match="vapour_break"):
+        read_procedure(text)
+
+
+def test_bleeds_can_not_be_made_skippable() -> None:
+    head, tail = DEFAULT.split('id = "bleeds"')
+    with pytest.raises(RefusedInputError, match="can't be skippable"):
+        read_procedure(
+            head + 'id = "bleeds"' + tail.replace("skippable = false", "skippable = true", 1)
+        )
+
+
+@settings(max_examples=150, deadline=None)
+@given(st.data())
+def test_damaged_text_is_refused_or_read_and_nothing_else(data: st.DataObject) -> None:
+    """Cut, doubled and overwritten pieces of the steps, as an editor or a bad disk would do it."""
+    text = DEFAULT
+    for _ in range(data.draw(st.integers(1, 4))):
+        at = data.draw(st.integers(0, len(text)))
+        end = min(len(text), at + data.draw(st.integers(0, 200)))
+        middle = data.draw(st.one_of(st.just(""), st.just(text[at:end] * 2), st.text(max_size=20)))
+        text = text[:at] + middle + text[end:]
+    try:
+        procedure = read_procedure(text)
+    except RefusedInputError:
+        return
+    kinds = [step.kind for step in procedure.steps]
+    before = procedure.steps[: kinds.index(StepKind.VENT) + 1]
+    confirmed = {item.id for step in before for item in step.confirmations}
+    assert set(VENTING_CONFIRMATIONS) <= confirmed

@@ -1,9 +1,13 @@
 """The job's steps: order, gates, the five confirmations, skipping, going back."""
 
 import re
+from dataclasses import replace
 from pathlib import Path
+from random import Random
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import Job, JobEventKind, JobHead, Observed, StepState
@@ -15,6 +19,7 @@ from co2vent.guidance.procedure import (
 )
 from co2vent.guidance.steps import advance_job, begin_job
 
+REACHED: list[int] = []  # by the random search for a way to the vent
 PROCEDURE = read_procedure(default_procedure_text())
 
 
@@ -228,3 +233,75 @@ def test_every_gate_has_a_number_a_unit_a_timeout_and_a_source() -> None:
         assert gate.timeout_s > 0
         assert gate.source
         assert gate.on_timeout
+
+
+def standing_at(kind: StepKind) -> Job:
+    """Return a job whose running step is the first of `kind`, all before it done."""
+    job = at_vent()
+    index = next(i for i, s in enumerate(PROCEDURE.steps) if s.kind is kind)
+    done = replace(job.steps[0], state=StepState.DONE)
+    records = [done] * index + [job.steps[job.current]] + list(job.steps[index + 1 :])
+    return replace(job, steps=tuple(records), current=index)
+
+
+def test_a_valve_still_shut_keeps_the_section_out_of_service() -> None:
+    job = feed(
+        standing_at(StepKind.RETURN),
+        items.Confirm(90, "locks_off", "Ada"),
+        items.Confirm(91, "relief_reopened", "Ada"),
+    )
+    assert "still shut on the isolation list: V-101" in refused(job, items.Done(92, "Ada"))
+    job = feed(job, items.Isolate(93, "V-101", "open", "", "", "Ada"), items.Done(94, "Ada"))
+    assert job.valves_shut == ()
+
+
+def test_what_was_left_out_is_named_when_the_joint_is_next() -> None:
+    job = standing_at(StepKind.OPEN)
+    before = job.current - 1
+    records = list(job.steps)
+    records[before] = replace(records[before], state=StepState.RUNNING)
+    records[6] = replace(records[6], state=StepState.SKIPPED, reason="no second hold done")
+    job = replace(job, steps=tuple(records), current=before)
+    _, events = advance_job(job, items.Skip(80, "warm already", "Ada"))
+    assert [event.kind for event in events] == [JobEventKind.ACCEPTED, JobEventKind.CAUTION]
+    assert "no second hold done" in events[1].text
+
+
+def test_after_a_long_stop_the_five_points_are_asked_again() -> None:
+    job = at_vent()
+    assert feed(job, items.Reopened(600, "Ada")).venting_lacks == ()
+    assert len(feed(job, items.Reopened(8 + 5 * 3600, "Ada")).venting_lacks) == 5
+
+
+@settings(max_examples=120, deadline=None)
+@given(st.lists(st.integers(0, 8), min_size=20, max_size=120), st.randoms(use_true_random=False))
+def test_no_order_of_doings_reaches_the_vent_without_the_five(
+    moves: list[int], chance: Random
+) -> None:
+    """Whatever people touch, the vent step begins only with all five confirmed."""
+    job = at_protect()
+    good = {"room_co2": 450.0, "running_hold": 900.0, "pressure_rise_rate": 0.0}
+    ids = [item.id for step in PROCEDURE.steps for item in step.confirmations]
+    for at_s, move in enumerate(moves):
+        before = job.current
+        item: items.JobItem | Observed = (
+            items.Done(at_s, "A"),
+            items.Skip(at_s, "because", "A"),
+            items.Confirm(at_s, chance.choice(VENTING_CONFIRMATIONS), "A"),
+            items.Confirm(at_s, chance.choice(ids), "A"),
+            items.Withdraw(at_s, chance.choice(ids), "A", "not so"),
+            Observed(at_s * 40.0, chance.random() < 0.1, good),
+            items.Isolate(at_s, "V1", "shut", "", "", "A"),
+            items.WriteDown(at_s, "warm_parts", "out", "A"),
+            items.Typed(at_s, chance.choice(["room_air", "zero"]), 0.05, "A"),
+        )[move]
+        job, _ = advance_job(job, item)
+        began = job.current != before and job.step is not None
+        if began and job.step is not None and job.step.kind is StepKind.VENT:
+            assert job.venting_lacks == ()
+            REACHED.append(len(moves))
+
+
+def test_the_vent_was_reached_in_that_search() -> None:
+    """Else the search above would have shown nothing."""
+    assert REACHED
