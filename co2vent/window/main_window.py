@@ -74,6 +74,13 @@ class MainWindow(QMainWindow):
                 "C",
                 self.open_connect,
             ),
+            Choice(
+                "plan",
+                translate("Start", "Plan a vent"),
+                translate("Start", "Charge, stop pressure, dry ice, room and time beforehand."),
+                "P",
+                self.open_plan,
+            ),
         ]
 
     def commands(self) -> list[Command]:
@@ -112,6 +119,15 @@ class MainWindow(QMainWindow):
         page = ConnectPage(self.look, self)
         page.back.connect(self.go_to_start)
         page.connected.connect(self._connected)
+        self.show_page(page)
+        page.apply_look()
+
+    def open_plan(self) -> None:
+        """Plan a vent."""
+        from co2vent.window.plan_page import PlanPage
+
+        page = PlanPage(self.look, self)
+        page.back.connect(self.go_to_start)
         self.show_page(page)
         page.apply_look()
 
