@@ -7,11 +7,11 @@ from co2vent.co2 import (
     PLATEAU_SOLID_FRACTION,
     latent_heat_j_kg,
     liquid_density_kg_m3,
-    saturation_temperature_k,
     vapor_density_saturated_kg_m3,
 )
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.envelope import Envelope
+from co2vent.inference.lines import saturated_k
 from co2vent.inference.outcome import Bounds
 from co2vent.inference.trace import HoldArrays
 from co2vent.inference.trend import Trend
@@ -50,9 +50,10 @@ def amounts(
     """Bound the liquid left at the end of the hold."""
     volume = context.setup.section_volume_m3
     end_pa = float(blocks.p[-1])
-    saturated_k = saturation_temperature_k(min(max(end_pa, 518_000.0), 7.0e6))
-    density = liquid_density_kg_m3(saturated_k)
-    share = min(max(trend.slope_upper, 0.0) / limits.power.least_wet_slope, 1.0)
+    boiling_k = saturated_k(end_pa)
+    density = liquid_density_kg_m3(boiling_k)
+    least = limits.power.least_wet_slope
+    share = min(max(trend.slope_upper, 0.0) / least, 1.0) if least > 0.0 else 1.0
     allowed_fraction = criteria.allowable_volume_fraction
     limit = None
     if volume is not None:
@@ -69,8 +70,8 @@ def amounts(
     )
     heat = None
     if volume is not None and trend.slope > 0:
-        gas = vapor_density_saturated_kg_m3(saturated_k)
-        heat = latent_heat_j_kg(saturated_k) * volume * gas / end_pa * trend.slope
+        gas = vapor_density_saturated_kg_m3(boiling_k)
+        heat = latent_heat_j_kg(boiling_k) * volume * gas / end_pa * trend.slope
     ice = (
         liquid.estimate * PLATEAU_SOLID_FRACTION if liquid and liquid.estimate is not None else None
     )

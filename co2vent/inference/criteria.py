@@ -20,15 +20,16 @@ class Criteria:
     # stayed quiet for 1 to 2 minutes before it boiled (venting physics, measured cell)
     shortest_clear_s: float = 100.0
     # ... nor one shorter than so many time constants of its own gas warming
-    clear_time_constants: float = 3.0
+    clear_time_constants: float = 1.5
 
     # a reading that never changed since the vent closed is no measurement: the gas of a vented
     # section always warms by tens of mbar, so a live gauge moves (common practice: crack the vent)
     least_changes: int = 2
 
     # --- what liquid would keep up, by what gives the hold power (calibrated; 1 mbar/min = 1.67)
-    # Wet sections whose metal is all at saturation, insulated and full, rose 2 to 5 mbar/min.
-    unpowered_slope: float = 2.0
+    # Wet sections whose metal is all at saturation, insulated and full, rose 2 to 5 mbar/min and
+    # some not at all: without power nothing is excluded.
+    unpowered_slope: float = 0.0
     # The slowest bare wet sections rose 50 mbar/min at their upper bound.
     bare_slope: float = 50.0
     # With a clamp 8, 12, 20 K above saturation the slowest wet sections showed 57, 148, 180
@@ -47,6 +48,16 @@ class Criteria:
     dry_settled_s: float = 200.0
     dry_slope_cold_clamp: float = 5.0  # metal at saturation and still rising
 
+    # --- dry ice below the triple point (calibrated): the slowest rose 20 mbar/min with a gram a
+    # litre left; metal 10 K above the triple point can't lie under it
+    ice_slope: float = (
+        55.0  # with metal warm or vapour only shown before: under half of the slowest
+    )
+    ice_slope_unpowered: float = 8.0
+    ice_drive_k: float = 10.0
+    ice_hold_s: float = 300.0  # an unpowered hold must be this long
+    ice_hold_warm_s: float = 150.0
+
     # a fit that leaves the family of closed-section shapes shows something else at work
     worst_misfit: float = 5.0
     falling_pa_per_s: float = 2.5  # losing more than this is no quiet hold
@@ -54,11 +65,14 @@ class Criteria:
     hottest_k: float = 313.15  # no gas of a cold plant gets warmer by itself (40 degC in the sun)
     slope_floor_pa_per_s: float = 1.7  # 1 mbar/min: under it no gauge here is believed
 
-    # --- leak-by: the same slope at two pressures
+    # --- leak-by: the same mass flow at two pressures (calibrated)
     leak_apart_pa: float = 8.0e4
-    leak_least_slope: float = 8.0
-    leak_ratio_least: float = 0.93
-    leak_ratio_most: float = 1.08
+    leak_least_slope: float = 42.0  # 25 mbar/min: under it metal warming explains the rise
+    leak_ratio_loose: float = 0.2  # with a clamp that shows the metal warm
+    leak_ratio_within: float = 0.1  # within one hold, and only with a clamp well above saturation
+    leak_ratio_tight: float = 0.06  # without one, and only where both rises are straight
+    leak_drive_within_k: float = 15.0
+    leak_straight_s: float = 2000.0
 
     long_hold_s: float = 900.0  # a hold this long without a verdict wants another vent
 

@@ -6,12 +6,12 @@ from typing import TYPE_CHECKING
 
 from co2vent.co2 import (
     TRIPLE_PRESSURE_PA,
-    saturation_temperature_k,
     vapor_density_saturated_kg_m3,
     vapor_pressure_pa,
 )
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.leak import Leak, leak_by
+from co2vent.inference.lines import saturated_k
 from co2vent.inference.outcome import Instruction, LeakBy
 from co2vent.inference.power import Power, power
 from co2vent.inference.trace import HoldArrays, HoldTrace
@@ -51,7 +51,7 @@ def envelope(
     end_pa = float(blocks.p[-1])
     age_s = float(blocks.t[-1])
     strength = power(setup, end_pa, line_k, criteria)
-    leak = leak_by(end_pa, age_s, trend, strength, context, criteria)
+    leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = _falling(blocks, trend, context, criteria)
     dry_most = _dry_most(context, strength, age_s, criteria)
     settled = age_s >= max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s)
@@ -126,7 +126,10 @@ def _dry_most(context: "HoldContext", strength: Power, age_s: float, criteria: C
     if strength.drive_k < criteria.clamp_wet_k:
         return criteria.dry_slope_cold_clamp
     most = criteria.dry_slope_insulated if context.setup.insulated else criteria.dry_slope_bare
-    return most if age_s >= criteria.dry_settled_s else most * criteria.dry_slope_early_factor
+    if age_s < criteria.dry_settled_s:
+        most *= criteria.dry_slope_early_factor
+    # never less than what a powered hold would let pass as dry
+    return max(most, 1.3 * strength.least_wet_slope)
 
 
 def _gas_bound(first_pa: float, line_k: float, context: "HoldContext", criteria: Criteria) -> float:
@@ -138,12 +141,12 @@ def _gas_bound(first_pa: float, line_k: float, context: "HoldContext", criteria:
     hottest = criteria.hottest_k
     if context.ambient_k is not None:
         known = [context.ambient_k]
-        if context.first_pa is not None and context.first_pa < 7.0e6:
-            known.append(saturation_temperature_k(max(context.first_pa, TRIPLE_PRESSURE_PA)))
+        if context.first_pa is not None:
+            known.append(saturated_k(context.first_pa))
         if isfinite(line_k):
             known.append(line_k)
         hottest = min(max(known) + 5.0, criteria.hottest_k)
-    coldest = saturation_temperature_k(min(max(first_pa, TRIPLE_PRESSURE_PA), 6.0e6))
+    coldest = saturated_k(min(first_pa, 5.9e6))
     return vapor_pressure_pa(vapor_density_saturated_kg_m3(coldest), hottest)
 
 

@@ -11,8 +11,8 @@ that warms a little: such a hold proves nothing. Power comes from
 from dataclasses import dataclass
 from math import isfinite, nan
 
-from co2vent.co2 import TRIPLE_PRESSURE_PA, saturation_temperature_k
 from co2vent.inference.criteria import Criteria
+from co2vent.inference.lines import saturated_k
 from co2vent.readings.reading import Setup
 
 
@@ -29,7 +29,7 @@ def power(setup: Setup, end_pa: float, line_k: float, criteria: Criteria) -> Pow
     """Return the power of a hold that ends at `end_pa` with the clamp at `line_k` (NaN: none)."""
     drive = nan
     if isfinite(line_k):
-        drive = line_k - saturation_temperature_k(min(max(end_pa, TRIPLE_PRESSURE_PA), 7.3e6))
+        drive = line_k - saturated_k(end_pa)
     least, source = criteria.unpowered_slope, ""
     if setup.insulated is False and not drive < criteria.clamp_wet_k:
         least, source = criteria.bare_slope, "the metal is bare"

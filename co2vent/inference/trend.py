@@ -21,6 +21,8 @@ from co2vent.inference.trace import Floats, HoldArrays
 
 TAU_S = np.array([4.0, 6.0, 9.0, 13.0, 18.0, 25.0, 35.0, 50.0, 70.0, 100.0])
 THETA_S = np.array([120.0, 300.0, 700.0, 2000.0, 1e7])
+MISFIT_START = 4.0  # reduced chi square from which the start is taken for foreign
+LATER_LEAST_S = 80.0
 SHAPE_SHARE = 0.006  # of the hold's range: how far real warming curves leave the family
 Z_999 = 3.0902  # one-sided 99.9 % of a normal
 
@@ -55,10 +57,28 @@ def block_sigma_pa(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Float
 
 
 def fit_trend(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
-    """Fit the hold's blocks; `None` with fewer than 5 blocks (no freedom left to judge a fit)."""
-    t, p = blocks.t, blocks.p
-    if t.size < 5:
+    """Fit the hold's blocks; `None` with fewer than 5 blocks (no freedom left to judge a fit).
+
+    A hold whose start does not fit (a valve closed in two goes, a closing found late) is judged by
+    its later part alone, if that is long enough to stand by itself.
+    """
+    whole = _fit(blocks, noise_pa, step_pa)
+    if whole is None or whole.misfit <= MISFIT_START or blocks.t[-1] < 2.0 * LATER_LEAST_S:
+        return whole
+    late = blocks.t >= max(0.35 * blocks.t[-1], 45.0)
+    later = HoldArrays(
+        blocks.t[late], blocks.p[late], blocks.n[late], blocks.line_k[late], blocks.upper_k[late]
+    )
+    if later.t.size < 8 or later.t[-1] - later.t[0] < LATER_LEAST_S:
+        return whole
+    part = _fit(later, noise_pa, step_pa)
+    return part if part is not None and part.misfit < whole.misfit else whole
+
+
+def _fit(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
+    if blocks.t.size < 5:
         return None
+    t, p = blocks.t - (blocks.t[0] if blocks.t[0] > 30.0 else 0.0), blocks.p
     # a share of what moved is left to shapes this family does not have
     sigma = np.hypot(block_sigma_pa(blocks, noise_pa, step_pa), SHAPE_SHARE * np.ptp(p))
     end = float(t[-1])

@@ -15,15 +15,17 @@ import numpy as np
 
 from co2vent.co2 import (
     CRITICAL_TEMPERATURE_K,
+    PLATEAU_SOLID_FRACTION,
     TRIPLE_PRESSURE_PA,
     TRIPLE_TEMPERATURE_K,
     saturation_pressure_pa,
-    sublimation_temperature_k,
 )
 from co2vent.inference.amounts import Amounts, allowable_kg, amounts
 from co2vent.inference.criteria import CRITERIA, Criteria
 from co2vent.inference.envelope import Envelope, envelope
+from co2vent.inference.lines import snow_k
 from co2vent.inference.outcome import Bounds, Charge, Curve, HoldAssessment, Instruction, LeakBy
+from co2vent.inference.power import power
 from co2vent.inference.shelf import shelf_in
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend, fit_trend
@@ -47,6 +49,8 @@ class EarlierHold:
     duration_s: float
     trend: Trend
     charge: Charge
+    drive_k: float = nan  # clamp above saturation at the end
+    line_k: float = nan
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,6 +114,8 @@ def judge(
             duration_s=trace.duration_s,
             trend=trend,
             charge=verdict.charge,
+            drive_k=power(context.setup, hold.end_pa, line_k, criteria).drive_k,
+            line_k=line_k,
         )
     return verdict, earlier
 
@@ -260,7 +266,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
     age_s = hold.trace.duration_s
     liquid = Bounds(0.0, 0.0, 0.0) if volume else None
     base = _with(base, liquid_kg=liquid, liquid_volume_fraction=Bounds(0.0, 0.0, 0.0))
-    sublimation_k = sublimation_temperature_k(min(hold.end_pa, TRIPLE_PRESSURE_PA))
+    sublimation_k = snow_k(hold.end_pa)
     if trend is None or age_s < criteria.shortest_clear_s:
         left = max(criteria.shortest_clear_s - age_s, 0.0)
         said = _say(
@@ -271,40 +277,33 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             f"towards {pressure_text(TRIPLE_PRESSURE_PA, setup)} and stand there.",
         )
         return _with(said, time_left_s=left)
-    if context.solid_seen or (
-        not context.cleared
-        and trend.slope_lower > 5.0 * criteria.slope_floor_pa_per_s
-        and age_s > 180.0
-    ):
-        climbing = f"climbing {slope_text(trend.slope, setup)}" if trend.slope > 0 else "steady"
-        charge = Charge.SOLID_PRESENT if context.solid_seen else Charge.UNDETERMINED
-        said = _say(
-            base,
-            charge,
-            Instruction.HOLD_FOR_DRY_ICE,
-            f"Dry ice likely: the section passed the triple point before vapour only was shown and is "
-            f"{climbing} at {pressure_text(hold.end_pa, setup)} (snow there is at "
-            f"{temperature_text(sublimation_k, setup)}).",
-        )
-        return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
     limits = envelope(hold.trace, hold.blocks, trend, context, hold.line_k, criteria)
-    quiet = trend.slope_upper < limits.power.least_wet_slope
-    warm = hold.line_k - criteria.clamp_error_k > TRIPLE_TEMPERATURE_K + 2 * criteria.drive_k
-    if quiet and (context.cleared or (warm and age_s >= 300.0)):
-        limit = (
-            context.cleared_limit_kg
-            if context.cleared
-            else allowable_kg(volume, criteria)
-            if volume
-            else None
-        )
+    away_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
+    warm = over_triple_k >= criteria.ice_drive_k
+    least = criteria.ice_slope if warm or context.cleared else criteria.ice_slope_unpowered
+    quiet = (
+        trend.slope_upper < least
+        and hold.end_pa < TRIPLE_PRESSURE_PA - away_pa
+        and not limits.falling
+        and trend.misfit <= criteria.worst_misfit
+        and hold.trace.changes >= criteria.least_changes
+    )
+    # below the triple point without a verdict before: the evidence must stand by itself
+    needed_s = criteria.ice_hold_warm_s if warm else criteria.ice_hold_s
+    enough = context.cleared or (age_s >= needed_s and (warm or not context.solid_seen))
+    if quiet and enough:
+        limit = allowable_kg(volume, criteria) if volume else None
+        if limit is not None and context.cleared and context.cleared_limit_kg is not None:
+            limit = min(limit, PLATEAU_SOLID_FRACTION * context.cleared_limit_kg)
+        given = f", with metal {over_triple_k:.0f} K above the triple point" if warm else ""
         said = _say(
             base,
             Charge.VAPOR_ONLY,
             Instruction.VENT_TO_ZERO,
-            f"No dry ice shows: {duration_text(age_s)} at {pressure_text(hold.end_pa, setup)}, rising at most "
-            f"{slope_text(trend.slope_upper, setup)}; ice above the allowable amount would give "
-            f"{slope_text(limits.power.least_wet_slope, setup)} or more.",
+            f"No dry ice shows: {duration_text(age_s)} at {pressure_text(hold.end_pa, setup)}{given}, "
+            f"rising at most {slope_text(trend.slope_upper, setup)}; dry ice would give "
+            f"{slope_text(least, setup)} or more.",
             leak_by=LeakBy.NONE,
         )
         return _with(
@@ -313,6 +312,28 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             detection_limit_kg=limit,
             dry_ice_kg_if_vented=0.0 if volume else None,
         )
+    if context.solid_seen:
+        said = _say(
+            base,
+            Charge.SOLID_PRESENT,
+            Instruction.HOLD_FOR_DRY_ICE,
+            f"Dry ice was seen and nothing shows it gone: {pressure_text(hold.end_pa, setup)}, rising "
+            f"{slope_text(trend.slope, setup)} (snow there is at "
+            f"{temperature_text(sublimation_k, setup)}).",
+        )
+        return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
+    if trend.slope_lower > limits.dry_most_slope and not context.cleared:
+        said = _say(
+            base,
+            Charge.SOLID_PRESENT,
+            Instruction.HOLD_FOR_DRY_ICE,
+            f"Dry ice: below the triple point at {pressure_text(hold.end_pa, setup)} and still climbing "
+            f"{slope_text(trend.slope, setup)} after {duration_text(age_s)}; metal warming gives at most "
+            f"{slope_text(limits.dry_most_slope, setup)} (snow there is at "
+            f"{temperature_text(sublimation_k, setup)}).",
+        )
+        least_ice = allowable_kg(volume, criteria) if volume else None
+        return _with(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
     return _say(
         base,
         Charge.UNDETERMINED,
@@ -326,7 +347,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
 def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
     """Above the triple point: vapour only, liquid, flow past a valve, or not known yet."""
     context, trend, criteria = hold.context, hold.trend, hold.criteria
-    setup, age_s = context.setup, hold.trace.duration_s
+    setup = context.setup
     volume = setup.section_volume_m3
     if trend is None:
         said = _say(
