@@ -27,6 +27,7 @@ class Frame:
     source: str = ""  # words for the status row
     recording: bool | None = None  # None: nothing to record here
     recording_words: str = ""
+    blind: bool = False  # the view has had its verdict taken out
     trouble: str = ""  # why there are no readings, where that is known
     events: tuple[Event, ...] | None = (
         None  # with those the core does not know of; None: the view's

@@ -4,6 +4,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Callable
 from typing import Final
 
+from co2vent.window.blind import blinded
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.words import translate
@@ -51,7 +52,8 @@ class ReplayFeed:
         if self.index.failure is not None and moment is self.index.moments[-1]:
             age_s = None  # nothing is known from here on
         return Frame(
-            view=moment.view,
+            view=blinded(moment.view) if self.blind else moment.view,
+            blind=self.blind,
             rows=moment.rows,
             age_s=age_s,
             source=self._name,

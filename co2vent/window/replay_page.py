@@ -1,15 +1,21 @@
 """A recorded vent: play, pause, speed, seek, jump."""
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QSlider, QWidget
+from pathlib import Path
 
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QSlider, QWidget
+
+from co2vent.errors import Co2ventError
+from co2vent.readings.log_file import read_log
 from co2vent.window import text
+from co2vent.window.commands import Command
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Frame
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
-from co2vent.window.vent_page import VentPage
+from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.vent_page import HOLDS_VIEW, VentPage
 from co2vent.window.words import translate
 
 SLIDER_STEPS_PER_S = 4
@@ -22,6 +28,7 @@ class ReplayPage(VentPage):
         super().__init__(feed, look, parent=parent)
         self.replay = feed
         self._moving = False
+        self._other: tuple[ReplayIndex, str] | None = None
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
         self.slider.setAccessibleName("place in the recording")
         self.slider.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -45,9 +52,62 @@ class ReplayPage(VentPage):
             ]
         )
 
+    def page_commands(self) -> list[Command]:
+        """Return the further commands of a replay."""
+        return [
+            Command("help", translate("Command", "Blind replay"), "B", self.toggle_blind),
+            Command("compare", translate("Command", "Compare a vent"), "Ctrl+O", self.choose_other),
+            *super().page_commands(),
+        ]
+
+    def toggle_blind(self) -> None:
+        """Hide prompt and verdict, or show them."""
+        self.replay.blind = not self.replay.blind
+        self._go(lambda: None)
+
+    def choose_other(self) -> None:
+        """Let the person choose a second vent to lay over this one."""
+        name, _filter = QFileDialog.getOpenFileName(
+            self, translate("Command", "Compare a vent"), "", "CSV (*.csv *.txt *.log);;* (*)"
+        )
+        if name:
+            self.compare(Path(name))
+
+    def compare(self, path: Path) -> None:
+        """Run a second vent and lay its holds over those of this one."""
+        try:
+            log = read_log(path)
+        except Co2ventError as error:
+            self.say(str(error))
+            return
+        if self._other is not None:
+            self._other[0].close()
+        self._other = (ReplayIndex(log), path.stem)
+        self._other[0].start()
+
+    def _take_other(self) -> None:
+        """Show the second vent when it has run."""
+        if self._other is None or not self._other[0].done or self._plots is None:
+            return
+        index, name = self._other
+        self._other = None
+        if index.failure is not None or not index.moments:
+            self.say(index.failure or translate("Command", "Nothing to compare"))
+            return
+        self._plots.holds.compare_with(index.traces, index.moments[-1].view.holds, name)
+        self._plots.turn_to(HOLDS_VIEW)
+        self.redraw()
+
+    def close_feed(self) -> None:
+        """Stop showing and both records."""
+        super().close_feed()
+        if self._other is not None:
+            self._other[0].close()
+
     def tick(self) -> None:
         """Show the present moment and where it lies."""
         super().tick()
+        self._take_other()
         index = self.replay.index
         self._moving = True
         self.slider.setMaximum(max(1, round(index.length_s * SLIDER_STEPS_PER_S)))

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from co2vent.window.plots_panel import PlotsPanel
 
 TICK_MS: Final = 50
+HOLDS_VIEW: Final = 3  # the pictures' view of holds over each other
 MESSAGE_S: Final = 8.0
 PICTURES_EVERY_S: Final = (
     0.2  # the figures are painted at each tick, the traces five times a second

@@ -152,8 +152,9 @@ class VentPanel(QWidget):
         self.headroom.show_margin(said.margin_pa, said.stop_margin_pa, stale=said.stale)
         motion = (said.hold_clock, said.rate, said.close_in, frame.trouble)
         self.motion.say(" · ".join(words for words in motion if words))
-        self.inside.say(said.inside)
-        self.power.say(said.power)
+        hidden = translate("Text", "Inside: hidden in a blind replay")
+        self.inside.say(hidden if frame.blind else said.inside)
+        self.power.say("" if frame.blind else said.power)
         charge = Charge.UNDETERMINED if said.hold is None else said.hold.charge
         self.drawing.show_liquid(said.liquid_share, charge, known=said.hold is not None)
         self._show_status(said, frame)

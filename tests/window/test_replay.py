@@ -3,11 +3,14 @@
 import pytest
 
 from co2vent.guidance.session import advance, begin, finish, view
+from co2vent.inference.outcome import Charge
 from co2vent.readings.log_file import decode_log
 from co2vent.window import text
 from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.shown import shown
+from co2vent.window.text import UnitChoice
 from co2vent.window.traces import Traces
 from tests.window.conftest import vent_log
 
@@ -131,3 +134,54 @@ def test_replay_in_the_window(qtbot, look, log) -> None:
     assert page.book.standing == ()  # a recording raises no alarm
     page.back.emit()
     assert window.page is window.start_page
+
+
+def test_blind_replay_hides_every_conclusion(index, clock) -> None:
+    feed = ReplayFeed(index, "vent.csv", clock)
+    feed.seek(1e9)
+    seeing = feed.frame().view
+    feed.blind = True
+    hidden = feed.frame()
+    said = shown(hidden.view, 0.1, UnitChoice.BAR)
+    assert hidden.blind
+    assert said.pressure == shown(seeing, 0.1, UnitChoice.BAR).pressure
+    words = " ".join([said.headline, said.reason, said.inside, said.power])
+    assert seeing.prompt.reason not in words
+    assert all(hold.charge is Charge.UNDETERMINED for hold in hidden.view.holds)
+    assert not any(hold.curves or hold.reason for hold in hidden.view.holds)
+    for event in hidden.view.events:
+        assert "liquid" not in event.text.lower()
+        assert "vapor" not in event.text
+
+
+def test_blind_replay_by_one_key_and_back(qtbot, look, log) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    page = window.replay(log, "vent.csv")
+    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    page.replay.playing = False
+    page._go(lambda: page.replay.seek(850.0))
+    open_words = page.panel.prompt.headline.text()
+    qtbot.keyClick(page, "b")
+    qtbot.waitUntil(lambda: "What would" in page.panel.prompt.headline.text(), timeout=2000)
+    assert page.panel.inside.text() == "Inside: hidden in a blind replay"
+    qtbot.keyClick(page, "b")
+    qtbot.waitUntil(lambda: page.panel.prompt.headline.text() == open_words, timeout=2000)
+
+
+def test_two_vents_are_laid_over_each_other(qtbot, look, log, tmp_path) -> None:
+    other = tmp_path / "second.csv"
+    other.write_bytes(vent_log(700))
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    page = window.replay(log, "vent.csv")
+    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    page.compare(other)
+    qtbot.waitUntil(page._plots.holds.isVisible, timeout=10_000)
+    assert page._plots.holds._other[2] == "second"
+    page.compare(tmp_path / "none.csv")
+    assert "none.csv" in page.message.text()

@@ -1,0 +1,50 @@
+"""A view without its verdict, for teaching: what the gauge shows, nothing that was concluded."""
+
+from dataclasses import replace
+
+from co2vent.guidance.events import EventKind, Prompt, Severity
+from co2vent.guidance.session import View
+from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
+from co2vent.window.words import translate
+
+CONCLUDED = {EventKind.PROMPT, EventKind.VERDICT, EventKind.HOLD_ENDED, EventKind.SHELF}
+
+
+def blinded(view: View) -> View:
+    """Return `view` with prompt, verdicts and their events taken out."""
+    prompt = Prompt(
+        Instruction.WAIT,
+        translate("Blind", "What would you do now?"),
+        translate("Blind", "Blind replay: prompt and verdict are hidden. Show them with B."),
+        Severity.CALM,
+        view.prompt.since_s,
+    )
+    holds = tuple(_bare(hold) for hold in view.holds)
+    return replace(
+        view,
+        prompt=prompt,
+        holds=holds,
+        running_hold=holds[-1] if view.running_hold is not None and holds else None,
+        vapor_only_since_s=None,
+        mass_vented_kg=None,
+        events=tuple(event for event in view.events if event.kind not in CONCLUDED),
+    )
+
+
+def _bare(hold: HoldAssessment) -> HoldAssessment:
+    return replace(
+        hold,
+        charge=Charge.UNDETERMINED,
+        leak_by=LeakBy.UNDETERMINED,
+        liquid_kg=None,
+        dry_ice_kg=None,
+        liquid_volume_fraction=None,
+        detection_limit_kg=None,
+        dry_ice_kg_if_vented=None,
+        boil_off_s=None,
+        time_left_s=None,
+        slope_pa_per_s=None,
+        next_step="",
+        reason="",
+        curves=(),
+    )
