@@ -82,6 +82,7 @@ class Observed:
     at_s: float
     stale: bool
     values: Mapping[str, float] = field(default_factory=dict)
+    simulated: bool = False
 
 
 class JobEventKind(StrEnum):
@@ -119,6 +120,7 @@ class Job:
     logs: tuple[items.LogAdded, ...] = ()
     history: tuple[JobEvent, ...] = ()
     observed: Observed | None = None
+    simulated_seen: bool = False
 
     @property
     def step(self) -> Step | None:
@@ -128,7 +130,8 @@ class Job:
     @property
     def simulated(self) -> bool:
         """Whether anything in the job is simulated: such a job is practice and is never signed."""
-        return self.head.simulated or any(log.simulated for log in self.logs)
+        logs = any(log.simulated for log in self.logs)
+        return self.head.simulated or self.simulated_seen or logs
 
     @property
     def venting_lacks(self) -> tuple[str, ...]:

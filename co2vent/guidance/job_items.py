@@ -154,6 +154,13 @@ class LogAdded:
 
 
 @dataclass(frozen=True, slots=True)
+class SimulatedSeen:
+    """Simulated readings were shown to the job's gates: it is practice from here on."""
+
+    at_s: float
+
+
+@dataclass(frozen=True, slots=True)
 class Reopened:
     """The job was opened again after a stop: gates of the running step must be read anew."""
 
@@ -176,6 +183,7 @@ JobItem = (
     | Note
     | TestResult
     | LogAdded
+    | SimulatedSeen
     | Reopened
 )
 
@@ -194,6 +202,7 @@ ITEM_NAMES: Final[dict[str, type[JobItem]]] = {
     "note": Note,
     "test_result": TestResult,
     "log_added": LogAdded,
+    "simulated_seen": SimulatedSeen,
     "reopened": Reopened,
 }
 _NAME_OF: Final = {kind: name for name, kind in ITEM_NAMES.items()}

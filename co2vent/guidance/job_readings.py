@@ -13,7 +13,7 @@ def observe(view: View, at_s: float) -> Observed:
     """
     latest, setup = view.latest, view.setup
     if latest is None:
-        return Observed(at_s, stale=True)
+        return Observed(at_s, stale=True, simulated=setup.simulated)
     clamps = [
         clamp
         for clamp in (latest.line_temperature_k, latest.upper_temperature_k)
@@ -49,7 +49,7 @@ def observe(view: View, at_s: float) -> Observed:
         "dry_ice_cleared": float(_dry_ice_cleared(view)),
     }
     values = {name: value for name, value in measured.items() if value is not None}
-    return Observed(at_s, stale=view.stale, values=values)
+    return Observed(at_s, stale=view.stale, values=values, simulated=setup.simulated)
 
 
 def _vapor_only_in_a_row(holds: tuple[HoldAssessment, ...]) -> int:

@@ -51,5 +51,7 @@ def describe(procedure: Procedure, item: JobItem) -> str:
         case items.LogAdded():
             kind = "Simulated readings" if item.simulated else "Readings"
             return f"{kind} {item.name}, {item.readings} rows, sha256 {item.sha256[:16]}"
+        case items.SimulatedSeen():
+            return "Simulated readings: practice from here on"
         case items.Reopened():
             return f"Opened again by {item.by}"

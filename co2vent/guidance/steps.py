@@ -31,6 +31,7 @@ from co2vent.guidance.procedure import (
 )
 
 MIN_REASON: Final = 3  # characters; a skip without a reason is no skip
+PRACTICE: Final = "Simulated readings: this job is practice and can't be signed."
 POINTS_HOLD_S: Final = 4 * 3600.0  # how long the five points outlive a stop; program's choice
 POSITIONS: Final = ("shut", "open")
 #: A test, the gate quantity that it decides and the verdict that meets it.
@@ -75,10 +76,16 @@ def _observe(job: Job, observed: Observed) -> tuple[Job, list[JobEvent]]:
     """Meet, lose and time out the running step's gates."""
     step = job.step
     job = replace(job, observed=observed)
-    if step is None:
-        return job, []
-    begun_s = job.steps[job.current].begun_s or 0.0
     events: list[JobEvent] = []
+    if observed.simulated and not job.simulated:
+        seen = items.SimulatedSeen(observed.at_s)
+        job, caution = _apply(job, seen)
+        text = describe(job.procedure, seen)
+        events.append(JobEvent(observed.at_s, JobEventKind.ACCEPTED, text, seen))
+        events.append(JobEvent(observed.at_s, JobEventKind.CAUTION, caution))
+    if step is None:
+        return job, events
+    begun_s = job.steps[job.current].begun_s or 0.0
     for gate in step.gates:
         if gate.quantity in TESTED:
             continue  # decided by the test's verdict, which outlives the readings
@@ -197,7 +204,7 @@ def _refusal(job: Job, item: JobItem) -> str:
         case items.TestResult(test=test):
             if test not in TESTS:
                 return f"a test is one of {', '.join(TESTS)}"
-        case items.LogAdded() | items.Reopened():
+        case items.LogAdded() | items.SimulatedSeen() | items.Reopened():
             pass
     return ""
 
@@ -263,8 +270,9 @@ def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
         case items.TestResult():
             return _with_test(replace(job, tests=(*job.tests, item)), item), ""
         case items.LogAdded():
-            caution = "Simulated readings: this job is practice and can't be signed."
-            return replace(job, logs=(*job.logs, item)), caution if item.simulated else ""
+            return replace(job, logs=(*job.logs, item)), PRACTICE if item.simulated else ""
+        case items.SimulatedSeen():
+            return replace(job, simulated_seen=True), PRACTICE
         case items.Reopened():
             return _reopened(job, item.at_s), ""
 
@@ -327,16 +335,18 @@ def _end_step(job: Job, state: StepState, at_s: float, by: str, reason: str) -> 
 
 
 def _go_back(job: Job, item: items.GoBack) -> Job:
-    """Run an earlier step again; later gates and confirmations are void, the venting five stay."""
+    """Run an earlier step again; gates and confirmations from it on are void."""
     target = next(index for index, step in enumerate(job.procedure.steps) if step.id == item.id)
     records = list(job.steps)
     records[target:] = [StepRecord() for _ in records[target:]]
     records[target] = StepRecord(StepState.RUNNING, item.at_s)
-    void = {entry.id for step in job.procedure.steps[target:] for entry in step.gates} | {
-        entry.id
+    void = {
+        identity
         for step in job.procedure.steps[target:]
-        for entry in step.confirmations
-        if entry.id not in VENTING_CONFIRMATIONS or step.id == item.id
+        for identity in (
+            *(gate.id for gate in step.gates),
+            *(confirmation.id for confirmation in step.confirmations),
+        )
     }
     return replace(
         job,

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 
 from co2vent.guidance.assess import final_of
+from co2vent.guidance.job import Job
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import HoldAssessment, Instruction
 from co2vent.readings.reading import Gas, Setup
@@ -59,7 +60,7 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
             ("Work", head.order),
             ("People", people),
             ("Begun", f"{facts.record.started:%Y-%m-%d %H:%M %Z}"),
-            ("Steps left out", "; ".join(facts.record.job.skipped) or "none so far"),
+            ("Steps", _steps(facts.record.job)),
         ]
     else:
         entries += [("Section", facts.section), ("Readings log", "" if log is None else log.name)]
@@ -75,6 +76,12 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
         ]
     entries.append(("Printed", f"{facts.made_at}, co2vent {facts.version}"))
     return entries
+
+
+def _steps(job: Job) -> str:
+    ended = sum(record.ended_s is not None for record in job.steps)
+    left_out = f"; LEFT OUT: {'; '.join(job.skipped)}" if job.skipped else ""
+    return f"{ended} of {len(job.steps)} ended{left_out}"
 
 
 def _litres(volume_m3: float | None) -> str:
