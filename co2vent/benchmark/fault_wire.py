@@ -96,6 +96,7 @@ class FaultyWire(ReadOnlySource):
         self._doubtful = DOUBTFUL_LINES
         self._known = False  # the header has gone out whole
         self._last_line = ""
+        self._last_whole = b""
         self._frozen: str | None = None
         self._kept: list[WireRow] = []
         self._jumped: set[Fault] = set()
@@ -141,8 +142,6 @@ class FaultyWire(ReadOnlySource):
             self._kept.append(row)
             return b""
         if self._is("stuck") and self._last_line:
-            if not self._timed:  # nobody can tell it from a steady pressure
-                self.sent.last_fresh_s = self._world.now_s
             return self._spoil(self._last_line.encode())
         pressure = row.pressure
         if self._is("freeze"):
@@ -162,10 +161,7 @@ class FaultyWire(ReadOnlySource):
         if self._timed:
             cells = f"{row.due_s + self._source_clock_s(row.due_s):.1f},{cells}"
         line = f"{cells}\n"
-        fresh = line != self._last_line or not self._timed
         self._last_line = line
-        if not over and fresh:
-            self.sent.last_fresh_s = self._world.now_s
         return self._spoil(line.encode(), must_come=not over)
 
     def _spoil(self, line: bytes, *, is_header: bool = False, must_come: bool = False) -> bytes:
@@ -180,6 +176,12 @@ class FaultyWire(ReadOnlySource):
             self._doubtful = DOUBTFUL_LINES
             # not in the first cell: a time that loses digits is a time all the same
             return line[: rng.randrange(line.index(b","), len(line))]
+        # a row again is no new one where it says so itself; else nobody can tell
+        again = line == self._last_whole and self._timed
+        if not (is_header or again or b"OL" in line):
+            self.sent.last_fresh_s = self._world.now_s
+            # one that may have been withheld would be new when it comes again
+            self._last_whole = b"" if self._doubtful else line
         doubtful = self._doubtful > 0
         self._doubtful = max(0, self._doubtful - 1)
         if is_header:

@@ -10,6 +10,7 @@ a row that went out whole and is not in the log; a log that does not end on a wh
 """
 
 import argparse
+import logging
 import mmap
 import os
 import random
@@ -213,8 +214,9 @@ class _Run:
         if self.monitor.status.source in (SourceState.FAILED, SourceState.REFUSED):
             blame(f"{self.monitor.status.source}: {self.monitor.status.detail}")
         while not self.monitor.events.empty():
-            if "fault in this program" in self.monitor.events.get().text:
-                blame("a fault of the program")
+            text = self.monitor.events.get().text
+            if "fault in this program" in text:
+                blame(text)
         unit = PRESSURE_UNITS[self.monitor.view.setup.pressure_unit]
         ambient_pa = self.monitor.view.setup.ambient_pressure_pa
         while not self.monitor.readings.empty():
@@ -326,6 +328,7 @@ def _record_until_killed(seed: int, vent: Vent, path: Path, shared: mmap.mmap) -
 
 def run_faults(runs: int, first_seed: int = 0, progress: bool = False) -> Tally:
     """Run so many seeded vents; return what they came to."""
+    logging.getLogger("co2vent.live").setLevel(logging.CRITICAL)  # counted instead
     tally = Tally()
     vents: dict[int, Vent] = {}
     with tempfile.TemporaryDirectory(prefix="co2vent-faults-") as name:
