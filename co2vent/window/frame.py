@@ -23,6 +23,7 @@ class Frame:
 
     view: View | None
     rows: int  # how many rows of the traces belong to this moment
+    rows_ahead: int = 0  # rows of a record that lie after this moment
     age_s: float | None  # of the newest reading, by the feed's clock
     source: str = ""  # words for the status row
     recording: bool | None = None  # None: nothing to record here

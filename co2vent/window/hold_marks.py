@@ -13,6 +13,8 @@ from co2vent.window.plot_style import DASH, DASH_DOT, LINE_PX, Scale, pen
 from co2vent.window.theme import Palette
 from co2vent.window.words import translate
 
+LABEL_SHARE = 0.25  # of the width: a narrower hold has no room for the names of its curves
+
 
 @dataclass(slots=True)
 class _Shade:
@@ -121,11 +123,14 @@ class HoldMarks:
                 else translate("Plot", "least with liquid left")
             )
             words.setPos(curve.at_s[-1], float(values[-1]))
+            low, high = self._plot.viewRange()[0]
+            roomy = curve.at_s[-1] - curve.at_s[0] > LABEL_SHARE * (high - low)
             shown[Charge.VAPOR_ONLY if vapor else Charge.TWO_PHASE] = True
+            words.setVisible(roomy)
         for charge, item, words in (
             (Charge.VAPOR_ONLY, self._vapor, self._vapor_words),
             (Charge.TWO_PHASE, self._liquid, self._liquid_words),
         ):
-            words.setVisible(shown[charge])
             if not shown[charge]:
+                words.setVisible(False)
                 item.setData([], [])

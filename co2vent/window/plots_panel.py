@@ -4,9 +4,9 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QWidget
 
-from co2vent.guidance.events import Event
 from co2vent.guidance.session import View
 from co2vent.window.events_list import EventsList
+from co2vent.window.frame import Frame
 from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
 from co2vent.window.sizes import Sizes
@@ -91,21 +91,17 @@ class PlotsPanel(QWidget):
         self.holds.setVisible(self._view == 3)
         self.events.setVisible(self._view == 2 or (self._view == 0 and room))
 
-    def show_view(
-        self, traces: Traces, rows: int, view: View, events: tuple[Event, ...] | None = None
-    ) -> None:
-        """Draw the first `rows` rows and what the view says of them; hidden pictures wait.
-
-        `events`, where given, stand for the view's own.
-        """
+    def show_view(self, traces: Traces, frame: Frame, view: View) -> None:
+        """Draw this moment; hidden pictures wait."""
+        rows = frame.rows
         if self.trace.isVisible():
-            self.trace.show_trace(traces, rows, view)
+            self.trace.show_trace(traces, rows, view, frame.rows_ahead)
         if self.line.isVisible():
             self.line.show_path(traces, rows, view)
         if self.holds.isVisible():
             self.holds.show_holds(traces, rows, view)
         if self.events.isVisible():
-            self.events.show_events(view.events if events is None else events)
+            self.events.show_events(view.events if frame.events is None else frame.events)
 
     def clear(self) -> None:
         """Forget holds and marks."""

@@ -55,6 +55,7 @@ class ReplayFeed:
             view=blinded(moment.view) if self.blind else moment.view,
             blind=self.blind,
             rows=moment.rows,
+            rows_ahead=0 if self.blind else len(self.traces) - moment.rows,
             age_s=age_s,
             source=self._name,
             recording_words=self._progress(),

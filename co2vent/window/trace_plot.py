@@ -61,7 +61,7 @@ class TracePlot(QWidget):
         self._follow = True
         self._whole = False
         self._ranges: tuple[float, float, float, float] | None = None
-        self._drawn: tuple[Traces, int, View] | None = None
+        self._drawn: tuple[Traces, int, View, int] | None = None
         self.setAccessibleName("pressure and temperature against time")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         column = QVBoxLayout(self)
@@ -83,6 +83,7 @@ class TracePlot(QWidget):
             "upper": self._add_curve(self.temperature),
         }
         self._fall = self._add_curve(self.pressure)
+        self._ahead = self._add_curve(self.pressure)
         self._triple = self._level()
         self._stop = self._level()
         self.holds = HoldMarks(self.pressure)
@@ -125,6 +126,7 @@ class TracePlot(QWidget):
         self._curves["line"].setPen(pen(palette.temperature))
         self._curves["upper"].setPen(pen(palette.temperature, 1, DASH))
         self._curves["saturation"].setPen(pen(palette.saturation, 1, DOT))
+        self._ahead.setPen(pen(palette.rule))
         self._fall.setPen(pen(palette.trace, LINE_PX, DOT))
         self._triple.setPen(pen(palette.triple_point, 3))
         self._stop.setPen(pen(palette.stop, LINE_PX, DASH))
@@ -156,17 +158,21 @@ class TracePlot(QWidget):
         self._follow = True
         self._ranges = None
 
-    def show_trace(self, traces: Traces, rows: int, view: View) -> None:
-        """Draw the first `rows` rows and what the view says of them."""
+    def show_trace(self, traces: Traces, rows: int, view: View, ahead: int = 0) -> None:
+        """Draw the first `rows` rows and what the view says of them.
+
+        The `ahead` rows after them, of a record, are drawn faintly when the whole is shown.
+        """
         self._scale = Scale(self._scale.units, view.setup.ambient_pressure_pa)
-        self._drawn = (traces, rows, view)
+        self._drawn = (traces, rows, view, ahead if self._whole else 0)
         unit = self._scale.units.pressure
         self._set_level(self._triple, view.triple_point_pa, translate("Plot", "triple point"))
         self._set_level(self._stop, view.stop_pressure_pa, translate("Plot", "stop"))
         self.pressure.setLabel("left", text.unit_words(unit))
         self.temperature.setLabel("left", text.unit_words(self._scale.units.temperature))
         if self._follow and rows:
-            self._fit(traces, rows, view)
+            self._fit(traces, rows, view, self._drawn[3])
+        self._place_stop_words(view)
         self._draw_curves()
         self.cursor_line.show(traces, rows, self._scale)
         self.holds.show(view, self._scale, self.cursor_line.hold_under(view))
@@ -176,18 +182,33 @@ class TracePlot(QWidget):
     def _draw_curves(self) -> None:
         if self._drawn is None:
             return
-        traces, rows, _view = self._drawn
+        traces, rows, _view, ahead = self._drawn
         low, high = self.pressure.viewRange()[0]
         most = max(200, int(self.pressure.getViewBox().width()))
         for name, curve in self._curves.items():
             time, value = traces.points(name, rows, (low, high), most)
             warm = name in ("line", "upper")
             curve.setData(time, self._scale.warm(value) if warm else self._scale.up(value))
+        if ahead:
+            span = (max(low, float(traces.at_s()[rows - 1])), high)
+            time, value = traces.points("pressure", rows + ahead, span, most)
+            self._ahead.setData(time, self._scale.up(value))
+        else:
+            self._ahead.setData([], [])
 
     def _set_level(self, line: Any, pressure_pa: float, words: str) -> None:
         line.setPos(float(self._scale.up(pressure_pa)))
         shown = text.pressure(pressure_pa, self._scale.ambient_pa, self._scale.units.pressure)
         line.label.setFormat(f"{words} {shown}")
+
+    def _place_stop_words(self, view: View) -> None:
+        """Put the words of the stop line below it, or above where the two lines are close."""
+        _width, height = self.pressure.getViewBox().viewPixelSize()
+        gap = float(self._scale.up(view.stop_pressure_pa) - self._scale.up(view.triple_point_pa))
+        line_px = plain_font(self._sizes).pixelSize() * 1.7
+        side = 1.0 if gap / max(height, 1e-9) < line_px else 0.0
+        self._stop.label.anchors = [(1.0, side), (1.0, side)]
+        self._stop.label.updatePosition()
 
     def _show_fall(self, view: View) -> None:
         """Draw where the pressure goes at the present rate of fall, down to the stop pressure."""
@@ -277,18 +298,18 @@ class TracePlot(QWidget):
         self._follow = True
         self._ranges = None
 
-    def _fit(self, traces: Traces, rows: int, view: View) -> None:
+    def _fit(self, traces: Traces, rows: int, view: View, ahead: int) -> None:
         """Set the ranges: the running hold with its lead-in, else the whole vent.
 
         The axis is moved in steps of a fifth, so that it does not crawl with each reading.
         """
-        at_s = traces.at_s(rows)
+        at_s = traces.at_s(rows + ahead)
         start, newest = float(at_s[0]), float(at_s[-1])
         hold = view.running_hold
         if hold is not None and hold.number > 0 and not self._whole:
             start = max(start, hold.start_s - max(20.0, 0.12 * (newest - hold.start_s)))
         span = max(60.0, newest - start)
-        _time, values = traces.points("pressure", rows, (start, newest), 500)
+        _time, values = traces.points("pressure", rows + ahead, (start, newest), 500)
         shown = self._scale.up(values)
         highest = max(float(np.nanmax(shown)), float(self._scale.up(view.stop_pressure_pa)))
         floor = min(float(np.nanmin(shown)), float(self._scale.up(view.triple_point_pa)))

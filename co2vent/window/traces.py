@@ -51,20 +51,21 @@ class Traces:
         broken = np.diff(readings.segment) != 0
         breaks = np.flatnonzero(broken | (step_s > GAP_S))
         rows = np.arange(1, count + 1) + np.searchsorted(breaks, np.arange(count), side="left")
-        filled = np.full((5, count + breaks.size), np.nan)
-        columns = (
-            readings.at_s, readings.pressure_pa, readings.line_temperature_k,
-            readings.upper_temperature_k, readings.ambient_temperature_k,
-        )  # fmt: skip
-        for at, column in enumerate(columns):
-            if column is not None:
-                filled[at, rows - 1] = column
-        if breaks.size:
-            filled[0, rows[breaks]] = readings.at_s[breaks]
         traces = cls()
-        traces._time = filled[0].copy()
-        traces._values = filled[1:].astype(np.float32)
-        traces._used = filled.shape[1]
+        traces._used = count + breaks.size
+        traces._time = np.empty(traces._used)
+        traces._values = np.full((4, traces._used), np.nan, np.float32)
+        at: slice | npt.NDArray[np.int64] = slice(None) if breaks.size == 0 else rows - 1
+        traces._time[at] = readings.at_s
+        columns = (
+            readings.pressure_pa, readings.line_temperature_k, readings.upper_temperature_k,
+            readings.ambient_temperature_k,
+        )  # fmt: skip
+        for place, column in enumerate(columns):
+            if column is not None:
+                traces._values[place, at] = column
+        if breaks.size:
+            traces._time[rows[breaks]] = readings.at_s[breaks]
         traces._gaps = rows[breaks].tolist()
         traces._forwards = not bool((step_s < 0).any())
         traces._segment = int(readings.segment[-1]) if count else 0

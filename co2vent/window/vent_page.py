@@ -170,7 +170,7 @@ class VentPage(QWidget):
             return
         if not self._plots.isVisible():
             return
-        self._plots.show_view(self.feed.traces, frame.rows, frame.view, frame.events)
+        self._plots.show_view(self.feed.traces, frame, frame.view)
         self._drawn, self._drawn_s = state, now_s
 
     def redraw(self) -> None:
