@@ -12,7 +12,7 @@ from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
 from co2vent.report import values
 from co2vent.report.facts import ReportFacts, assumptions
 from co2vent.report.markup import bullets, heading, pairs, paragraph, table, text
-from co2vent.report.summary import TraceMarkup, log_part
+from co2vent.report.summary import MOST_HOLDS, TraceMarkup, hold_table, log_part
 from co2vent.store.chain import ChainEntry
 from co2vent.store.job_record import JobRecord
 
@@ -39,6 +39,9 @@ def details(facts: ReportFacts, trace: TraceMarkup) -> str:
     for log in facts.logs:
         if log is not facts.vent_log:
             parts += [heading(f"Readings {log.name}"), log_part(log, trace)]
+    for log in facts.logs:
+        if len(log.view.holds) > MOST_HOLDS:
+            parts += [heading(f"All holds of {log.name}"), hold_table(log, log.view.holds)]
     parts.append(_events(facts))
     return "".join(parts)
 

@@ -1,6 +1,7 @@
 """The first page: who, what, when, the trace, each hold's verdict with numbers, signatures."""
 
-from collections.abc import Callable
+from collections import Counter
+from collections.abc import Callable, Sequence
 
 from co2vent.guidance.assess import final_of
 from co2vent.guidance.job import Job
@@ -13,6 +14,8 @@ from co2vent.report.markup import heading, pairs, paragraph, table
 
 TraceMarkup = Callable[[LogFacts], str]
 
+MOST_HOLDS = 5  # with their reasons they fill what the trace leaves of the first page
+NEWEST_HOLDS = 4
 NO_RELEASE = (
     "This record states what the readings show. It does not release the section for work: "
     "that is for the responsible person, with both bleeds open."
@@ -35,7 +38,8 @@ def log_part(log: LogFacts, trace: TraceMarkup) -> str:
     """Return verdict, figures, trace and holds of one log; of a test with other gas the trace."""
     if log.view.setup.gas is not Gas.CO2:
         return trace(log)
-    return _verdict(log) + pairs(_figures(log)) + trace(log) + _holds(log)
+    head = heading("Holds (95 % bounds)")
+    return _verdict(log) + pairs(_figures(log)) + trace(log) + head + _newest_holds(log)
 
 
 def _title(facts: ReportFacts) -> str:
@@ -158,14 +162,28 @@ def _mass(view: View) -> str:
     return f"{values.bounded_mass(view.mass_vented_kg)}, computed"
 
 
-def _holds(log: LogFacts) -> str:
+def _newest_holds(log: LogFacts) -> str:
+    """Return the holds that decide; earlier ones, where there are many, stand on a later page."""
+    holds = log.view.holds
+    if len(holds) <= MOST_HOLDS:
+        return hold_table(log, holds)
+    earlier = holds[:-NEWEST_HOLDS]
+    counts = Counter(values.CHARGES[hold.charge] for hold in earlier)
+    said = ", ".join(f"{count} × {words}" for words, count in counts.items())
+    return hold_table(log, holds[-NEWEST_HOLDS:]) + paragraph(
+        f"Before them {len(earlier)} holds ({said}): all are listed on a later page."
+    )
+
+
+def hold_table(log: LogFacts, holds: Sequence[HoldAssessment]) -> str:
+    """Return holds with their numbers, bounds and reasons."""
     rows: list[tuple[object, ...]] = []
-    for hold in log.view.holds:
+    for hold in holds:
         rows += _hold_rows(hold, log.view.setup)
     if not rows:
-        return heading("Holds") + paragraph("None: the record has no closed time.")
+        return paragraph("None: the record has no closed time.")
     head = ("Hold", "From, length", "Pressure", "Inside", "Leak-by", "Liquid", "Dry ice", "Detects")
-    return heading("Holds (95 % bounds)") + table(rows, head, (6, 12, 19, 11, 9, 17, 15, 11))
+    return table(rows, head, (6, 12, 19, 11, 9, 17, 15, 11))
 
 
 def _hold_rows(hold: HoldAssessment, setup: Setup) -> list[tuple[object, ...]]:

@@ -211,6 +211,19 @@ def test_no_heading_is_lost_or_left_alone_in_the_pdf(
 
 
 @needs_poppler
+def test_many_holds_leave_the_first_page_whole(facts: ReportFacts, tmp_path: Path) -> None:
+    log = facts.logs[0]
+    many = tuple(replace(log.view.holds[0], number=number) for number in range(1, 30))
+    busy = replace(facts, logs=(replace(log, view=replace(log.view, holds=many)),))
+    pages = pdf_words(report_pdf(busy), tmp_path, "-layout").split("\f")
+    first, rest = pages[0], "".join(pages[1:])
+    assert "Signatures and digests" in first
+    assert "Before them 25 holds (25 × vapour only)" in first
+    assert "All holds of vent-1.csv" in rest
+    assert len(re.findall(r"^\s*\d+\s+0:09:20", rest, re.MULTILINE)) == 29
+
+
+@needs_poppler
 def test_the_trace_in_the_pdf_is_drawn_not_a_picture(facts: ReportFacts, tmp_path: Path) -> None:
     path = tmp_path / "r.pdf"
     write_pdf(facts, path)
