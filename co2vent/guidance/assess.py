@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
-from co2vent.guidance.session import Item, View, advance, begin, finish, view
+from co2vent.guidance.session import Item, View, begin, finish, view
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment
 from co2vent.readings.reading import Setup
 

@@ -38,7 +38,9 @@ def assessment_lines(result: dict[str, Any]) -> list[str]:
         lines.append(f"    {hold['charge']}, leak-by {hold['leak_by']}: {hold['instruction']}")
         lines.append(f"    {hold['reason']}")
         for name, key in (("liquid", "liquid_kg"), ("dry ice", "dry_ice_kg")):
-            if hold["charge"] != "undetermined" and (text := _amount(name, hold[key])):
+            if hold["charge"] == "undetermined" or not hold[key] or hold[key]["upper"] == 0.0:
+                continue
+            if text := _amount(name, hold[key]):
                 lines.append(text)
     if result["seconds_below_triple_point_before_vapor_only"] > 0:
         lines.append(

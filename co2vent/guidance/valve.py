@@ -11,7 +11,7 @@ from math import inf
 WINDOW_S = 40.0  # long enough for a throttled vent: 8 kPa in it are 0.12 bar a minute
 OPEN_FALL_PA = 8_000.0  # least fall within the window that means venting
 CLOSED_RISE_PA = 1_500.0  # least rise from the lowest that means closed
-STALL_S = 4.0  # no new low for so long means closed, for a fine gauge
+STALL_S = 10.0  # no new low for so long means closed; throttling a vent makes shorter bumps
 LONGEST_STALL_S = 20.0
 
 
@@ -65,7 +65,9 @@ class ValveFinder:
             return None
         rise = max(CLOSED_RISE_PA, 1.2 * step_pa, 5.0 * noise_pa)
         stall = min(max(STALL_S, 2.5 * step_pa / max(self._rate, 1.0)), LONGEST_STALL_S)
-        if pressure_pa - self._low_pa >= rise or at_s - self._low_s >= stall:
+        # a bump while boiling sets in is not a closing: the low must also have lasted
+        lasted = at_s - self._low_s
+        if (pressure_pa - self._low_pa >= rise and lasted >= STALL_S) or lasted >= 1.5 * stall:
             self.is_open = False
             closed_s = self._low_s
             self._recent = deque(pair for pair in recent if pair[0] >= closed_s)

@@ -82,8 +82,8 @@ def _points(
             straight = trend.theta_s >= criteria.leak_straight_s
             found.append(_Point(pressure_pa, slope, flow, drive_k, straight, within))
 
-    end_s, end_pa = float(blocks.t[-1]), float(blocks.p[-1])
-    add(end_pa, trend.steady, trend, strength.drive_k, line_k)
+    end_s = float(blocks.t[-1])
+    add(float(blocks.p[-1]), trend.steady, trend, strength.drive_k, line_k)
     for other in context.earlier:
         if other.number >= 1 and other.duration_s >= criteria.shortest_clear_s:
             add(other.end_pa, other.trend.steady, other.trend, other.drive_k, other.line_k)
@@ -91,9 +91,7 @@ def _points(
     if float(blocks.t[middle]) > 2.0 * trend.tau_s and end_s >= 2.0 * criteria.shortest_clear_s:
         earlier = trend.steady * exp((end_s - float(blocks.t[middle])) / trend.theta_s)
         middle_pa = float(blocks.p[middle])
-        drive = strength.drive_k
-        if isfinite(drive):
-            drive += saturated_k(end_pa) - saturated_k(middle_pa)
+        drive = float(blocks.line_k[middle]) - saturated_k(middle_pa)
         add(middle_pa, earlier, trend, drive, line_k, within=True)
     return found
 
