@@ -30,6 +30,7 @@ STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
 STALE_VENTING_MOST_S = 5.0  # a vent falls 0.2 bar in it; older than that is no guidance
 REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common practice, no source)
 RATE_WINDOW_S = 6.0
+LOOK_BACK_S = 45.0  # a closing found from the pressure is found so long after it, at most
 PLATEAU_S = 20.0  # valve open and no fall for so long: a plug, the shelf, or a shut gauge
 PLATEAU_FALL_PA = 1_500.0
 PLATEAU_ABOVE_AMBIENT_PA = 30_000.0
@@ -208,7 +209,8 @@ class Session:
         self._count_below(reading, last)
         recent = self._recent
         recent.append(reading)
-        while at_s - recent[0].at_s > RATE_WINDOW_S and len(recent) > 2:
+        keep_s = RATE_WINDOW_S if self.has_valve else LOOK_BACK_S
+        while at_s - recent[0].at_s > keep_s and len(recent) > 2:
             recent.popleft()
         self._follow_valve(reading)
         if self.hold is not None:
@@ -535,8 +537,12 @@ class Session:
         recent = self._recent
         if len(recent) < 2:
             return None
-        span = recent[-1].at_s - recent[0].at_s
-        return (recent[-1].pressure_pa - recent[0].pressure_pa) / span if span > 0 else None
+        last = first = recent[-1]
+        for first in reversed(recent):
+            if last.at_s - first.at_s >= RATE_WINDOW_S:
+                break
+        span = last.at_s - first.at_s
+        return (last.pressure_pa - first.pressure_pa) / span if span > 0 else None
 
     # --- prompt and view --------------------------------------------------------------------
 
