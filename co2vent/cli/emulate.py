@@ -4,9 +4,9 @@ import argparse
 import math
 import signal
 import threading
-from pathlib import Path
 from types import FrameType
 
+from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import column_names
 from co2vent.errors import RefusedInputError
 from co2vent.wire.emulator import Outlet, play
@@ -53,7 +53,7 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _feed(what: str, columns: list[str] | None) -> Feed:
-    return LogFeed(Path(what), columns)
+    return LogFeed(log_path(what), columns)
 
 
 def _outlet(to: str, feed: Feed, speed: float) -> Outlet:

@@ -21,8 +21,10 @@ def add_live_options(parser: argparse.ArgumentParser, *, log_required: bool) -> 
     add_metadata_options(parser)
 
 
-def monitor_from(args: argparse.Namespace) -> Monitor:
+def monitor_from(args: argparse.Namespace, *, queue_readings: bool = True) -> Monitor:
     """Return the monitor that the options ask for; nothing is opened yet.
+
+    `queue_readings`: somebody takes the readings one by one.
 
     Raises:
         RefusedInputError: an option whose meaning is not certain.
@@ -32,4 +34,5 @@ def monitor_from(args: argparse.Namespace) -> Monitor:
         columns=column_names(args),
         overrides=metadata_overrides(args),
         recorder=Recorder(Path(args.log)) if args.log else None,
+        queue_readings=queue_readings,
     )

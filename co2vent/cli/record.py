@@ -47,7 +47,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(args: argparse.Namespace) -> int:
     """Record until the end; return 0."""
-    monitor = monitor_from(args)
+    monitor = monitor_from(args, queue_readings=False)
     stopping = threading.Event()
     _end_on_signals(stopping)
     monitor.start()

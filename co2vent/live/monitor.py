@@ -46,8 +46,11 @@ class Monitor:
         overrides: Mapping[str, str] | None = None,
         recorder: Recorder | None = None,
         clock: LiveClock | None = None,
+        queue_readings: bool = True,
     ) -> None:
         """Prepare; nothing is opened yet.
+
+        `queue_readings`: somebody takes the readings from the queue; else they would pile up.
 
         Raises:
             RefusedInputError: `columns` or `overrides` are not certain.
@@ -64,6 +67,7 @@ class Monitor:
         self.events: queue.SimpleQueue[Event] = queue.SimpleQueue()
         self.readings: queue.SimpleQueue[Reading] = queue.SimpleQueue()
         self.refusal: Co2ventError | None = None
+        self._queue_readings = queue_readings
         self._commands: queue.SimpleQueue[Command] = queue.SimpleQueue()
         self._stopping = threading.Event()
         self._opened = threading.Event()
@@ -254,7 +258,7 @@ class Monitor:
             self.recorder.row(row)
         if item is not None:
             self._held_back.append(item)
-        if isinstance(item, Reading):
+        if self._queue_readings and isinstance(item, Reading):
             self.readings.put(item)
 
     def _log_text(self) -> LogText:
