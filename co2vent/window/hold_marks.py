@@ -59,6 +59,7 @@ class HoldMarks:
         ):
             words.setColor(QColor(colour))
             words.setFont(font)
+            words.fill = pg.mkBrush(QColor(palette.hold_shade))
         for shade in self._shades.values():
             self._dress(shade)
 

@@ -62,10 +62,10 @@ class MainWindow(QMainWindow):
             ),
             Choice(
                 "play",
-                translate("Start", "Try the demonstration"),
-                translate("Start", "A simulated vent that ships with the program, replayed."),
-                "D",
-                self.open_demonstration,
+                translate("Start", "Try a sample"),
+                translate("Start", "Simulated vents that ship with the program, replayed."),
+                "S",
+                self.open_samples,
             ),
             Choice(
                 "connect",
@@ -179,18 +179,20 @@ class MainWindow(QMainWindow):
         if name:
             self.open_log(Path(name))
 
-    def open_demonstration(self) -> None:
-        """Replay the first of the shipped samples."""
-        found = sorted(
-            entry.name for entry in files("co2vent.sample_logs").iterdir()
-            if entry.name.endswith(".csv")
-        )  # fmt: skip
-        preferred = [name for name in found if "bare" in name or "liquid" in name] or found
-        if not preferred:
-            self.complain(translate("Start", "No sample is installed with the program."))
-            return
-        with as_file(files("co2vent.sample_logs").joinpath(preferred[0])) as path:
-            self.open_log(path)
+    def open_samples(self) -> None:
+        """Show the vents that ship with the program."""
+        from co2vent.window.samples_page import SamplesPage
+
+        page = SamplesPage(self.look, self.open_sample, self)
+        page.back.connect(self.go_to_start)
+        self.show_page(page)
+        page.apply_look()
+
+    def open_sample(self, name: str) -> None:
+        """Replay one of the shipped vents."""
+        self.go_to_start()
+        with as_file(files("co2vent.sample_logs").joinpath(name)) as path:
+            self.open_log(path, speed=10.0)
 
     def open_log(self, path: Path, speed: float = 1.0) -> None:
         """Replay the log at `path`; a log that can't be read is said in a sentence."""

@@ -113,7 +113,6 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
             "vent. Nothing shown before counts any more.",
         ).format(age=text.number(age_s or 0.0, 0))
     second = units.second_pressure
-    below = margin_pa < 0
     return Shown(
         instruction=instruction,
         severity=severity,
@@ -127,11 +126,7 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
         else text.pressure(latest.pressure_pa, ambient, second),
         margin=text.difference_digits(abs(margin_pa), unit),
         margin_unit=text.difference_unit(unit),
-        margin_caption=(
-            translate("Text", "BELOW the triple point")
-            if below
-            else translate("Text", "above the triple point")
-        ),
+        margin_caption=_margin_words(margin_pa, unit),
         stop=_stop_words(view, latest.pressure_pa, unit),
         rate="" if stale else text.rate(_rate(view), unit),
         close_in="" if stale else _close_words(view),
@@ -160,6 +155,14 @@ def _rate(view: View) -> float | None:
         if slope is not None:
             return slope
     return view.rate_pa_per_s
+
+
+def _margin_words(margin_pa: float, unit: str) -> str:
+    if text.is_zero(text.difference_digits(margin_pa, unit)):
+        return translate("Text", "AT the triple point")
+    if margin_pa < 0:
+        return translate("Text", "BELOW the triple point")
+    return translate("Text", "above the triple point")
 
 
 def _stop_words(view: View, pressure_pa: float, unit: str) -> str:

@@ -58,6 +58,11 @@ def number(value: float, places: int) -> str:
     return text.replace("-", MINUS)
 
 
+def is_zero(digits: str) -> bool:
+    """Return whether digits show nothing but zeros."""
+    return not set(digits) & set("123456789")
+
+
 def unit_words(unit: str) -> str:
     """Return a unit as it is written on the screen."""
     return {

@@ -6,8 +6,9 @@ from PySide6.QtCore import QLocale
 from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds
 from co2vent.window import text
+from co2vent.window.shown import shown
 from co2vent.window.text import UnitChoice
-from tests.window.conftest import AMBIENT_PA, a_hold
+from tests.window.conftest import AMBIENT_PA, TRIPLE_PA, a_hold, a_view
 
 
 def test_pressure_says_gauge_or_absolute() -> None:
@@ -79,3 +80,12 @@ def test_events_are_shown_in_words_not_in_names_of_files() -> None:
 def test_hold_clock_says_time_and_time_left_at_least() -> None:
     assert text.hold_clock(a_hold(), 300.0) == "Hold 1: 4:00 · 2:00 left at least"
     assert text.hold_clock(a_hold(closed=True), 300.0) == ""
+
+
+def test_at_the_triple_point_is_neither_above_nor_below() -> None:
+    def caption(margin_pa: float) -> str:
+        return shown(a_view(TRIPLE_PA + margin_pa), 0.1, UnitChoice.BAR).margin_caption
+
+    assert caption(400.0) == caption(-400.0) == "AT the triple point"
+    assert caption(-600.0) == "BELOW the triple point"
+    assert caption(600.0) == "above the triple point"
