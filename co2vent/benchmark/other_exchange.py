@@ -118,7 +118,10 @@ def evaporate(
     h = p.quiet_w_m2_k
     if over > 0.3:
         h = min(h + p.boil_w_m2_k3 * (over - 0.3) ** 2 * 20.0, 2e4)
-    h = p.snow_w_m2_k + (h - p.snow_w_m2_k) * (1.0 - solid[r] / mass)  # slush boils where it can
+    # Dry ice is open to its vapour and cannot superheat: what limits it is the heat from the wall,
+    # not the way to a surface. Slush boils where it can.
+    inside = 10.0 * p.snow_w_m2_k
+    h = inside + (h - inside) * (1.0 - solid[r] / mass)
     h_vapor = _h_vap(edge_k)
     latent = h_vapor - condensate_j_kg(edge_k)
     slope = latent * p_co2 / (0.85 * GAS_CONSTANT * edge_k * edge_k)  # Clausius and Clapeyron

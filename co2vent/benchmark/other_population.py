@@ -105,7 +105,7 @@ def _holds(rows: Floats, volume: float) -> tuple[OtherHold, ...]:
                 end_pressure_pa=float(last[ROW["pressure_pa"]]),
                 liquid_kg=float(last[ROW["liquid_kg"]]),
                 solid_kg=float(last[ROW["solid_kg"]]),
-                wet=bool(max(last[ROW["liquid_kg"]], last[ROW["solid_kg"]]) > allowable_kg(volume)),
+                wet=bool(last[ROW["liquid_kg"]] + last[ROW["solid_kg"]] > allowable_kg(volume)),
                 metal_margin_k=float(last[ROW["metal_margin_k"]]),
                 leak_by_kg_per_s=float(last[ROW["leak_by_kg_per_s"]]),
                 shelf_s=float(at_shelf.sum() * (part[1, 0] - part[0, 0])),

@@ -95,7 +95,7 @@ class SectionParameters(NamedTuple):
     wind_w_m2_k: float
     gust: float  # share by which the wind swings
     quiet_w_m2_k: float  # bulk to surface, liquid
-    snow_w_m2_k: float  # bulk to surface and wall to dry ice
+    snow_w_m2_k: float  # wall to dry ice, through the gas between them; ten times that inside it
     accommodation: float
     boil_w_m2_k3: float
     film_k: float

@@ -1,0 +1,25 @@
+"""`co2vent benchmark SUBJECT`: measured figures, one table of subjects."""
+
+import argparse
+from importlib import import_module
+
+# name: (module with add_arguments(parser) and run(args), one line of help)
+SUBJECTS: dict[str, tuple[str, str]] = {
+    "verdict": ("co2vent.benchmark.verdict", "vents with known contents: what is said of them"),
+    "faults": ("co2vent.benchmark.faults", "hundreds of vents while everything fails"),
+}
+
+
+def add_arguments(parser: argparse.ArgumentParser) -> None:
+    """Add the subjects with their options."""
+    subjects = parser.add_subparsers(
+        dest="subject", metavar="SUBJECT", required=True, parser_class=type(parser)
+    )
+    for name, (module, summary) in SUBJECTS.items():
+        sub = subjects.add_parser(name, help=summary, description=summary[0].upper() + summary[1:])
+        import_module(module).add_arguments(sub)
+
+
+def run(args: argparse.Namespace) -> int:
+    """Run the named subject."""
+    return int(import_module(SUBJECTS[args.subject][0]).run(args))
