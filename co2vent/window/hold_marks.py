@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QFont
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, HoldAssessment
 from co2vent.window.plot_style import DASH, DASH_DOT, LINE_PX, Scale, pen
+from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
 from co2vent.window.words import translate
 
@@ -48,18 +49,17 @@ class HoldMarks:
         self._plot.addItem(words, ignoreBounds=True)
         return words
 
-    def set_theme(self, palette: Palette, font: QFont) -> None:
+    def set_theme(self, palette: Palette, font: QFont, sizes: Sizes | None = None) -> None:
         """Paint in the colours of `palette`."""
         self._palette, self._font = palette, font
-        self._vapor.setPen(pen(palette.vapor_curve, LINE_PX, DASH))
-        self._liquid.setPen(pen(palette.liquid_curve, LINE_PX, DASH_DOT))
+        self._vapor.setPen(pen(palette.vapor_curve, LINE_PX, DASH, sizes))
+        self._liquid.setPen(pen(palette.liquid_curve, LINE_PX, DASH_DOT, sizes))
         for words, colour in (
             (self._vapor_words, palette.vapor_curve),
             (self._liquid_words, palette.liquid_curve),
         ):
             words.setColor(QColor(colour))
             words.setFont(font)
-            words.fill = pg.mkBrush(QColor(palette.hold_shade))
         for shade in self._shades.values():
             self._dress(shade)
 

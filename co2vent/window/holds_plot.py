@@ -103,9 +103,11 @@ class HoldsPlot(QWidget):
         time_s = at_s[first:last:step] - hold.start_s
         scale = PRESSURE_UNITS[self._units.pressure].pascals
         rise = (traces.pressure_pa(rows)[first:last:step] - hold.start_pressure_pa) / scale
-        width = LINE_PX if len(time_s) < MOST_POINTS else 1
         curve = pg.PlotCurveItem(
-            time_s, rise, connect="finite", pen=pen(colour, width, STYLES[place % len(STYLES)])
+            time_s,
+            rise,
+            connect="finite",
+            pen=pen(colour, LINE_PX, STYLES[place % len(STYLES)], self._sizes),
         )
         label = pg.TextItem(words, color=QColor(colour), anchor=(1, 1))
         label.setFont(plain_font(self._sizes))

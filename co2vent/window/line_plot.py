@@ -58,7 +58,7 @@ class LinePlot(QWidget):
             for name, anchor in (
                 ("liquid", (0.5, 0.5)),
                 ("vapour", (0.5, 0.5)),
-                ("ice", (0.4, 0.5)),
+                ("ice", (0.0, 0.5)),
                 ("triple", (0.0, 0.0)),
             )
         }
@@ -73,14 +73,18 @@ class LinePlot(QWidget):
         self._palette = palette
         self.widget.setBackground(QColor(palette.page))
         dress(self.plot, palette, self._sizes)
-        self._saturation.setPen(pen(palette.saturation, LINE_PX))
-        self._sublimation.setPen(pen(palette.ice, LINE_PX, DASH))
-        self._path.setPen(pen(palette.trace))
+        sizes = self._sizes
+        self._saturation.setPen(pen(palette.saturation, LINE_PX, sizes=sizes))
+        self._sublimation.setPen(pen(palette.ice, LINE_PX, DASH, sizes))
+        self._path.setPen(pen(palette.trace, LINE_PX, sizes=sizes))
         self._triple.setBrush(QColor(palette.triple_point))
         self._triple.setPen(pen(palette.triple_point))
+        scale = 1.0 if sizes is None else max(1.0, 0.75 * sizes.scale)
+        self._triple.setSize(round(12 * scale))
+        self._now.setSize(round(14 * scale))
         self._now.setBrush(QColor(palette.ink))
         self._now.setPen(pen(palette.page, LINE_PX))
-        self._stop.setPen(pen(palette.stop, LINE_PX, DASH))
+        self._stop.setPen(pen(palette.stop, LINE_PX, DASH, sizes))
         self._pressure_line.setPen(pen(palette.rule))
         for words in self._words.values():
             words.setColor(QColor(palette.faint))
@@ -154,5 +158,5 @@ class LinePlot(QWidget):
         height = top - low
         self._words["liquid"].setPos(across(225.0), low + height * 0.75)
         self._words["vapour"].setPos(across(285.0), low + height * 0.12)
-        self._words["ice"].setPos(across(211.5), low + height * 0.5)
+        self._words["ice"].setPos(across(205.5), low + height * 0.5)
         del view

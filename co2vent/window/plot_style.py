@@ -14,7 +14,8 @@ from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import Palette
 
-TRACE_PX: Final = 1  # wider pens cost about ten times the paint time on long traces
+# A wide pen costs ten times the paint time on a long trace; the traces come reduced to what is
+# seen, so two pixels are affordable and can be read from two metres.
 LINE_PX: Final = 2
 
 SOLID, DASH, DOT, DASH_DOT = (
@@ -46,6 +47,8 @@ class Scale:
 class ClockAxis(pg.AxisItem):
     """A time axis in m:ss or h:mm:ss."""
 
+    room_px = 110.0  # between two ticks
+
     def tickStrings(self, values: list[float], _scale: float, spacing: float) -> list[str]:
         """Return the words of the ticks."""
         if spacing < 1.0:
@@ -57,16 +60,19 @@ class ClockAxis(pg.AxisItem):
 
     def tickSpacing(self, low: float, high: float, size: float) -> list[tuple[float, float]]:
         """Return tick distances that are round in minutes and hours."""
-        wanted = (high - low) / max(2.0, size / 110.0)
+        wanted = (high - low) / max(2.0, size / self.room_px)
         for step in (1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400):
             if step >= wanted:
                 return [(float(step), 0.0)]
         return [(28800.0, 0.0)]
 
 
-def pen(colour: str, width: int = TRACE_PX, style: Qt.PenStyle = SOLID) -> Any:
-    """Return a pen in `colour`."""
-    return pg.mkPen(QColor(colour), width=width, style=style)
+def pen(
+    colour: str, width: float = 1.0, style: Qt.PenStyle = SOLID, sizes: Sizes | None = None
+) -> Any:
+    """Return a pen in `colour`; its width grows with the screen."""
+    scale = 1.0 if sizes is None else max(1.0, 0.75 * sizes.scale)
+    return pg.mkPen(QColor(colour), width=round(width * scale), style=style)
 
 
 def plain_font(sizes: Sizes | None) -> QFont:
@@ -86,6 +92,8 @@ def dress(plot: pg.PlotItem, palette: Palette, sizes: Sizes | None) -> None:
         axis.setTextPen(QColor(palette.ink))
         axis.setTickFont(font)
         axis.setStyle(tickTextOffset=4)
+        if isinstance(axis, ClockAxis):
+            axis.room_px = 7.5 * size
         axis.label.setFont(font)
         axis.labelStyle = {"color": palette.ink, "font-size": f"{size}px"}
         axis.setLabel(axis.labelText)

@@ -109,9 +109,12 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
         headline = headline_of(instruction)
         reason = translate(
             "Text",
-            "No reading for {age} s. Close the vent and read the mechanical gauge; if it rises, "
-            "vent. Nothing shown before counts any more.",
-        ).format(age=text.number(age_s or 0.0, 0))
+            "Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before "
+            "counts any more.",
+        )
+        if age_s is not None:
+            since = translate("Text", "No reading for {age} s.").format(age=text.number(age_s, 0))
+            reason = f"{since} {reason}"
     second = units.second_pressure
     return Shown(
         instruction=instruction,

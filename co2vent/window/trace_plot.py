@@ -122,19 +122,20 @@ class TracePlot(QWidget):
         self.layout_widget.setBackground(QColor(palette.page))
         for plot in (self.pressure, self.temperature):
             dress(plot, palette, self._sizes)
-        self._curves["pressure"].setPen(pen(palette.trace))
-        self._curves["line"].setPen(pen(palette.temperature))
-        self._curves["upper"].setPen(pen(palette.temperature, 1, DASH))
-        self._curves["saturation"].setPen(pen(palette.saturation, 1, DOT))
-        self._ahead.setPen(pen(palette.rule))
-        self._fall.setPen(pen(palette.trace, LINE_PX, DOT))
-        self._triple.setPen(pen(palette.triple_point, 3))
-        self._stop.setPen(pen(palette.stop, LINE_PX, DASH))
+        sizes = self._sizes
+        self._curves["pressure"].setPen(pen(palette.trace, LINE_PX, sizes=sizes))
+        self._curves["line"].setPen(pen(palette.temperature, LINE_PX, sizes=sizes))
+        self._curves["upper"].setPen(pen(palette.temperature, 1, DASH, sizes))
+        self._curves["saturation"].setPen(pen(palette.saturation, 1, DOT, sizes))
+        self._ahead.setPen(pen(palette.rule, 1, sizes=sizes))
+        self._fall.setPen(pen(palette.trace, LINE_PX, DOT, sizes))
+        self._triple.setPen(pen(palette.triple_point, 3, sizes=sizes))
+        self._stop.setPen(pen(palette.stop, LINE_PX, DASH, sizes))
         font = plain_font(self._sizes)
         for line, colour in ((self._triple, palette.triple_point), (self._stop, palette.stop)):
             line.label.setColor(QColor(colour))
             line.label.setFont(font)
-        self.holds.set_theme(palette, font)
+        self.holds.set_theme(palette, font, sizes)
         self.cursor_line.set_theme(palette, font)
 
     def set_sizes(self, sizes: Sizes) -> None:
