@@ -13,6 +13,7 @@ from co2vent.section_model.layout import COLUMN
 
 TRUTH_HEADER: Final = "elapsed_s,pressure_bar_a,liquid_kg,solid_kg,vapor_kg,leak_by_kg_per_s"
 OVER_RANGE_WORD: Final = "OL"
+VACUUM_GAUGE_TOP_PA: Final = 2666.0  # 20 000 micron
 Rows = NDArray[np.float64]
 
 
@@ -23,6 +24,8 @@ def log_layout(scenario: Scenario) -> LogLayout:
         quantities.insert(0, "line_temperature_k")
     if scenario.log_valve:
         quantities.append("vent_open")
+    if scenario.log_vacuum:
+        quantities.append("vacuum_pa")
     return LogLayout(scenario.setup, quantities=tuple(quantities))
 
 
@@ -39,7 +42,13 @@ def to_reading(scenario: Scenario, row: Rows) -> Reading | None:
         line_temperature_k=clamp_k,
         ambient_temperature_k=scenario.setting.surroundings.temperature_k,
         vent_open=bool(row[COLUMN["valve"]] > 0.0) if scenario.log_valve else None,
+        vacuum_pa=_vacuum_pa(float(row[COLUMN["pressure_pa"]])) if scenario.log_vacuum else None,
     )
+
+
+def _vacuum_pa(pressure_pa: float) -> float | None:
+    """Return what a vacuum gauge shows: three digits, nothing above 26 mbar (20 000 micron)."""
+    return float(f"{pressure_pa:.3g}") if pressure_pa < VACUUM_GAUGE_TOP_PA else None
 
 
 def header_lines(scenario: Scenario) -> list[str]:

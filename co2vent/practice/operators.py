@@ -38,12 +38,13 @@ class Operator(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class PlanStep:
-    """Hold for `hold_s`, or vent until the gauge shows `vent_to_pa` (gauge pressure)."""
+    """Hold for `hold_s` (with the vacuum pump on, if `pump`), or vent to `vent_to_pa` (gauge)."""
 
     hold_s: float | None = None
     vent_to_pa: float | None = None
     opening: float = 1.0
     longest_s: float = 3600.0  # of a vent that does not get there
+    pump: bool = False
 
 
 class PlanOperator:
@@ -56,6 +57,7 @@ class PlanOperator:
         self._ambient_pa = ambient_pressure_pa
         self._next = 0
         self._since_s: float | None = None
+        self.pump = False
 
     def __call__(self, reading: Reading | None, at_s: float) -> float:
         """Return the opening for the step that is on."""
@@ -64,6 +66,7 @@ class PlanOperator:
             if self._since_s is None:
                 self._since_s = at_s
             gone_s = at_s - self._since_s
+            self.pump = step.pump
             if step.hold_s is not None:
                 if gone_s < step.hold_s:
                     return 0.0
@@ -75,6 +78,7 @@ class PlanOperator:
             self._next += 1
             self._since_s = None
         self.done = True
+        self.pump = False
         return 0.0
 
 

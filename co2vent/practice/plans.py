@@ -17,7 +17,7 @@ from co2vent.readings.reading import Setup
 
 LOW_HOLD_PA: Final = 1.0e5  # gauge: where a last hold looks for dry ice
 ZERO_PA: Final = 0.02e5
-PLAN_KEYS: Final = ("hold_min", "vent_to_bar_g", "opening", "longest_min")
+PLAN_KEYS: Final = ("hold_min", "vent_to_bar_g", "opening", "longest_min", "pump")
 
 
 def usual_plan(setup: Setup) -> tuple[PlanStep, ...]:
@@ -47,8 +47,8 @@ def plan_from(tables: Sequence[Mapping[str, Any]], setup: Setup) -> tuple[PlanSt
         wrong = set(table) - set(PLAN_KEYS)
         if wrong or ("hold_min" in table) == ("vent_to_bar_g" in table):
             raise RefusedInputError(
-                f"[[plan]] step {number}: give hold_min or vent_to_bar_g, and optionally opening "
-                "and longest_min"
+                f"[[plan]] step {number}: give hold_min or vent_to_bar_g, and optionally opening, "
+                "longest_min or pump"
             )
         vent_to = table.get("vent_to_bar_g")
         try:
@@ -63,6 +63,7 @@ def plan_from(tables: Sequence[Mapping[str, Any]], setup: Setup) -> tuple[PlanSt
                     vent_to_pa=vent_to_pa,
                     opening=float(table.get("opening", 1.0)),
                     longest_s=float(table.get("longest_min", 60.0)) * 60.0,
+                    pump=bool(table.get("pump", False)),
                 )
             )
         except (TypeError, ValueError):

@@ -1,14 +1,17 @@
 """A simulated vent in words a crew would use, from a TOML table to the model's parameters.
 
     [section]       volume_l, diameter_mm, wall_mm, metal, insulated or outside_w_per_m2k, name
-    [charge]        temperature_c or pressure_bar_g, liquid_fraction, solid_kg, superheat_k,
-                    dry_metal_c, wet_metal_c, nitrogen_bar, oil_kg, desiccant_kg, water_kg
+    [charge]        temperature_c or pressure_bar_g (gas alone: or both), liquid_fraction,
+                    solid_kg, superheat_k, dry_metal_c, wet_metal_c, nitrogen_bar, oil_kg,
+                    desiccant_kg, water_kg
     [surroundings]  ambient_c, altitude_m
     [vent]          bore_mm, low_point, plugs (the hose plugs when liquid passes)
     [leaks]         leak_by_g_per_s, supply_c, supply_liquid, leak_out_bore_mm, relief_bar_g
     [gauge]         unit, full_scale, accuracy_percent, step, noise, zero, lag_s, period_s, clamp,
                     clamp_error_k, stuck_from_s, stuck_until_s (pressures in `unit`)
-    [log]           valve, volume, altitude (whether the person knows and logs them)
+    [vacuum]        pump_l_per_min, ultimate_pa
+    [log]           valve, volume, altitude (whether the person knows and logs them), vacuum (a
+                    vacuum gauge is on), gas (co2 or nitrogen)
 
 Every key has a default; an unknown key is refused.
 """
@@ -20,7 +23,7 @@ from typing import Any, Final
 from co2vent.co2 import TRIPLE_TEMPERATURE_K, kernels
 from co2vent.co2.atmosphere import ambient_pressure_pa
 from co2vent.errors import RefusedInputError
-from co2vent.readings.reading import Setup
+from co2vent.readings.reading import Gas, Setup
 from co2vent.section_model.parameters import (
     METALS,
     Contents,
@@ -87,7 +90,8 @@ KEYS: Final[dict[str, dict[str, Any]]] = {
         "stuck_from_s": float("inf"),
         "stuck_until_s": float("inf"),
     },
-    "log": {"valve": True, "volume": True, "altitude": True},
+    "vacuum": {"pump_l_per_min": 0.0, "ultimate_pa": 5.0},
+    "log": {"valve": True, "volume": True, "altitude": True, "vacuum": False, "gas": "co2"},
 }
 PLAIN_KEYS: Final = ("title", "plan")  # read by others
 
@@ -100,6 +104,7 @@ class Scenario:
     setup: Setup
     log_valve: bool = True
     log_clamp: bool = True
+    log_vacuum: bool = False
 
     @property
     def ambient_pa(self) -> float:
@@ -165,7 +170,7 @@ def scenario_from(tables: Table) -> Scenario:
         contents=contents,
         surroundings=Surroundings(temperature_k=ambient_k, pressure_pa=ambient_pa),
         vent=_vent(t["vent"]),
-        leaks=_leaks(t["leaks"], ambient_pa),
+        leaks=_leaks(t["leaks"], t["vacuum"], ambient_pa),
         gauge=gauge,
     )
     known_ambient = ambient_pressure_pa(0.0) if not log["altitude"] else ambient_pa
@@ -180,13 +185,24 @@ def scenario_from(tables: Table) -> Scenario:
         gauge_span_pa=gauge.full_scale_pa,
         relief_pressure_pa=None if relief is None else relief * 1e5 + known_ambient,
         insulated=t["section"]["insulated"],
+        gas=_gas(log["gas"]),
         simulated=True,
         pressure_unit=unit,
         temperature_unit="degF" if unit == "psig" else "degC",
     )
     return Scenario(
-        setting=setting, setup=setup, log_valve=log["valve"], log_clamp=t["gauge"]["clamp"]
+        setting=setting,
+        setup=setup,
+        log_valve=log["valve"],
+        log_clamp=t["gauge"]["clamp"],
+        log_vacuum=log["vacuum"],
     )
+
+
+def _gas(name: str) -> Gas:
+    if name not in set(Gas):
+        raise RefusedInputError(f"[log] gas: use one of {', '.join(Gas)}")
+    return Gas(name)
 
 
 def _section(table: Table, charge: Table) -> Section:
@@ -211,8 +227,12 @@ def _section(table: Table, charge: Table) -> Section:
 
 def _contents(table: Table, ambient_pa: float) -> Contents:
     temperature_c, gauge_bar = table["temperature_c"], table["pressure_bar_g"]
-    if temperature_c is not None and gauge_bar is not None:
-        raise RefusedInputError("[charge] give temperature_c or pressure_bar_g, not both")
+    condensed = table["liquid_fraction"] > 0.0 or table["solid_kg"] > 0.0
+    if temperature_c is not None and gauge_bar is not None and condensed:
+        raise RefusedInputError(
+            "[charge] give temperature_c or pressure_bar_g, not both: above liquid or dry ice one "
+            "follows from the other"
+        )
     if not 0.0 <= table["liquid_fraction"] <= 1.0:
         raise RefusedInputError("[charge] liquid_fraction is a share of the volume, 0 to 1")
     if gauge_bar is not None:
@@ -220,6 +240,8 @@ def _contents(table: Table, ambient_pa: float) -> Contents:
         if not 2e3 < pressure_pa < 70e5:
             raise RefusedInputError("[charge] pressure_bar_g must lie between -0.9 and 68")
         saturated_k = kernels.equilibrium_temperature_k(pressure_pa)
+        if temperature_c is not None:
+            saturated_k = temperature_c + ZERO_CELSIUS_K
     else:
         saturated_k = (-10.0 if temperature_c is None else temperature_c) + ZERO_CELSIUS_K
         if not 190.0 < saturated_k < 303.0:
@@ -262,7 +284,7 @@ def _vent(table: Table) -> VentPath:
     )
 
 
-def _leaks(table: Table, ambient_pa: float) -> Leaks:
+def _leaks(table: Table, vacuum: Table, ambient_pa: float) -> Leaks:
     supply_k = table["supply_c"] + ZERO_CELSIUS_K
     if not TRIPLE_TEMPERATURE_K < supply_k < 303.0:
         raise RefusedInputError("[leaks] supply_c must lie between -56 and 29")
@@ -274,6 +296,8 @@ def _leaks(table: Table, ambient_pa: float) -> Leaks:
         supply_h_j_per_kg=(liquid if table["supply_liquid"] else vapour)(supply_k),
         leak_out_area_m2=0.7 * 0.785 * (table["leak_out_bore_mm"] * 1e-3) ** 2,
         relief_pa=0.0 if relief is None else relief * 1e5 + ambient_pa,
+        pump_m3_per_s=vacuum["pump_l_per_min"] / 60e3,
+        pump_ultimate_pa=vacuum["ultimate_pa"],
     )
 
 

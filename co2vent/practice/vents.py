@@ -6,7 +6,7 @@ from typing import Final
 import numpy as np
 
 from co2vent.practice.log_lines import Rows, to_reading
-from co2vent.practice.operators import Operator
+from co2vent.practice.operators import Operator, PlanOperator
 from co2vent.practice.scenario import Scenario
 from co2vent.section_model.simulation import SectionRun
 
@@ -33,6 +33,7 @@ def run_vent(
         opening = operator(to_reading(scenario, row), float(row[0]))
         if operator.done:
             break
+        run.set_pump(isinstance(operator, PlanOperator) and operator.pump)
         row = run.step(min(max(opening, 0.0), 1.0), 1)[0]
         rows.append(row)
         if progress is not None:
