@@ -72,6 +72,7 @@ class GateRecord:
     value: float | None = None
     typed_by: str = ""  # empty: readings met it
     true_since_s: float | None = None
+    false_since_s: float | None = None  # met, but the newest readings say otherwise
     timed_out: bool = False
 
 
@@ -178,4 +179,5 @@ class Job:
 
     def gate_met(self, gate: Gate) -> bool:
         """Say whether `gate` is met, by readings or by a typed value."""
-        return self.gates.get(gate.id, GateRecord()).met_s is not None
+        record = self.gates.get(gate.id, GateRecord())
+        return record.met_s is not None and record.false_since_s is None

@@ -300,10 +300,11 @@ def _unknown(
 
 
 def _difference(pressure_pa: float, setup: Setup, sign: bool = False) -> str:
-    form = "+" if sign else ""
-    if setup.pressure_unit.startswith("psi"):
-        return f"{pressure_pa / PSI_PA:{form}.2f} psi"
-    return f"{pressure_pa / 100.0:{form}.0f} mbar"
+    psi = setup.pressure_unit.startswith("psi")
+    value = round(pressure_pa / PSI_PA, 2) if psi else round(pressure_pa / 100.0)
+    value += 0.0  # no minus before a nought
+    number = f"{value:{'+' if sign else ''}.{2 if psi else 0}f}"
+    return f"{number} {'psi' if psi else 'mbar'}"
 
 
 def _per_hour(loss: Slope, setup: Setup) -> str:

@@ -344,10 +344,10 @@ def _vacuum(pressure_pa: float) -> str:
 
 
 def _rate(slope: Slope) -> str:
-    per_minute = 60.0 / MICRON_PA
+    def shown(pa_per_s: float) -> str:
+        per_minute = pa_per_s * 60.0 / MICRON_PA
+        return f"{per_minute:.2g}" if abs(per_minute) < 10.0 else f"{per_minute:.0f}"
+
     if slope.lower is None or slope.upper is None:
-        return f"{slope.estimate * per_minute:.0f} micron/min without bounds"
-    return (
-        f"{slope.estimate * per_minute:.0f} micron/min ({slope.lower * per_minute:.0f} to "
-        f"{slope.upper * per_minute:.0f})"
-    )
+        return f"{shown(slope.estimate)} micron/min without bounds"
+    return f"{shown(slope.estimate)} micron/min ({shown(slope.lower)} to {shown(slope.upper)})"

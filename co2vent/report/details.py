@@ -29,8 +29,9 @@ LIMITS = (
 def details(facts: ReportFacts, trace: TraceMarkup) -> str:
     """Return the markup of the pages after the first."""
     parts = [heading("What was assumed, and limits", new_page=True)]
-    for log in facts.logs:
-        if len(facts.logs) > 1:
+    judged = facts.vent_logs or facts.logs[:1]
+    for log in judged:
+        if len(judged) > 1:
             parts.append(f"<h3>{text(log.name)}</h3>")
         parts.append(bullets(assumptions(log)))
     parts.append(bullets(LIMITS))
@@ -38,7 +39,9 @@ def details(facts: ReportFacts, trace: TraceMarkup) -> str:
         parts += _job(facts, facts.record)
     for log in facts.logs:
         if log is not facts.vent_log:
-            parts += [heading(f"Readings {log.name}"), log_part(log, trace)]
+            vented = log in facts.vent_logs
+            parts.append(heading(f"Readings {log.name}"))
+            parts.append(log_part(log, trace) if vented else trace(log))
     for log in facts.logs:
         if len(log.view.holds) > MOST_HOLDS:
             parts += [heading(f"All holds of {log.name}"), hold_table(log, log.view.holds)]
@@ -90,11 +93,11 @@ def _job(facts: ReportFacts, record: JobRecord) -> Iterable[str]:
 
 
 def _plan(plan: Mapping[str, Any]) -> str:
-    """Return the plan's figures as they were computed (SI, pressures as their names say)."""
+    """Return the plan's figures and warnings."""
     figures = [
-        (name.replace("_", " "), _number(value))
+        values.named_figure(name, value)
         for name, value in plan.items()
-        if isinstance(value, int | float | str) and not isinstance(value, bool)
+        if isinstance(value, int | float) and not isinstance(value, bool)
     ]
     warnings = plan.get("warnings")
     said = [one for one in warnings if isinstance(one, str)] if isinstance(warnings, list) else []
@@ -126,7 +129,7 @@ def _steps(job: Job) -> list[tuple[object, ...]]:
             if state.state is StepState.DONE and record is not None and record.met_s is not None:
                 value = "" if record.value is None else f"{record.value:.4g} {gate.unit_words}"
                 how = f"read off by {record.typed_by}" if record.typed_by else "from readings"
-                rows.append((f"gate: {gate.condition}: {value}, {how}",))
+                rows.append((f"gate: {gate.condition}: {value.strip()}, {how}",))
     return rows
 
 
@@ -135,12 +138,25 @@ def _tests(job: Job) -> str:
         return paragraph("None recorded.")
     rows: list[tuple[object, ...]] = []
     for one in job.tests:
-        numbers = ", ".join(
-            f"{name.replace('_', ' ')} {_number(value)}" for name, value in one.numbers.items()
-        )
+        numbers = _numbers(one.numbers)
         rows.append((one.test, one.verdict.replace("_", " "), one.by, values.duration(one.at_s)))
         rows.append((" ".join(part for part in (one.reason, numbers, one.log) if part),))
     return table(rows, ("Test", "Verdict", "By", "At"), (30, 30, 20, 20))
+
+
+def _numbers(numbers: Mapping[str, float | str | None]) -> str:
+    """Return a test's numbers; bounds go in brackets behind what they bound."""
+    parts = []
+    for name, value in numbers.items():
+        base = name.removesuffix("_lower").removesuffix("_upper")
+        if base != name and f"{base}_lower" in numbers and base in numbers:
+            continue
+        words = f"{name.replace('_', ' ')} {_number(value)}"
+        if f"{name}_lower" in numbers:
+            lower, upper = numbers[f"{name}_lower"], numbers.get(f"{name}_upper")
+            words += f" ({_number(lower)} to {_number(upper)})"
+        parts.append(words)
+    return ", ".join(parts)
 
 
 def _number(value: float | str | None) -> str:

@@ -42,10 +42,29 @@ class ReportFacts:
 
     @property
     def vent_log(self) -> LogFacts | None:
-        """The newest log of CO2 readings with a pressure hold; else the newest of CO2."""
-        co2 = [log for log in self.logs if log.view.setup.gas is Gas.CO2]
-        held = [log for log in co2 if log.view.holds]
-        return (held or co2)[-1] if co2 else None
+        """The newest log in which the section was vented and held; else the newest of no test."""
+        if self.vent_logs:
+            return self.vent_logs[-1]
+        others = [log for log in self.logs if log.name not in self.test_names]
+        others = [log for log in others if log.view.setup.gas is Gas.CO2]
+        return others[-1] if others else None
+
+    @property
+    def vent_logs(self) -> tuple[LogFacts, ...]:
+        """The logs in which CO2 was vented and the section held after it."""
+        return tuple(
+            log
+            for log in self.logs
+            if log.view.setup.gas is Gas.CO2
+            and log.name not in self.test_names
+            and any(hold.number > 0 for hold in log.view.holds)
+        )
+
+    @property
+    def test_names(self) -> frozenset[str]:
+        """The logs that were judged as a standing or vacuum test."""
+        tests = () if self.record is None else self.record.job.tests
+        return frozenset(test.log for test in tests)
 
     @property
     def section(self) -> str:

@@ -25,13 +25,19 @@ NO_RELEASE = (
 def summary(facts: ReportFacts, trace: TraceMarkup) -> str:
     """Return the first page's markup."""
     log = facts.vent_log
-    parts = [f"<h1>{_title(facts)}</h1>", pairs(_head(facts))]
+    parts = [f"<h1>{_title(facts)}</h1>", pairs(_head(facts)), _left_out(facts)]
     if log is None:
         parts.append(paragraph("No vent readings in this record: nothing shows what is inside."))
     else:
         parts.append(log_part(log, trace))
     parts.append(_signatures(facts))
     return "".join(parts)
+
+
+def _left_out(facts: ReportFacts) -> str:
+    """Return what was skipped, over the whole width: a reader must not miss it."""
+    skipped = () if facts.record is None else facts.record.job.skipped
+    return paragraph(f"LEFT OUT: {'; '.join(skipped)}.") if skipped else ""
 
 
 def log_part(log: LogFacts, trace: TraceMarkup) -> str:
@@ -84,8 +90,7 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
 
 def _steps(job: Job) -> str:
     ended = sum(record.ended_s is not None for record in job.steps)
-    left_out = f"; LEFT OUT: {'; '.join(job.skipped)}" if job.skipped else ""
-    return f"{ended} of {len(job.steps)} ended{left_out}"
+    return f"{ended} of {len(job.steps)} ended, {len(job.skipped)} of them left out"
 
 
 def _litres(volume_m3: float | None) -> str:
@@ -207,7 +212,8 @@ def _hold_rows(hold: HoldAssessment, setup: Setup) -> list[tuple[object, ...]]:
     )
     why = [f"{values.INSTRUCTIONS[hold.instruction].capitalize()}. {hold.reason}"]
     if hold.slope_pa_per_s is not None and hold.slope_pa_per_s.estimate is not None:
-        why.append(f"Late slope {hold.slope_pa_per_s.estimate * 0.6:.3g} mbar/min.")
+        slope = values.rounded(hold.slope_pa_per_s.estimate * 0.6)
+        why.append(f"Late slope {slope} mbar/min.")
     if hold.dry_ice_kg_if_vented:
         why.append(f"Dry ice if vented now: {values.mass(hold.dry_ice_kg_if_vented)}.")
     if hold.boil_off_s is not None:

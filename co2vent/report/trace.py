@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable
 from co2vent.readings.reading import Gas, Reading
 from co2vent.report.drawing import Box, Drawing, Label, Point, Stroke
 from co2vent.report.facts import LogFacts
-from co2vent.units import PSI_PA, ZERO_CELSIUS_K
+from co2vent.units import MICRON_PA, PSI_PA, ZERO_CELSIUS_K
 
 LEFT, RIGHT, TOP, GAP, BOTTOM = 15.0, 13.0, 7.0, 5.0, 8.0
 STOP_DASH = (3.0, 1.2)
@@ -42,13 +42,14 @@ def time_label(at_s: float, step_s: float) -> str:
 
 def draw_trace(log: LogFacts, width: float = 180.0, height: float = 78.0) -> Drawing:
     """Return the trace of `log` on `width` by `height` mm."""
-    if sum(len(run) for run in log.runs) < 2:
+    shown = "vacuum_pa" if log.measured("vacuum_pa") else "pressure_pa"
+    if sum(bool(getattr(reading, shown)) for run in log.runs for reading in run) < 2:
         return Drawing(width, 12.0, labels=(Label(2, 7, "No trace: fewer than two readings."),))
     canvas = _Canvas(log, width, height)
     canvas.holds()
     canvas.axes()
     canvas.limits()
-    canvas.curve(lambda reading: canvas.gauge_bar(reading.pressure_pa), canvas.pressure_y, 0.5, ())
+    canvas.curve(canvas.shown, canvas.pressure_y, 0.5, ())
     if canvas.temperatures:
         canvas.temperature_panel()
     canvas.legend()
@@ -76,17 +77,26 @@ class _Canvas:
         self.bottom = height - BOTTOM
         usable = self.bottom - TOP
         self.split = TOP + usable * (0.66 if self.temperatures else 1.0)
-        values = [self.gauge_bar(reading.pressure_pa) for reading in self.readings]
+        self.vacuum = log.measured("vacuum_pa")
+        values = [value for reading in self.readings if (value := self.shown(reading)) is not None]
         lines = self.limit_values()
         near = [value for _, value, _ in lines if value < 2.0 * max(values) + 2.0]
-        self.low_bar = min(0.0, *values)
-        self.high_bar = max(max([*values, *near]) * 1.08, self.low_bar + 0.5)
+        self.low = min(values) - 0.1 if self.vacuum else min(0.0, *values)
+        self.high = max(max([*values, *near]) * 1.08, self.low + 0.5)
 
     def gauge_bar(self, pressure_pa: float) -> float:
         return (pressure_pa - self.ambient_pa) / 1e5
 
+    def shown(self, reading: Reading) -> float | None:
+        """Return what the upper panel shows: bar g, or the decimal logarithm of microns."""
+        if not self.vacuum:
+            return self.gauge_bar(reading.pressure_pa)
+        if reading.vacuum_pa is None or reading.vacuum_pa <= 0.0:
+            return None
+        return math.log10(reading.vacuum_pa / MICRON_PA)
+
     def limit_values(self) -> list[tuple[str, float, tuple[float, ...]]]:
-        if self.log.view.setup.gas is not Gas.CO2:
+        if self.vacuum or self.log.view.setup.gas is not Gas.CO2:
             return []
         view = self.log.view
         return [
@@ -99,7 +109,7 @@ class _Canvas:
         return self.left + share * (self.right - self.left)
 
     def pressure_y(self, value_bar: float) -> float:
-        share = (value_bar - self.low_bar) / (self.high_bar - self.low_bar)
+        share = (value_bar - self.low) / (self.high - self.low)
         return self.split - share * (self.split - TOP)
 
     def holds(self) -> None:
@@ -121,18 +131,10 @@ class _Canvas:
             (self.left, TOP),
         )
         self.strokes.append(Stroke(frame, 0.2))
-        step = nice_step(self.high_bar - self.low_bar, 6)
-        for value in _ticks(self.low_bar, self.high_bar, step):
-            y = self.pressure_y(value)
-            self.strokes.append(Stroke(((self.left, y), (self.right, y)), 0.1, grey=0.75))
-            self.labels.append(Label(self.left - 1, y + 0.9, f"{value:g}", anchor="end"))
-        psi_low, psi_high = self.low_bar * 1e5 / PSI_PA, self.high_bar * 1e5 / PSI_PA
-        for value in _ticks(psi_low, psi_high, nice_step(psi_high - psi_low, 6)):
-            y = self.pressure_y(value * PSI_PA / 1e5)
-            self.strokes.append(Stroke(((self.right, y), (self.right + 1, y)), 0.15))
-            self.labels.append(Label(self.right + 1.6, y + 0.9, f"{value:g}"))
-        self.labels.append(Label(self.left, TOP - 1.2, "bar g", bold=True, anchor="end"))
-        self.labels.append(Label(self.right, TOP - 1.2, "psig", bold=True))
+        if self.vacuum:
+            self.vacuum_axis()
+        else:
+            self.pressure_axes()
         step_s = time_step(self.end_s - self.begin_s)
         for at_s in _ticks(self.begin_s, self.end_s, step_s):
             x = self.x(at_s)
@@ -151,9 +153,41 @@ class _Canvas:
             )
         )
 
+    def pressure_axes(self) -> None:
+        step = nice_step(self.high - self.low, 6)
+        for value in _ticks(self.low, self.high, step):
+            self.level(value, f"{value:g}")
+        psi_low, psi_high = self.low * 1e5 / PSI_PA, self.high * 1e5 / PSI_PA
+        for value in _ticks(psi_low, psi_high, nice_step(psi_high - psi_low, 6)):
+            y = self.pressure_y(value * PSI_PA / 1e5)
+            self.strokes.append(Stroke(((self.right, y), (self.right + 1, y)), 0.15))
+            self.labels.append(Label(self.right + 1.6, y + 0.9, f"{value:g}"))
+        self.units("bar g", "psig")
+
+    def vacuum_axis(self) -> None:
+        for decade in range(math.floor(self.low), math.ceil(self.high) + 1):
+            for factor in (1.0, 2.0, 5.0):
+                value = decade + math.log10(factor)
+                if self.low <= value <= self.high:
+                    micron = factor * 10.0**decade
+                    self.level(value, f"{micron:g}")
+                    y = self.pressure_y(value)
+                    pascals = f"{micron * MICRON_PA:.3g}"
+                    self.labels.append(Label(self.right + 1.6, y + 0.9, pascals))
+        self.units("micron", "Pa")
+
+    def level(self, value: float, words: str) -> None:
+        y = self.pressure_y(value)
+        self.strokes.append(Stroke(((self.left, y), (self.right, y)), 0.1, grey=0.75))
+        self.labels.append(Label(self.left - 1, y + 0.9, words, anchor="end"))
+
+    def units(self, left: str, right: str) -> None:
+        self.labels.append(Label(self.left, TOP - 1.2, left, bold=True, anchor="end"))
+        self.labels.append(Label(self.right, TOP - 1.2, right, bold=True))
+
     def limits(self) -> None:
         for _, value, dash in self.limit_values():
-            if self.low_bar <= value <= self.high_bar:
+            if self.low <= value <= self.high:
                 y = self.pressure_y(value)
                 self.strokes.append(Stroke(((self.left, y), (self.right, y)), 0.35, dash))
 
@@ -213,7 +247,8 @@ class _Canvas:
             self.curve(_celsius(read), to_y, 0.35, dash)
 
     def legend(self) -> None:
-        entries: list[tuple[str, float, tuple[float, ...]]] = [("pressure", 0.5, ())]
+        name = "vacuum" if self.vacuum else "pressure"
+        entries: list[tuple[str, float, tuple[float, ...]]] = [(name, 0.5, ())]
         entries += [
             (f"{name} {value:.2f} bar g", 0.35, dash) for name, value, dash in self.limit_values()
         ]

@@ -1,5 +1,6 @@
 """Values as a report prints them: both unit systems, bounds, and a dash where nothing is known."""
 
+from collections.abc import Callable
 from datetime import datetime, timedelta
 
 from co2vent.inference.outcome import Bounds, Charge, Instruction, LeakBy
@@ -70,6 +71,11 @@ def duration(seconds: float | None) -> str:
     return DASH if seconds is None else str(timedelta(seconds=round(seconds)))
 
 
+def rounded(number: float) -> str:
+    """Return `number` with three digits, never as a power of ten while it can be read without."""
+    return f"{number:.0f}" if 100.0 <= abs(number) < 1e7 else f"{number:.3g}"
+
+
 def moment(stamp: str) -> str:
     """Return an ISO 8601 stamp to the second, with its zone."""
     try:
@@ -103,3 +109,29 @@ def bounded_share(bounds: Bounds | None) -> str:
     ]
     upper = "no upper bound" if bounds.upper is None else f"{bounds.upper * 100:.3g} %"
     return f"{texts[0]} ({texts[1]} to {upper})"
+
+
+def named_figure(name: str, value: float) -> tuple[str, str]:
+    """Return a plan's figure as words and value: its name ends with its SI unit."""
+    for ending, shown in _BY_ENDING:
+        if name.endswith(ending):
+            return name.removesuffix(ending).replace("_", " "), shown(value)
+    return name.replace("_", " "), rounded(value)
+
+
+def _absolute(pressure_pa: float) -> str:
+    return f"{pressure_pa / 1e5:.2f} bar a ({pressure_pa / PSI_PA:.1f} psia)"
+
+
+_BY_ENDING: tuple[tuple[str, Callable[[float], str]], ...] = (
+    ("_pa_gauge", gauge_difference),
+    ("_pa", _absolute),
+    ("temperature_k", temperature),
+    ("_kg_s", lambda value: f"{rounded(value)} kg/s"),
+    ("_kg", mass),
+    ("_bar_per_k", lambda value: f"{rounded(value)} bar/K"),
+    ("_m3_per_h", lambda value: f"{rounded(value)} m3/h"),
+    ("_m3", lambda value: f"{rounded(value)} m3"),
+    ("_s", duration),
+    ("_j", lambda value: f"{rounded(value / 1e3)} kJ"),
+)

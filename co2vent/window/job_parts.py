@@ -160,10 +160,11 @@ class GateRow(Row):
     def show_job(self, job: Job) -> None:
         """Show whether it is met, and the value behind it."""
         record = job.gates.get(self.gate.id)
-        met = record is not None and record.met_s is not None
+        met = job.gate_met(self.gate)
         unit = f" {self.gate.unit_words}".rstrip()
         now = translate("Job", "no fresh reading")
-        if record is not None and record.value is not None:
+        doubted = record is not None and record.false_since_s is not None
+        if record is not None and record.value is not None and not doubted:
             now = f"{record.value:.4g}{unit}"
         if record is not None and record.typed_by:
             now += f" ({record.typed_by})"

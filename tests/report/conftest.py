@@ -166,7 +166,12 @@ def make_job(folder: Path, simulated: bool = False, signed: bool = True) -> JobR
             "Tight within the limit.",
             "Ada Berg",
             "n2.csv",
-            {"loss_mbar_per_h": 1.25, "loss_mbar_per_h_upper": 18.0, "gas": "nitrogen"},
+            {
+                "loss_mbar_per_h": 1.25,
+                "loss_mbar_per_h_lower": -3.0,
+                "loss_mbar_per_h_upper": 18.0,
+                "gas": "nitrogen",
+            },
         ),
     ):
         job_file.advance(item, BEGAN)
@@ -174,6 +179,12 @@ def make_job(folder: Path, simulated: bool = False, signed: bool = True) -> JobR
     if signed and not simulated:
         job_file.sign("Ada Berg", "technician", BEGAN)
     return read_job(folder)
+
+
+@pytest.fixture(autouse=True)
+def _application(qapp: object) -> None:
+    """One Qt application for all tests: the report takes the one that runs."""
+    del qapp
 
 
 @pytest.fixture

@@ -114,7 +114,7 @@ def test_a_job_shows_all_its_parts(job_facts: ReportFacts) -> None:
         "read off by Bo Lund",
         "fuse F13, not F12",
         "Standing-pressure and vacuum tests",
-        "loss mbar per h upper 18",
+        "gas nitrogen, loss mbar per h 1.25 (-3 to 18)",
         "from memory of EN 378-4 / ISO 5149-4 style logs",
         "Changes and replaced components (m) not recorded",
         f"over {record.signatures[0].over[:16]}",
@@ -283,6 +283,62 @@ def test_thinning_keeps_a_short_dip_and_a_gap_stays_a_gap() -> None:
     assert min(kept) == 4e5
     assert len(runs) == 2
     assert (runs[0][-1].at_s, runs[1][0].at_s) == (8_999.0, 9_030.0)
+
+
+def test_a_vacuum_log_is_drawn_in_microns(facts: ReportFacts) -> None:
+    """500 micron is 66.7 Pa (1 micron = 0.13332 Pa); one decade is one step of the scale."""
+    pump = [
+        Reading(float(at_s), 100.0, vacuum_pa=0.133322 * (100_000.0 * 0.9**at_s + 400.0))
+        for at_s in range(200)
+    ]
+    log = replace(facts.logs[0], runs=thin_runs(pump, len(pump), 1.0))
+    drawing = draw_trace(log)
+    words = {label.text for label in drawing.labels}
+    assert {"micron", "Pa", "500", "66.7", "1000", "vacuum"} <= words
+    assert not any("stop" in word for word in words)
+    at = {label.text: label.y for label in drawing.labels if label.anchor == "end"}
+    assert at["1000"] - at["10000"] == pytest.approx(at["10000"] - at["100000"], rel=1e-6)
+
+
+def test_the_first_page_shows_the_vent_not_the_newest_log(facts: ReportFacts) -> None:
+    vent = facts.logs[0]
+    later = replace(
+        vent,
+        name="break.csv",
+        view=replace(vent.view, holds=(replace(vent.view.holds[0], number=0),)),
+    )
+    assert replace(facts, logs=(vent, later)).vent_log is vent
+
+
+def test_a_plans_figures_have_units(
+    job_facts: ReportFacts,
+) -> None:
+    record = job_facts.record
+    assert record is not None
+    plan = {
+        "stop_pressure_pa_gauge": 521_000.0,
+        "saturation_pressure_pa": 2_648_700.0,
+        "charge_temperature_k": 263.15,
+        "dry_ice_kg": 0.05,
+        "vent_to_stop_s": 3720,
+        "boil_off_energy_j": 1_125_000.0,
+        "trapped_liquid_bar_per_k": 8.94,
+        "room_ppm_all_vented": 22_970.0,
+        "warnings": ["lead the vent outdoors"],
+    }
+    words = words_of(report_html(replace(job_facts, record=replace(record, plan=plan))))
+    for expected in (
+        "5.21 bar g (75.6 psig)",
+        "26.49 bar a (384.2 psia)",
+        "-10.0 °C (14.0 °F)",
+        "50 g",
+        "1:02:00",
+        "1125 kJ",
+        "8.94 bar/K",
+        "22970",
+        "lead the vent outdoors",
+    ):
+        assert expected in words, expected
 
 
 def test_one_reading_or_none_makes_no_trace_and_no_failure(facts: ReportFacts) -> None:
