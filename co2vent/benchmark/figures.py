@@ -65,7 +65,7 @@ def _at_most(count: int, of: int, share: float) -> float:
 
 def share(items: Iterable[HoldScore | VentScore], test: Callable[..., bool]) -> Share:
     """Count the items that pass."""
-    results = [test(item) for item in items]
+    results = [bool(test(item)) for item in items]
     return Share(sum(results), len(results))
 
 

@@ -87,7 +87,7 @@ def score_vent(vent: TrueVent, assess: Assessor) -> VentScore:
         volume_known=vent.setup.section_volume_m3 is not None,
         leaks=leaks,
         holds=holds,
-        two_pressures=bool(levels) and max(levels) - min(levels) >= TWO_PRESSURES_PA,
+        two_pressures=bool(levels and max(levels) - min(levels) >= TWO_PRESSURES_PA),
         leak_suspected=suspected,
         dry_from_s=dry_from_s,
         cleared_after_s=cleared_after_s,
@@ -133,7 +133,7 @@ def _score_hold(vent: TrueVent, hold: TrueHold, seen: Observed) -> HoldScore:
     return HoldScore(
         number=hold.number,
         duration_s=hold.end_s - hold.start_s,
-        wet=hold.liquid_kg + hold.solid_kg > vent.allowable_kg,
+        wet=bool(hold.liquid_kg + hold.solid_kg > vent.allowable_kg),
         dry_throughout=bool((vent.condensed_kg[rows] <= vent.allowable_kg).all()),
         liquid_kg=hold.liquid_kg,
         solid_kg=hold.solid_kg,
@@ -150,7 +150,7 @@ def _score_hold(vent: TrueVent, hold: TrueHold, seen: Observed) -> HoldScore:
         liquid_stated=stated,
         reason="" if found is None else found.reason,
         rise_pa=rise_pa,
-        rule_says_empty=bool(shown) and rise_pa <= RULE_RISE_PA,
+        rule_says_empty=bool(shown and rise_pa <= RULE_RISE_PA),
     )
 
 
