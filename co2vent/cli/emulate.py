@@ -6,16 +6,22 @@ import signal
 import threading
 from types import FrameType
 
-from co2vent.cli.files import log_path
+from co2vent.cli.files import SAMPLE_PREFIX, log_path
 from co2vent.cli.metadata_options import column_names
 from co2vent.errors import RefusedInputError
+from co2vent.practice.exercises import is_exercise, scenario_named
+from co2vent.practice.scenario import read_tables, scenario_from
 from co2vent.wire.emulator import Outlet, play
 from co2vent.wire.emulator_feed import Feed, LogFeed
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Add the options of `emulate`."""
-    parser.add_argument("what", metavar="FILE or SCENARIO", help="a readings log, or an exercise")
+    parser.add_argument(
+        "what", metavar="FILE or SCENARIO",
+        help="a readings log, a sample, a section file (TOML), an exercise (such as leak-by), or "
+        "random:SEED",
+    )  # fmt: skip
     parser.add_argument(
         "--to", default="pty", help="pty (default), tcp:PORT or modbus-tcp:PORT; port 0 is any free"
     )
@@ -53,7 +59,18 @@ def run(args: argparse.Namespace) -> int:
 
 
 def _feed(what: str, columns: list[str] | None) -> Feed:
-    return LogFeed(log_path(what), columns)
+    if is_exercise(what):
+        from co2vent.wire.section_feed import SectionFeed
+
+        return SectionFeed(*scenario_named(what))
+    path = log_path(what)
+    if path.suffix == ".toml":
+        from co2vent.wire.section_feed import SectionFeed
+
+        return SectionFeed(scenario_from(read_tables(path)))
+    if not path.exists() and not path.suffix and not what.startswith(SAMPLE_PREFIX):
+        scenario_named(what)  # no file and no exercise: says which exercises there are
+    return LogFeed(path, columns)
 
 
 def _outlet(to: str, feed: Feed, speed: float) -> Outlet:

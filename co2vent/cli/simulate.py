@@ -2,7 +2,6 @@
 
 import argparse
 import sys
-import tomllib
 from collections.abc import Iterable
 from pathlib import Path
 from typing import Any, Final
@@ -24,7 +23,7 @@ from co2vent.planning.shapes import (
 from co2vent.practice.log_lines import log_lines, truth_lines
 from co2vent.practice.operators import Operator, PlanOperator, PromptOperator, RuleOperator
 from co2vent.practice.plans import plan_from, usual_plan
-from co2vent.practice.scenario import Scenario, scenario_from
+from co2vent.practice.scenario import Scenario, read_tables, scenario_from
 from co2vent.practice.vents import run_vent
 from co2vent.readings.metadata import build_setup
 from co2vent.store.whole_file import atomic_write
@@ -64,7 +63,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     add_plan_options(parser)
     parser.epilog = (
         "Every option has a default: 14.5 l at -10 degC, half liquid. The log says "
-        "`simulated: yes`; no report of it can be signed as a job."
+        "`simulated: yes`; no report of it can be signed as a job. The first run on a machine "
+        "compiles the model, some 15 s; later ones start at once."
     )
 
 
@@ -74,7 +74,7 @@ def run(args: argparse.Namespace) -> int:
         raise RefusedInputError("--for: give minutes from 0.1 to 1440")
     if args.seed < 0:
         raise RefusedInputError("--seed: give a whole number from 0 up")
-    tables = _read(args.section) if args.section is not None else {}
+    tables = read_tables(args.section) if args.section is not None else {}
     try:
         scenario = scenario_from(_merged(tables, args))
         operator = _operator(args.operator, scenario, tables.get("plan"))
@@ -87,15 +87,6 @@ def run(args: argparse.Namespace) -> int:
     minutes = float(rows[-1, 0]) / 60.0
     print(f"{args.log}: {len(rows)} simulated readings, {minutes:.0f} min", file=sys.stderr)
     return 0
-
-
-def _read(path: Path) -> dict[str, Any]:
-    try:
-        return tomllib.loads(path.read_text(encoding="utf-8"))
-    except OSError as error:
-        raise RefusedInputError(f"{path}: {error.strerror}; give a section file") from error
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
-        raise RefusedInputError(f"{path}: not a TOML file: {error}") from error
 
 
 def _merged(tables: dict[str, Any], args: argparse.Namespace) -> dict[str, Any]:

@@ -135,6 +135,12 @@ def random_scenario(seed: int) -> Scenario:
     )
 
 
+def is_exercise(name: str) -> bool:
+    """Return whether `name` is an exercise's key or `random:SEED`."""
+    seed = name.removeprefix("random:")
+    return (seed != name and seed.isdecimal()) or any(one.key == name for one in exercises())
+
+
 def scenario_named(name: str) -> tuple[Scenario, int]:
     """Return scenario and seed of an exercise's key, or of `random:SEED`.
 

@@ -8,14 +8,26 @@
 No clock in here: the caller decides how fast the time goes, and may stop it.
 """
 
+from typing import Final
+
 import numpy as np
 
 from co2vent.practice.log_lines import Rows, header_lines, log_layout, row_line, to_reading
 from co2vent.practice.scenario import Scenario
 from co2vent.readings.reading import Reading, Rejection
+from co2vent.section_model.parameters import Setting
 from co2vent.section_model.simulation import SectionRun, Truth
 
-OVER_RANGE = Rejection(0, "the gauge shows no value: over its range", over_range=True)
+OVER_RANGE: Final = Rejection(0, "the gauge shows no value: over its range", over_range=True)
+
+
+def prepare() -> None:
+    """Compile the model, or fetch it from the disk: seconds the first time on a machine.
+
+    Call it before a class, away from the window's thread; in a process of its own
+    (`python -m co2vent.practice.prepare`) it does not slow the caller at all.
+    """
+    SectionRun(Setting()).step(0.0, 1)
 
 
 class LiveSection:
@@ -34,6 +46,11 @@ class LiveSection:
     def time_s(self) -> float:
         """Time of the newest reading [s]."""
         return float(self._rows[-1][0]) if self._rows else 0.0
+
+    @property
+    def count(self) -> int:
+        """How many readings there are so far."""
+        return len(self._rows)
 
     @property
     def rows(self) -> Rows:

@@ -16,8 +16,10 @@
 Every key has a default; an unknown key is refused.
 """
 
+import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
+from pathlib import Path
 from typing import Any, Final
 
 from co2vent.co2 import TRIPLE_TEMPERATURE_K, kernels
@@ -110,6 +112,20 @@ class Scenario:
     def ambient_pa(self) -> float:
         """True pressure of the air on site [Pa]."""
         return self.setting.surroundings.pressure_pa
+
+
+def read_tables(path: Path) -> dict[str, Any]:
+    """Return the tables of a section file (TOML).
+
+    Raises:
+        RefusedInputError: the file can't be read or is no TOML.
+    """
+    try:
+        return tomllib.loads(path.read_text(encoding="utf-8"))
+    except OSError as error:
+        raise RefusedInputError(f"{path}: {error.strerror}; give a section file") from error
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise RefusedInputError(f"{path}: not a TOML file: {error}") from error
 
 
 def checked(tables: Table) -> dict[str, dict[str, Any]]:
