@@ -59,7 +59,7 @@ def draw_other_case(seed: int) -> OtherCase:
         metal=metal,
         extra=extra,
         first_hold_s=float(rng.uniform(120, 600) if earlier == 2 else rng.uniform(30, 240)),
-        script=_script(rng, setup, kind in (1, 2)),
+        script=_script(rng, setup, kind in (1, 2), section.leak_in_kg_s > 0.0),
         reaction_s=float(rng.uniform(0.3, 3.0)),
         sample_s=sample_s,
         valve_logged=bool(rng.random() < 0.75),
@@ -251,16 +251,17 @@ def _setup(
     )
 
 
-def _script(rng: Generator, setup: Setup, some_liquid: bool) -> Floats:
+def _script(rng: Generator, setup: Setup, some_liquid: bool, leaks: bool) -> Floats:
     """Return what the crew does: down to the stop, hold, again; some go on past it.
 
-    Hurry is drawn more often where there is liquid to freeze: dry ice is what it leads to.
+    Hurry is drawn more often where there is liquid to freeze, a hold at a second pressure where
+    there is a leak to find: else a run of thousands would hold too few of either.
     """
     stop = (
         TRIPLE_PRESSURE_PA - setup.ambient_pressure_pa + max(1.03e5, setup.gauge_error_pa + 0.4e5)
     )
     rows = []
-    if rng.random() < 0.25:
+    if rng.random() < (0.6 if leaks else 0.25):
         rows.append((stop + rng.uniform(2e5, 8e5), 600.0, rng.uniform(120, 400)))
     hold_s = rng.uniform(120, 600)
     rows += [

@@ -29,7 +29,9 @@ it gives to another, so mass and energy close to rounding.
 """
 
 from collections.abc import Callable
+from hashlib import sha256
 from math import exp, sqrt
+from pathlib import Path
 from typing import Any, Final, NamedTuple, TypeVar, cast
 
 import numpy as np
@@ -63,13 +65,27 @@ _p_boil: Callable[[float], float] = _co2.saturation_pressure_pa
 _p_frost: Callable[[float], float] = _co2.sublimation_pressure_pa
 
 
-def fast(function: F) -> F:
-    """Compile with numba, anew in each process (10 s).
+def _digest() -> str:
+    """Return a digest of all source that the compiled functions are made of."""
+    here = Path(__file__).parent
+    files = [*sorted(here.glob("other_*.py")), *sorted((here.parent / "co2").glob("*.py"))]
+    return sha256(b"".join(file.read_bytes() for file in files)).hexdigest()[:12]
 
-    The disk cache would not notice a change in a function called from another file, and a
-    benchmark on yesterday's physics is worse than a slow start.
+
+_SOURCE: Final = _digest()
+
+
+def fast(function: F) -> F:
+    """Compile with numba, kept on disk where a folder can hold it.
+
+    numba's cache would not notice a change in a function called from another file, and a benchmark
+    on yesterday's physics is worse than a slow start: the name carries a digest of the source.
     """
-    return cast(F, njit(nogil=True, error_model="numpy")(function))
+    function.__qualname__ = f"{function.__name__}_{_SOURCE}"
+    try:
+        return cast(F, njit(cache=True, nogil=True, error_model="numpy")(function))
+    except RuntimeError:  # no folder to write to
+        return cast(F, njit(nogil=True, error_model="numpy")(function))
 
 
 class SectionParameters(NamedTuple):
