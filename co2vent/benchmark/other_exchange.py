@@ -89,8 +89,8 @@ def wet_wall(
     """Heat between a piece of wall and the condensed CO2 on it."""
     if cond[r, 0] <= _TINY_KG or area <= 0.0:
         return
-    frozen = solid[r] > 0.5 * cond[r, 0]
-    h = boiling_w_m2_k(p, metal[w, 0] - cond_t[r], frozen)
+    liquid = 1.0 - solid[r] / cond[r, 0]  # slush wets the wall by its share of liquid
+    h = p.snow_w_m2_k + liquid * boiling_w_m2_k(p, metal[w, 0] - cond_t[r])
     capacity = _CONDENSED_C * cond[r, 0]
     heat = exchanged_j(h * area, p.inner_capacity[w], capacity, metal[w, 0], cond_t[r], dt)
     metal[w, 0] -= heat / p.inner_capacity[w]

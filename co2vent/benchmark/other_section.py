@@ -206,10 +206,8 @@ def nozzle_kg_s(area: float, p: float, rho: float, back: float) -> float:
 
 
 @fast
-def boiling_w_m2_k(p: SectionParameters, superheat: float, frozen: bool) -> float:
-    """Wall to condensed CO2 [W/m2K]."""
-    if frozen:
-        return p.snow_w_m2_k
+def boiling_w_m2_k(p: SectionParameters, superheat: float) -> float:
+    """Wall to liquid CO2 [W/m2K]."""
     if superheat <= 1.0:
         return 120.0 + p.boil_w_m2_k3 * max(superheat, 0.0)
     nucleate = min(120.0 + p.boil_w_m2_k3 * superheat * superheat, 6000.0)
