@@ -175,7 +175,11 @@ class FaultyWire(ReadOnlySource):
         if self._is("cut lines") and self._timed and rng.random() < 0.3 and not is_header:
             self._doubtful = DOUBTFUL_LINES
             # not in the first cell: a time that loses digits is a time all the same
-            return line[: rng.randrange(line.index(b","), len(line))]
+            cut = line[: rng.randrange(line.index(b","), len(line))]
+            if cut.count(b",") == line.count(b","):
+                # with a metadata line behind it, a row whose last cell is spoilt
+                self.sent.last_fresh_s = self._world.now_s
+            return cut
         # a row again is no new one where it says so itself; else nobody can tell
         again = line == self._last_whole and self._timed
         if not (is_header or again or b"OL" in line):

@@ -30,6 +30,7 @@ class LogText:
         """Begin a recording; `remarks` are metadata of its own (when, by what, from where)."""
         self.preamble: list[str] = metadata_lines({**metadata_from_setup(setup), **remarks})
         self._source_setup = setup
+        self._columns = columns
         self._reader = LogDecoder()
         self._reader.feed_text("".join(f"{line}\n" for line in self.preamble))
         self._layout = _layout(setup, columns)
@@ -42,6 +43,9 @@ class LogText:
 
     def use(self, columns: Columns) -> str | None:
         """Go on with other columns; return the header row to write, where they differ."""
+        if columns is self._columns:
+            return None
+        self._columns = columns
         layout = _layout(self._source_setup, columns)
         if layout == self._layout:
             return None

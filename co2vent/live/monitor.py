@@ -23,7 +23,17 @@ from co2vent.live.status import Command, NoteSaid, SourceState, Status, ValveSai
 from co2vent.readings.log_decoder import LogDecoder
 from co2vent.readings.reading import Reading, Rejection
 from co2vent.store.recorder import Recorder
-from co2vent.wire.link import Arrival, Back, Ended, Lines, Link, Lost, Readable, Unreadable
+from co2vent.wire.link import (
+    Arrival,
+    Back,
+    Ended,
+    Lines,
+    Link,
+    Lost,
+    PassedOver,
+    Readable,
+    Unreadable,
+)
 from co2vent.wire.source import Source
 
 READ_S: Final = 0.05  # a command of the person waits no longer than this for the source
@@ -184,6 +194,8 @@ class Monitor:
         match arrival:
             case Lines(text):
                 self._take_text(text)
+            case PassedOver(rows):
+                self._tell(f"more data than can be shown in time: {rows} rows were passed over")
             case Lost(reason):
                 self._tell(f"source lost: {reason}")
                 self._say_status(SourceState.LOST, reason)
@@ -242,6 +254,8 @@ class Monitor:
 
     def _with_what_was_said(self, reading: Reading) -> Reading:
         """Put the person's valve and note where the source says nothing."""
+        if self._note is None and (self._valve_open is None or reading.vent_open is not None):
+            return reading
         note, self._note = self._note, None
         if note and reading.note:
             note = f"{reading.note}; {note}"
