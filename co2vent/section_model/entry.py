@@ -1,6 +1,7 @@
 """The one compiled function that is called from outside, kept on disk between processes."""
 
 from importlib.resources import files
+from typing import Final
 from zlib import crc32
 
 from co2vent.section_model.fluid import Array, FluidTables
@@ -8,16 +9,23 @@ from co2vent.section_model.jit import Rec, jit_cached
 from co2vent.section_model.stepper import run_rows
 
 
+# all that the compiled code is made from
+SOURCES: Final = (
+    "entry", "exchange", "flows", "fluid", "jit", "packing", "property_lookup", "readout",
+    "settling", "sorption", "stepper",
+)  # fmt: skip
+
+
 def sources_stamp() -> int:
-    """Return a number that changes with any source of this package.
+    """Return a number that changes with the sources of the compiled code.
 
     The cache on disk knows only the file of the function it keeps; the stamp, being part of that
     function, makes it know the others too.
     """
     folder = files("co2vent.section_model")
     stamp = 0
-    for name in sorted(entry.name for entry in folder.iterdir() if entry.name.endswith(".py")):
-        stamp = crc32((folder / name).read_bytes(), stamp)
+    for name in SOURCES:
+        stamp = crc32((folder / f"{name}.py").read_bytes(), stamp)
     return stamp
 
 
