@@ -15,7 +15,7 @@ def blinded(view: View) -> View:
     prompt = Prompt(
         Instruction.WAIT,
         translate("Blind", "What would you do now?"),
-        translate("Blind", "Blind replay: prompt and verdict are hidden. Show them with B."),
+        translate("Blind", "Prompt and verdict are hidden. B shows them."),
         Severity.CALM,
         view.prompt.since_s,
     )

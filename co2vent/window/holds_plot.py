@@ -36,6 +36,12 @@ STYLES: Final = (SOLID, DASH, DASH_DOT, DOT)
 MOST_POINTS: Final = 2000
 
 
+def _to_draw(holds: tuple[HoldAssessment, ...]) -> list[HoldAssessment]:
+    """Return the holds after a vent; the closed time before it only where there is no other."""
+    vented = [hold for hold in holds if hold.number > 0]
+    return vented or list(holds)
+
+
 class HoldsPlot(QWidget):
     """Rise of pressure over the time of the hold, one curve a hold."""
 
@@ -82,13 +88,12 @@ class HoldsPlot(QWidget):
         unit = text.difference_unit(self._units.pressure)
         self.plot.setLabel("left", translate("Plot", "rise, {unit}").format(unit=unit))
         self.plot.setLabel("bottom", translate("Plot", "time since the vent closed"))
-        drawn = [hold for hold in view.holds if hold.number > 0]
-        for place, hold in enumerate(drawn):
+        for place, hold in enumerate(_to_draw(view.holds)):
             words = translate("Plot", "hold {number}").format(number=hold.number)
             self._draw(traces, rows, hold, words, place, self._palette.trace)
         if self._other is not None:
             other, holds, name = self._other
-            for place, hold in enumerate(h for h in holds if h.number > 0):
+            for place, hold in enumerate(_to_draw(holds)):
                 words = f"{name} {hold.number}"
                 self._draw(other, len(other), hold, words, place, self._palette.liquid_curve)
 

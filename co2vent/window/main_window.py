@@ -23,6 +23,8 @@ from co2vent.window.words import translate
 
 if TYPE_CHECKING:
     from co2vent.live.monitor import Monitor
+    from co2vent.window.class_page import ClassPage
+    from co2vent.window.class_run import ClassRun
     from co2vent.window.live_page import LivePage
 
 SMALLEST = (600, 600)
@@ -81,6 +83,13 @@ class MainWindow(QMainWindow):
                 "P",
                 self.open_plan,
             ),
+            Choice(
+                "practise",
+                translate("Start", "Practise"),
+                translate("Start", "Work the valve of a simulated section; alone or with a class."),
+                "E",
+                self.open_class,
+            ),
         ]
 
     def commands(self) -> list[Command]:
@@ -130,6 +139,35 @@ class MainWindow(QMainWindow):
         page.back.connect(self.go_to_start)
         self.show_page(page)
         page.apply_look()
+
+    def open_class(self) -> None:
+        """Choose an exercise."""
+        self._choose_exercise(None)
+
+    def _choose_exercise(self, first: "ClassRun | None") -> None:
+        from co2vent.window.class_start import ClassStart
+
+        self.go_to_start()
+        page = ClassStart(self.look, first, self)
+        page.back.connect(self.go_to_start)
+        page.ready.connect(self.run_class)
+        self.show_page(page)
+        page.apply_look()
+
+    def run_class(self, run: "ClassRun", first: "ClassRun | None" = None) -> "ClassPage":
+        """Show a simulated section, beside an earlier run where there is one."""
+        from co2vent.window.class_page import ClassPage
+
+        self.go_to_start()
+        page = ClassPage(run, self.look, guided=first is None, parent=self)
+        page.set_commands(self.commands())
+        page.back.connect(self.go_to_start)
+        page.again.connect(self._choose_exercise)
+        self.show_page(page)
+        page.start()
+        if first is not None:
+            page.run_beside(first)
+        return page
 
     def _connected(self, monitor: object) -> None:
         from co2vent.live.monitor import Monitor

@@ -84,6 +84,8 @@ class TracePlot(QWidget):
         }
         self._fall = self._add_curve(self.pressure)
         self._ahead = self._add_curve(self.pressure)
+        self._under = self._add_curve(self.pressure)
+        self._other: Traces | None = None
         self._triple = self._level()
         self._stop = self._level()
         self.holds = HoldMarks(self.pressure)
@@ -127,6 +129,7 @@ class TracePlot(QWidget):
         self._curves["line"].setPen(pen(palette.temperature, LINE_PX, sizes=sizes))
         self._curves["upper"].setPen(pen(palette.temperature, 1, DASH, sizes))
         self._curves["saturation"].setPen(pen(palette.saturation, 1, DOT, sizes))
+        self._under.setPen(pen(palette.liquid_curve, LINE_PX, DASH, sizes))
         self._ahead.setPen(pen(palette.rule, 1, sizes=sizes))
         self._fall.setPen(pen(palette.trace, LINE_PX, DOT, sizes))
         self._triple.setPen(pen(palette.triple_point, 3, sizes=sizes))
@@ -190,12 +193,19 @@ class TracePlot(QWidget):
             time, value = traces.points(name, rows, (low, high), most)
             warm = name in ("line", "upper")
             curve.setData(time, self._scale.warm(value) if warm else self._scale.up(value))
+        if self._other is not None:
+            time, value = self._other.points("pressure", len(self._other), (low, high), most)
+            self._under.setData(time, self._scale.up(value))
         if ahead:
             span = (max(low, float(traces.at_s()[rows - 1])), high)
             time, value = traces.points("pressure", rows + ahead, span, most)
             self._ahead.setData(time, self._scale.up(value))
         else:
             self._ahead.setData([], [])
+
+    def lay_under(self, traces: Traces) -> None:
+        """Draw another vent under this one, on the same time."""
+        self._other = traces
 
     def _set_level(self, line: Any, pressure_pa: float, words: str) -> None:
         line.setPos(float(self._scale.up(pressure_pa)))

@@ -4,7 +4,7 @@ import time
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from pathlib import Path
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, Protocol, runtime_checkable
 
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
@@ -20,6 +20,7 @@ from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.more_panel import MorePanel
 from co2vent.window.sizes import Sizes
+from co2vent.window.theme import Palette
 from co2vent.window.vent_panel import VentPanel
 from co2vent.window.words import help_of, translate
 
@@ -32,6 +33,17 @@ MESSAGE_S: Final = 8.0
 PICTURES_EVERY_S: Final = (
     0.2  # the figures are painted at each tick, the traces five times a second
 )
+
+
+@runtime_checkable
+class Dressed(Protocol):
+    """A part that takes theme and sizes."""
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint in the colours of `palette`."""
+
+    def set_sizes(self, sizes: Sizes) -> None:
+        """Take the sizes of the screen."""
 
 
 class VentPage(QWidget):
@@ -66,7 +78,8 @@ class VentPage(QWidget):
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(3)
         self._column.addWidget(self.panel, 1)
-        self.panel.pictures.addWidget(self._help)
+        self._covers: list[QWidget] = []
+        self.add_cover(self._help)
         self._column.addWidget(self.message)
         self._column.addLayout(self.under)
         self._column.addLayout(self._keys_grid)
@@ -94,8 +107,7 @@ class VentPage(QWidget):
             action = QShortcut(QKeySequence(command.shortcut), self)
             action.activated.connect(command.action)
         self._more = MorePanel([*own, *commands], self.toggle_more, self)
-        self._more.hide()
-        self.panel.pictures.addWidget(self._more)
+        self.add_cover(self._more)
 
     def page_commands(self) -> list[Command]:
         """Return the further commands of this page."""
@@ -141,10 +153,14 @@ class VentPage(QWidget):
         plots.event_chosen.connect(self.go_to_event)
         self._plots = plots
         self.panel.pictures.addWidget(plots)
+        self.pictures_loaded()
         self.apply_look()
         self._drawn = None
         self._drawn_s = -1e9
         self.tick()
+
+    def pictures_loaded(self) -> None:
+        """The pictures are there; a page may put something into them."""
 
     def tick(self) -> None:
         """Show the present moment."""
@@ -203,18 +219,25 @@ class VentPage(QWidget):
 
     def toggle_help(self) -> None:
         """Show or hide the help behind the present prompt, over the pictures."""
-        self._lay_over(None if self._help.isVisibleTo(self) else self._help)
+        self.lay_over(None if self._help.isVisibleTo(self) else self._help)
         self._show_help()
 
     def toggle_more(self) -> None:
         """Show or hide the further keys, over the pictures."""
         more = self._more
-        self._lay_over(None if more is None or more.isVisibleTo(self) else more)
+        self.lay_over(None if more is None or more.isVisibleTo(self) else more)
 
-    def _lay_over(self, widget: QWidget | None) -> None:
-        for cover in (self._help, self._more):
-            if cover is not None:
-                cover.setVisible(cover is widget)
+    def add_cover(self, cover: QWidget) -> None:
+        """Take a widget that can be laid over the pictures."""
+        cover.hide()
+        self._covers.append(cover)
+        self.panel.pictures.addWidget(cover)
+
+    def lay_over(self, widget: QWidget | None, *, wide: bool = False) -> None:
+        """Lay a cover over the pictures, or uncover them; a wide one hides the figures too."""
+        for cover in self._covers:
+            cover.setVisible(cover is widget)
+        self.panel.side.setVisible(not (wide and widget is not None))
         if self._plots is not None:
             self._plots.setVisible(widget is None)
         self.redraw()
@@ -290,9 +313,10 @@ class VentPage(QWidget):
         self.message.set_ink(palette.ink)
         self.message.set_max_px(sizes.text_px)
         self.message.setFixedHeight(round(sizes.text_px * 1.6))
-        if self._more is not None:
-            self._more.set_theme(palette)
-            self._more.set_sizes(sizes)
+        for cover in self._covers:
+            if isinstance(cover, Dressed):
+                cover.set_theme(palette)
+                cover.set_sizes(sizes)
         for key in self.keys:
             key.set_theme(palette)
             key.set_sizes(sizes)

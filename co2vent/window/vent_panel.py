@@ -152,7 +152,7 @@ class VentPanel(QWidget):
         self.headroom.show_margin(said.margin_pa, said.stop_margin_pa, stale=said.stale)
         motion = (said.hold_clock, said.rate, said.close_in, frame.trouble)
         self.motion.say(" · ".join(words for words in motion if words))
-        hidden = translate("Text", "Inside: hidden in a blind replay")
+        hidden = translate("Text", "Inside: hidden")
         self.inside.say(hidden if frame.blind else said.inside)
         self.power.say("" if frame.blind else said.power)
         charge = Charge.UNDETERMINED if said.hold is None else said.hold.charge

@@ -1,0 +1,198 @@
+"""The class: the trainee works the valve, the truth waits, the sheet says what happened."""
+
+import pytest
+from PySide6.QtCore import Qt
+
+from co2vent.errors import RefusedInputError
+from co2vent.inference.outcome import Charge
+from co2vent.practice.exercises import exercises
+from co2vent.readings.log_file import decode_log
+from co2vent.section_model.simulation import PocketTruth
+from co2vent.window.class_guide import hint
+from co2vent.window.class_page import ClassPage
+from co2vent.window.class_run import ClassRun, Task
+from co2vent.window.class_start import ClassStart, changed_value
+from co2vent.window.class_words import sheet_html
+from co2vent.window.main_window import MainWindow
+from co2vent.window.text import UnitChoice
+from co2vent.window.truth_drawing import shares
+
+
+def _task(place: int = 1, **changes) -> Task:
+    exercise = exercises()[place]
+    return Task(exercise=exercise, seed=exercise.seed, changes=changes)
+
+
+@pytest.fixture
+def run(clock) -> ClassRun:
+    return ClassRun(_task(), clock)
+
+
+@pytest.fixture
+def page(qtbot, look, run, clock, tmp_path):
+    look.kept["folder"] = str(tmp_path)
+    page = ClassPage(run, look, guided=True)
+    page.set_commands([])
+    qtbot.addWidget(page)
+    page.resize(1280, 720)
+    page.show()
+    page.apply_look()
+    page.tick()
+    yield page
+    page.close_feed()
+
+
+def _let_go(run: ClassRun, clock, seconds: float) -> None:
+    run.paused = False
+    for _ in range(round(seconds / (0.5 * run.speed))):
+        clock.advance(0.5)
+        run.frame()
+    run.paused = True
+
+
+def test_time_stands_while_paused_and_runs_with_the_speed(run, clock) -> None:
+    clock.advance(10.0)
+    run.frame()
+    assert run.now_s == 0.0
+    run.speed = 60.0
+    _let_go(run, clock, 120.0)
+    assert run.now_s == pytest.approx(120.0)
+    assert run.view.latest.at_s == pytest.approx(120.0, abs=1.0)
+
+
+def test_the_valve_moves_the_pressure(run, clock) -> None:
+    before = run.view.latest.pressure_pa
+    run.move_valve(1.0)
+    _let_go(run, clock, 30.0)
+    assert run.view.latest.pressure_pa < before
+    assert run.view.vent_open
+
+
+def test_truth_and_verdict_are_hidden_until_the_reveal(page, run, clock) -> None:
+    _let_go(run, clock, 400.0)
+    page.tick()
+    assert page.panel.inside.text() == "Inside: hidden"
+    assert "What would you do" in page.panel.prompt.headline.text()
+    assert not page.reveal.isVisible()
+    page.toggle_reveal()
+    assert page.reveal.isVisible()
+    assert page.panel.inside.text() != "Inside: hidden"
+    grams = round(run.truth().liquid_kg * 1e3)
+    assert f"Liquid {grams} g" in page.reveal.truth.text()
+
+
+def test_predict_stops_time_and_commits(page, run, clock, qtbot) -> None:
+    run.paused = False
+    qtbot.keyClick(page, Qt.Key.Key_G)
+    qtbot.waitUntil(page.predict.isVisible, timeout=2000)
+    assert run.paused
+    qtbot.keyClick(page, Qt.Key.Key_1)
+    qtbot.waitUntil(lambda: bool(run.predictions), timeout=2000)
+    assert run.declared is Charge.VAPOR_ONLY
+    assert not page.predict.isVisible()
+
+
+def test_score_says_when_liquid_was_called_vapour(page, run, clock) -> None:
+    run.predict(Charge.VAPOR_ONLY)
+    page.toggle_reveal()
+    assert "WRONG" in page.reveal.score.text()
+    assert "DANGEROUS" in page.reveal.score.text()
+
+
+def test_banner_stays_and_the_log_says_simulated(page, run, clock, tmp_path) -> None:
+    _let_go(run, clock, 20.0)
+    page.tick()
+    assert "CLASS" in page.panel.banner.words
+    assert "SIMULATED" in page.panel.banner.words
+    page.save_readings()
+    log = decode_log(next(tmp_path.glob("*.csv")).read_bytes())
+    assert log.setup.simulated
+    assert len(log.readings) == len(run.traces)
+
+
+def test_sheet_is_a_pdf_that_says_simulated_practice(page, run, tmp_path) -> None:
+    page.save_sheet()
+    path = next(tmp_path.glob("*.pdf"))
+    assert path.read_bytes().startswith(b"%PDF")
+    html = sheet_html(run, UnitChoice.BAR)
+    assert html.count("SIMULATED PRACTICE") == 2
+    assert run.task.exercise.debrief.split()[0] in html
+
+
+def test_second_run_lies_beside_the_first(qtbot, look, run, clock) -> None:
+    _let_go(run, clock, 300.0)
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    second = ClassRun(_task(1, **{"charge.liquid_fraction": 0.001}), clock)
+    page = window.run_class(second, run)
+    qtbot.waitUntil(lambda: page._plots is not None, timeout=5000)
+    _let_go(second, clock, 300.0)
+    page.redraw()
+    page.tick()
+    under = page._plots.trace._under.getData()[1]
+    assert under.size > 100
+    page.show_comparison()
+    page.tick()
+    qtbot.waitUntil(lambda: len(page._plots.holds._items) == 4, timeout=3000)  # 2 curves, 2 names
+
+
+def test_change_one_thing(qtbot, look) -> None:
+    page = ClassStart(look)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.list.setCurrentRow(1)
+    page.change.setCurrentIndex(page.change.findText("liquid fraction"))
+    assert page.value.text() == "0.01"
+    page.value.setText("0,2")
+    assert page.task().changes == {"charge.liquid_fraction": 0.2}
+    page.value.setText("plenty")
+    page.begin()
+    assert "write a number" in page.message.text()
+    page.list.setCurrentRow(len(exercises()))
+    page.value.setText("7")
+    assert page.task() == Task(exercise=None, seed=7, changes={})
+    with qtbot.waitSignal(page.ready, timeout=60_000) as made:
+        page.begin()
+    assert made.args[0].scenario.setup.simulated
+    page.close_feed()
+
+
+def test_switches_take_yes_and_no() -> None:
+    exercise = exercises()[0]
+    assert changed_value(exercise, "section.insulated", "yes") is True
+    with pytest.raises(RefusedInputError):
+        changed_value(exercise, "section.insulated", "maybe")
+
+
+def test_hints_lead_through_the_first_exercise(clock) -> None:
+    run = ClassRun(_task(0), clock)
+    run.speed = 60.0
+    said = [hint(run)]
+    run.paused = False
+    said.append(hint(run))
+    run.move_valve(1.0)
+    _let_go(run, clock, 30.0)
+    run.paused = False
+    said.append(hint(run))
+    run.move_valve(0.0)
+    _let_go(run, clock, 400.0)
+    run.paused = False
+    said.append(hint(run))
+    run.predict(Charge.VAPOR_ONLY)
+    said.append(hint(run))
+    run.revealed = True
+    said.append(hint(run))
+    assert len(set(said)) == 6
+
+
+def test_shares_of_the_volume_come_from_the_densities() -> None:
+    # Span & Wagner 1996: liquid 1178.5, solid about 1512 kg/m3 at the triple point
+    pocket = PocketTruth(
+        liquid_kg=1.1785, solid_kg=1.512, condensed_k=216.6, metal_k=216.6, bound_kg=0.0
+    )
+    liquid, ice = shares(pocket, 0.01)
+    assert liquid == pytest.approx(0.1, rel=2e-3)
+    assert ice == pytest.approx(0.1, rel=2e-2)
