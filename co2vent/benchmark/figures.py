@@ -107,6 +107,8 @@ class Figures:
     covered: Share
     below: Share
     above: Share
+    share_covered: Share  # volume not known: the bounds of the volume share
+    share_unbounded: Share  # of the wet ones among them
     width_wet: float | None  # median of upper/lower over wet holds
     width_dry_allowables: float | None
     minutes_to_clear: float | None  # median, never counted as such
@@ -131,6 +133,7 @@ def figures(vents: Sequence[VentScore]) -> Figures:
     ]  # fmt: skip
     tight = [v for v in vents if not v.leaks]
     bounded = [h for h in holds if h.liquid_stated is not None]
+    parts = [h for h in holds if h.share_stated is not None and h.liquid_stated is None]
     wet_known = [h for h in bounded if h.wet and h.liquid_kg > h.allowable_kg]
     narrow = [h for h in wet_known if _ratio(h) <= TIGHT_RATIO]
     both = [
@@ -166,6 +169,8 @@ def figures(vents: Sequence[VentScore]) -> Figures:
         covered=share(bounded, lambda h: not _is_below(h) and not _is_above(h)),
         below=share(bounded, _is_below),
         above=share(bounded, _is_above),
+        share_covered=share(parts, _share_held),
+        share_unbounded=share([h for h in parts if h.wet], lambda h: h.share_upper is None),
         width_wet=_middle([_ratio(h) for h in wet_known]),
         width_dry_allowables=_middle([_width_g(h) for h in bounded if not h.wet]),
         minutes_to_clear=_minutes([v.cleared_after_s for v in dried]),
@@ -192,6 +197,14 @@ def _is_below(hold: HoldScore) -> bool:
 def _is_above(hold: HoldScore) -> bool:
     """The truth lies above the upper bound; no upper bound holds everything."""
     return hold.liquid_upper_kg is not None and hold.liquid_kg > hold.liquid_upper_kg + 1e-7
+
+
+def _share_held(hold: HoldScore) -> bool:
+    """The truth lies within the bounds of the volume share (to 1e-7)."""
+    above_lower = hold.share_lower is None or hold.liquid_share >= hold.share_lower - 1e-7
+    return above_lower and (
+        hold.share_upper is None or hold.liquid_share <= hold.share_upper + 1e-7
+    )
 
 
 def _ratio(hold: HoldScore) -> float:

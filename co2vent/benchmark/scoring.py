@@ -7,7 +7,7 @@ import numpy as np
 
 from co2vent.benchmark.observing import Assessor, Observed
 from co2vent.benchmark.vents import TrueHold, TrueVent
-from co2vent.co2 import TRIPLE_PRESSURE_PA
+from co2vent.co2 import TRIPLE_PRESSURE_PA, liquid_density_kg_m3, saturation_temperature_k
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, LeakBy
 from co2vent.readings.reading import Reading
 from co2vent.units import PSI_PA
@@ -41,6 +41,10 @@ class HoldScore:
     liquid_estimate_kg: float | None = None
     liquid_upper_kg: float | None = None
     liquid_stated: float | None = None  # confidence of the bounds; None: no bounds in kg
+    liquid_share: float  # of the volume, at the saturation density of the hold's last pressure
+    share_lower: float | None = None
+    share_upper: float | None = None
+    share_stated: float | None = None
     reason: str = ""
     rise_pa: float  # shown
     rule_says_empty: bool
@@ -130,6 +134,10 @@ def _score_hold(vent: TrueVent, hold: TrueHold, seen: Observed) -> HoldScore:
     stated = None
     if found is not None and found.liquid_kg is not None:
         bounds, stated = found.liquid_kg, found.liquid_kg.confidence
+    part, share_stated = Bounds(None, None, None), None
+    if found is not None and found.liquid_volume_fraction is not None:
+        part, share_stated = found.liquid_volume_fraction, found.liquid_volume_fraction.confidence
+    last_pa = float(vent.pressure_pa[rows][-1])
     return HoldScore(
         number=hold.number,
         duration_s=hold.end_s - hold.start_s,
@@ -148,10 +156,19 @@ def _score_hold(vent: TrueVent, hold: TrueHold, seen: Observed) -> HoldScore:
         liquid_estimate_kg=bounds.estimate,
         liquid_upper_kg=bounds.upper,
         liquid_stated=stated,
+        liquid_share=hold.liquid_kg / (_liquid_density_kg_m3(last_pa) * vent.volume_m3),
+        share_lower=part.lower,
+        share_upper=part.upper,
+        share_stated=share_stated,
         reason="" if found is None else found.reason,
         rise_pa=rise_pa,
         rule_says_empty=bool(shown and rise_pa <= RULE_RISE_PA),
     )
+
+
+def _liquid_density_kg_m3(pressure_pa: float) -> float:
+    pressure_pa = min(max(pressure_pa, TRIPLE_PRESSURE_PA), 7.2e6)
+    return liquid_density_kg_m3(saturation_temperature_k(pressure_pa))
 
 
 def _cleared_while_wet(vent: TrueVent, hold: TrueHold, seen: Observed) -> float | None:

@@ -34,6 +34,7 @@ class TrueVent:
     setup: Setup
     readings: list[Reading]
     holds: tuple[TrueHold, ...]
+    volume_m3: float
     allowable_kg: float  # by the true volume
     at_s: Floats
     pressure_pa: Floats
@@ -79,6 +80,7 @@ def first_model_vent(seed: int) -> TrueVent:
             )
             for hold in run.holds
         ),
+        volume_m3=case.setting.section.volume_m3,
         allowable_kg=case.allowable_kg,
         at_s=run.rows[:, COLUMN["elapsed_s"]],
         pressure_pa=run.rows[:, COLUMN["pressure_pa"]],
@@ -113,6 +115,7 @@ def other_model_vent(seed: int) -> TrueVent:
             )
             for hold in run.holds
         ),
+        volume_m3=case.section.volume,
         allowable_kg=allowable_kg(case.section.volume),
         at_s=run.rows[:, ROW["elapsed_s"]],
         pressure_pa=run.rows[:, ROW["pressure_pa"]],

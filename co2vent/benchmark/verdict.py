@@ -14,6 +14,7 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Final
 
+from co2vent.benchmark.calibration_plot import calibration_svg
 from co2vent.benchmark.figures import Figures, Share, calibration, figures, misses
 from co2vent.benchmark.observing import observe
 from co2vent.benchmark.scoring import VentScore, score_vent
@@ -31,6 +32,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--seed", type=int, default=0, help="the first seed")
     parser.add_argument("--model", choices=["both", *MODELS], default="both")
     parser.add_argument("--processes", type=int, default=2, help="at most two are used")
+    parser.add_argument("--plot", type=Path, metavar="FILE.svg", help="draw the calibration")
     parser.add_argument("--json", type=Path, metavar="FILE", help="write all figures and scores")
 
 
@@ -50,6 +52,9 @@ def run(args: argparse.Namespace) -> int:
     if args.json is not None:
         document = as_json(by_model) | {"first_seed": args.seed, "took_s": round(took_s, 1)}
         args.json.write_text(json.dumps(document, indent=1), encoding="utf-8")
+    if args.plot is not None:
+        every = [vent for vents in by_model.values() for vent in vents]
+        args.plot.write_text(calibration_svg(calibration(every)), encoding="utf-8")
     return 1 if any(misses(vents) for vents in by_model.values()) else 0
 
 
@@ -108,6 +113,8 @@ ROWS: Final[tuple[tuple[str, str], ...]] = (
     ("95 % bounds hold the liquid mass", "covered"),
     ("  truth below them / above them", "below"),
     ("", "above"),
+    ("  the same for the volume share, volume not known", "share_covered"),
+    ("  wet ones of them without an upper bound", "share_unbounded"),
     ("  median upper/lower, wet holds", "width_wet"),
     ("  median width, dry holds, in allowable amounts", "width_dry_allowables"),
     ("median minutes from dry to cleared", "minutes_to_clear"),

@@ -1,11 +1,14 @@
 """The benchmark's own counting: vents made by hand, an assessor that says what it is told."""
 
 import json
+from dataclasses import replace
+from xml.etree import ElementTree
 
 import numpy as np
 import pytest
 
 from co2vent.benchmark import verdict
+from co2vent.benchmark.calibration_plot import calibration_svg
 from co2vent.benchmark.figures import Share, calibration, figures, misses, upper_limit
 from co2vent.benchmark.observing import Observed
 from co2vent.benchmark.scoring import VentScore, matching, score_vent
@@ -49,6 +52,7 @@ def a_vent(
             )
             for i, (a, b) in enumerate(spans)
         ),
+        volume_m3=4e-3,
         allowable_kg=2e-3,
         at_s=at_s,
         pressure_pa=np.full(1000, pressure_pa),
@@ -209,3 +213,35 @@ def test_the_command_prints_and_writes_what_it_found(
     assert len(document["misses"]) == 120
     assert document["figures"]["first"]["wet_cleared"]["count"] == 120
     assert len(document["vents"]) == 40
+
+
+def test_the_calibration_picture_has_a_dot_where_the_coverage_is() -> None:
+    wet = a_vent(dry_from_s=None, left_kg=0.05)
+    right, high = (scored(wet, bounds=Bounds(0.04, low, 0.09)) for low in (0.02, 0.06))
+    rows = calibration([right, right, right, high])  # 75 % found of 95 % stated
+    picture = ElementTree.fromstring(calibration_svg(rows))
+    dots = [e for e in picture.iter() if e.tag.endswith("circle")]
+    ticks = [e for e in picture.iter() if e.get("stroke") == "#b30"]
+    assert len(dots) == len(ticks) == len([row for row in rows if row.found.of])
+    # The scale runs from 50 to 100 % over 420 px from 270 px.
+    assert float(dots[0].get("cx", "")) == pytest.approx(270 + 420 * 0.5)
+    assert float(ticks[0].get("x1", "")) == pytest.approx(270 + 420 * 0.9)
+
+
+def test_shares_of_an_unknown_volume_are_held_against_the_true_share() -> None:
+    # 50 g in 4 L at 6.2 bar: 0.050 / 1163.6 / 0.004 = 0.01074 (CoolProp: 1163.6 kg/m3).
+    vent = a_vent(dry_from_s=None, left_kg=0.05)
+
+    def assess(setup: Setup, readings: list[Reading]) -> Observed:
+        holds = says(Charge.TWO_PHASE)(setup, readings).holds
+        shares = (Bounds(0.01, 0.0107, 0.0108), Bounds(0.01, 0.0, 0.0106), Bounds(0.01, 0.0, None))
+        return Observed(
+            tuple(
+                replace(hold, liquid_volume_fraction=share)
+                for hold, share in zip(holds, shares, strict=True)
+            )
+        )
+
+    found = figures([score_vent(vent, assess)])
+    assert found.share_covered == Share(2, 3)
+    assert found.share_unbounded == Share(1, 3)
