@@ -313,6 +313,6 @@ def _per_hour(loss: Slope, setup: Setup) -> str:
         return f"{_difference(loss.estimate * hour, setup)}/h without bounds"
     return (
         f"{_difference(loss.estimate * hour, setup)}/h "
-        f"({_difference(loss.lower * hour, setup)} to "
+        f"({_difference(loss.lower * hour, setup).split()[0]} to "
         f"{_difference(loss.upper * hour, setup)}/h, 95 %)"
     )

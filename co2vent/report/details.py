@@ -12,7 +12,7 @@ from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
 from co2vent.report import values
 from co2vent.report.facts import ReportFacts, assumptions
 from co2vent.report.markup import bullets, heading, pairs, paragraph, table, text
-from co2vent.report.summary import MOST_HOLDS, TraceMarkup, hold_table, log_part
+from co2vent.report.summary import NEWEST_HOLDS, TraceMarkup, hold_table, log_part
 from co2vent.store.chain import ChainEntry
 from co2vent.store.job_record import JobRecord
 
@@ -26,8 +26,8 @@ LIMITS = (
 )
 
 
-def details(facts: ReportFacts, trace: TraceMarkup) -> str:
-    """Return the markup of the pages after the first."""
+def details(facts: ReportFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) -> str:
+    """Return the markup of the pages after the first, which shows the `newest` holds only."""
     parts = [heading("What was assumed, and limits", new_page=True)]
     judged = facts.vent_logs or facts.logs[:1]
     for log in judged:
@@ -41,9 +41,9 @@ def details(facts: ReportFacts, trace: TraceMarkup) -> str:
         if log is not facts.vent_log:
             vented = log in facts.vent_logs
             parts.append(heading(f"Readings {log.name}"))
-            parts.append(log_part(log, trace) if vented else trace(log))
+            parts.append(log_part(log, trace, newest) if vented else trace(log))
     for log in facts.logs:
-        if len(log.view.holds) > MOST_HOLDS:
+        if len(log.view.holds) > newest:
             parts += [heading(f"All holds of {log.name}"), hold_table(log, log.view.holds)]
     parts.append(_events(facts))
     return "".join(parts)

@@ -2,6 +2,8 @@
 
 import os
 import sys
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import Final
 
@@ -38,7 +40,7 @@ from co2vent.report.details import details
 from co2vent.report.drawing import Drawing, Label, shade
 from co2vent.report.facts import LogFacts, ReportFacts
 from co2vent.report.html import SIMULATED
-from co2vent.report.summary import summary
+from co2vent.report.summary import NEWEST_HOLDS, TraceMarkup, summary
 from co2vent.report.trace import draw_trace
 from co2vent.store.whole_file import atomic_write
 
@@ -49,6 +51,7 @@ PAPERS: Final = {
 DOTS_PER_INCH: Final = 600
 MARGIN_MM: Final = 12.0
 HEAD_MM, FOOT_MM = 8.0, 6.0
+TRACE_MM: Final = 66.0
 SMALLEST_BYTES: Final = 2_000  # a PDF with one page of text is several times that
 _TRACE_OBJECT: Final = QTextFormat.ObjectTypes.UserObject.value + 1
 _INDEX: Final = QTextFormat.Property.UserProperty.value + 1
@@ -151,12 +154,46 @@ def report_pdf(facts: ReportFacts, paper: str = "a4") -> bytes:
 def _set_pages(facts: ReportFacts, writer: QPdfWriter) -> None:
     dots_per_mm = DOTS_PER_INCH / 25.4
     width, height = float(writer.width()), float(writer.height())
-    text_height = height - (HEAD_MM + FOOT_MM) * dots_per_mm
+    page = QSizeF(width, height - (HEAD_MM + FOOT_MM) * dots_per_mm)
+    newest = _holds_on_first_page(facts, writer, page)
+    document = _document(
+        lambda trace: summary(facts, trace, newest) + details(facts, trace, newest), writer, page
+    )
+    _keep_headings(document, page.height())
+    painter = QPainter(writer)
+    try:
+        pages = document.pageCount()
+        for number in range(pages):
+            if number:
+                writer.newPage()
+            _head_and_foot(facts, painter, number + 1, pages, width, height, dots_per_mm)
+            painter.save()
+            painter.translate(0.0, HEAD_MM * dots_per_mm - number * page.height())
+            document.drawContents(painter, QRectF(QPointF(0, number * page.height()), page))
+            painter.restore()
+    finally:
+        painter.end()
+
+
+def _holds_on_first_page(facts: ReportFacts, writer: QPdfWriter, page: QSizeF) -> int:
+    """Return how many of the newest holds leave room for the signatures on the first page."""
+    for newest in range(NEWEST_HOLDS + 1, 1, -1):
+        document = _document(partial(summary, facts, newest=newest), writer, page)
+        if document.pageCount() == 1:
+            return newest
+    return 1
+
+
+def _document(
+    markup: Callable[[TraceMarkup], str], writer: QPdfWriter, page: QSizeF
+) -> QTextDocument:
+    """Return the markup set for pages of this size, with its traces as objects."""
+    dots_per_mm = DOTS_PER_INCH / 25.4
     drawings: list[Drawing] = []
 
     def trace(log: LogFacts) -> str:
         # A hair narrower than the text: an object that just fits may wrap to a new line.
-        drawings.append(draw_trace(log, width=width / dots_per_mm - 1.0, height=70.0))
+        drawings.append(draw_trace(log, width=page.width() / dots_per_mm - 1.0, height=TRACE_MM))
         return f"<p>{_MARK.format(len(drawings) - 1)}</p>"
 
     document = QTextDocument()
@@ -166,29 +203,13 @@ def _set_pages(facts: ReportFacts, writer: QPdfWriter) -> None:
     font.setPointSizeF(8.5)
     document.setDefaultFont(font)
     document.setDefaultStyleSheet(_STYLE)
-    document.setHtml(f"<body>{summary(facts, trace)}{details(facts, trace)}</body>")
+    document.setHtml(f"<body>{markup(trace)}</body>")
     handler = _Traces(drawings, dots_per_mm, document)
     document.documentLayout().registerHandler(_TRACE_OBJECT, handler)
     for index in range(len(drawings)):
-        found = document.find(_MARK.format(index))
-        while not found.isNull() and found.hasSelection():
-            _insert_trace(found, index)
-            found = document.find(_MARK.format(index))
-    document.setPageSize(QSizeF(width, text_height))
-    _keep_headings(document, text_height)
-    painter = QPainter(writer)
-    try:
-        pages = document.pageCount()
-        for page in range(pages):
-            if page:
-                writer.newPage()
-            _head_and_foot(facts, painter, page + 1, pages, width, height, dots_per_mm)
-            painter.save()
-            painter.translate(0.0, HEAD_MM * dots_per_mm - page * text_height)
-            document.drawContents(painter, QRectF(0, page * text_height, width, text_height))
-            painter.restore()
-    finally:
-        painter.end()
+        _insert_trace(document.find(_MARK.format(index)), index)
+    document.setPageSize(page)
+    return document
 
 
 def _keep_headings(document: QTextDocument, page_height: float) -> None:
@@ -199,8 +220,10 @@ def _keep_headings(document: QTextDocument, page_height: float) -> None:
         following = block.next()
         if block.blockFormat().headingLevel() > 0 and following.isValid():
             top = layout.blockBoundingRect(block).top()
-            # two lines of what follows belong on the heading's page
-            room = layout.blockBoundingRect(following).top() + 0.02 * page_height
+            # a table's head and a row of what follows, or a whole trace, belong on its page
+            rectangle = layout.blockBoundingRect(following)
+            drawn = "\ufffc" in following.text()
+            room = rectangle.bottom() if drawn else rectangle.top() + 0.05 * page_height
             if int(top // page_height) != int(room // page_height):
                 cursor = QTextCursor(block)
                 moved = cursor.blockFormat()

@@ -14,22 +14,21 @@ from co2vent.report.markup import heading, pairs, paragraph, table
 
 TraceMarkup = Callable[[LogFacts], str]
 
-MOST_HOLDS = 5  # with their reasons they fill what the trace leaves of the first page
-NEWEST_HOLDS = 4
+NEWEST_HOLDS = 4  # with their reasons about as many as the trace leaves room for on a page
 NO_RELEASE = (
     "This record states what the readings show. It does not release the section for work: "
     "that is for the responsible person, with both bleeds open."
 )
 
 
-def summary(facts: ReportFacts, trace: TraceMarkup) -> str:
-    """Return the first page's markup."""
+def summary(facts: ReportFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) -> str:
+    """Return the first page's markup, with the `newest` holds where there are more."""
     log = facts.vent_log
     parts = [f"<h1>{_title(facts)}</h1>", pairs(_head(facts)), _left_out(facts)]
     if log is None:
         parts.append(paragraph("No vent readings in this record: nothing shows what is inside."))
     else:
-        parts.append(log_part(log, trace))
+        parts.append(log_part(log, trace, newest))
     parts.append(_signatures(facts))
     return "".join(parts)
 
@@ -40,12 +39,12 @@ def _left_out(facts: ReportFacts) -> str:
     return paragraph(f"LEFT OUT: {'; '.join(skipped)}.") if skipped else ""
 
 
-def log_part(log: LogFacts, trace: TraceMarkup) -> str:
+def log_part(log: LogFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) -> str:
     """Return verdict, figures, trace and holds of one log; of a test with other gas the trace."""
     if log.view.setup.gas is not Gas.CO2:
         return trace(log)
     head = heading("Holds (95 % bounds)")
-    return _verdict(log) + pairs(_figures(log)) + trace(log) + head + _newest_holds(log)
+    return _verdict(log) + pairs(_figures(log)) + trace(log) + head + _newest_holds(log, newest)
 
 
 def _title(facts: ReportFacts) -> str:
@@ -167,15 +166,15 @@ def _mass(view: View) -> str:
     return f"{values.bounded_mass(view.mass_vented_kg)}, computed"
 
 
-def _newest_holds(log: LogFacts) -> str:
+def _newest_holds(log: LogFacts, newest: int) -> str:
     """Return the holds that decide; earlier ones, where there are many, stand on a later page."""
     holds = log.view.holds
-    if len(holds) <= MOST_HOLDS:
+    if len(holds) <= newest:
         return hold_table(log, holds)
-    earlier = holds[:-NEWEST_HOLDS]
+    earlier = holds[:-newest]
     counts = Counter(values.CHARGES[hold.charge] for hold in earlier)
     said = ", ".join(f"{count} × {words}" for words, count in counts.items())
-    return hold_table(log, holds[-NEWEST_HOLDS:]) + paragraph(
+    return hold_table(log, holds[-newest:]) + paragraph(
         f"Before them {len(earlier)} holds ({said}): all are listed on a later page."
     )
 

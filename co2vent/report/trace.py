@@ -113,6 +113,8 @@ class _Canvas:
         return self.split - share * (self.split - TOP)
 
     def holds(self) -> None:
+        if not any(hold.number > 0 for hold in self.log.view.holds):
+            return  # never vented: no hold test, the whole record is one closed time
         for hold in self.log.view.holds:
             left, right = self.x(hold.start_s), self.x(hold.end_s)
             self.boxes.append(Box(left, TOP, max(right - left, 0.3), self.split - TOP, 0.88))
@@ -182,8 +184,8 @@ class _Canvas:
         self.labels.append(Label(self.left - 1, y + 0.9, words, anchor="end"))
 
     def units(self, left: str, right: str) -> None:
-        self.labels.append(Label(self.left, TOP - 1.2, left, bold=True, anchor="end"))
-        self.labels.append(Label(self.right, TOP - 1.2, right, bold=True))
+        self.labels.append(Label(self.left, TOP - 3.0, left, bold=True, anchor="end"))
+        self.labels.append(Label(self.right, TOP - 3.0, right, bold=True))
 
     def limits(self) -> None:
         for _, value, dash in self.limit_values():

@@ -113,7 +113,11 @@ def bounded_share(bounds: Bounds | None) -> str:
 
 def named_figure(name: str, value: float) -> tuple[str, str]:
     """Return a plan's figure as words and value: its name ends with its SI unit."""
+    if name.endswith("temperature_k"):
+        return name.removesuffix("_k").replace("_", " "), temperature(value)
     for ending, shown in _BY_ENDING:
+        if "_per_" in name and "_per_" not in ending:
+            continue  # a ratio's last unit is not the figure's
         if name.endswith(ending):
             return name.removesuffix(ending).replace("_", " "), shown(value)
     return name.replace("_", " "), rounded(value)
@@ -126,7 +130,6 @@ def _absolute(pressure_pa: float) -> str:
 _BY_ENDING: tuple[tuple[str, Callable[[float], str]], ...] = (
     ("_pa_gauge", gauge_difference),
     ("_pa", _absolute),
-    ("temperature_k", temperature),
     ("_kg_s", lambda value: f"{rounded(value)} kg/s"),
     ("_kg", mass),
     ("_bar_per_k", lambda value: f"{rounded(value)} bar/K"),
