@@ -8,7 +8,6 @@ from co2vent.section_model.fluid import Array, FluidTables
 from co2vent.section_model.jit import Rec, jit_cached
 from co2vent.section_model.stepper import run_rows
 
-
 # all that the compiled code is made from
 SOURCES: Final = (
     "entry", "exchange", "flows", "fluid", "jit", "packing", "property_lookup", "readout",

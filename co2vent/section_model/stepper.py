@@ -341,9 +341,10 @@ def run_rows(
     (gauge pressures as shown).
     """
     for row in range(out.shape[0]):
-        left = period
+        left, end_s = period, st.time_s + period
         while left > 1e-12:
             left -= substep(fl, se, po, st, ps, valve, min(left, se.longest_step_s))
+        st.time_s = end_s  # not the sum of many steps, which would drift in its last digits
         read_gauge(ga, gs, st, ps, se.ambient_pa, period, noise[row])
         write_row(fl, ga, gs, st, ps, valve, noise[row], out[row])
         if gs.shown_pa < below_pa or gs.shown_pa > above_pa:
