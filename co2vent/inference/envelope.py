@@ -6,12 +6,13 @@ from typing import TYPE_CHECKING
 
 from co2vent.co2 import (
     TRIPLE_PRESSURE_PA,
+    vapor_density_kg_m3,
     vapor_density_saturated_kg_m3,
     vapor_pressure_pa,
 )
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.leak import Leak, leak_by
-from co2vent.inference.lines import saturated_k
+from co2vent.inference.lines import saturated_k, snow_k
 from co2vent.inference.outcome import Instruction, LeakBy
 from co2vent.inference.power import Power, power
 from co2vent.inference.trace import HoldArrays, HoldTrace
@@ -43,16 +44,18 @@ def envelope(
     blocks: HoldArrays,
     trend: Trend,
     context: "HoldContext",
-    line_k: float,
+    line: tuple[float, float],
     criteria: Criteria,
 ) -> Envelope:
     """Return what this hold's slopes allow, given all that is known besides."""
     setup = context.setup
     end_pa = float(blocks.p[-1])
     age_s = float(blocks.t[-1])
-    strength = power(setup, end_pa, line_k, criteria)
+    line_k, line_slope = line
+    strength = power(setup, end_pa, line_k, line_slope, criteria)
+    unexplained = trend.slope_upper - strength.warming_slope
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
-    falling = _falling(blocks, trend, context, criteria)
+    falling = is_falling(blocks, trend, context, criteria)
     dry_most = _dry_most(context, strength, age_s, criteria)
     settled = age_s >= max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s)
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
@@ -80,13 +83,17 @@ def envelope(
         settled
         and away
         and not falling
+        and not (context.earlier and context.earlier[-1].falling)
         and not over_bound
         and trace.changes >= criteria.least_changes
         and trend.misfit <= criteria.worst_misfit
-        and trend.slope_upper < strength.least_wet_slope
+        and unexplained < strength.least_wet_slope
+        and trend.slope > -criteria.sinking_pa_per_s
         and leak.by is not LeakBy.SUSPECTED
     ):
         given = f" ({strength.source})" if strength.source else ""
+        if strength.warming_slope > 0.1 * abs(trend.slope_upper):
+            at_most += f", {slope_text(strength.warming_slope, setup)} of it the metal's warming"
         clear = (
             f"Vapour only: after {duration_text(age_s)} the pressure rises at most {at_most}; liquid "
             f"above the allowable amount would keep up {least} or more{given}."
@@ -113,9 +120,12 @@ def envelope(
     )
 
 
-def _falling(blocks: HoldArrays, trend: Trend, context: "HoldContext", criteria: Criteria) -> bool:
+def is_falling(
+    blocks: HoldArrays, trend: Trend, context: "HoldContext", criteria: Criteria
+) -> bool:
     """Whether the closed section loses pressure: an outward leak or an open vent can hide boiling."""
-    if trend.slope_upper < -criteria.falling_pa_per_s:
+    # a loss that the gas warming still hides counts: the steady part says it
+    if min(trend.slope_upper, trend.steady_upper) < -criteria.falling_pa_per_s:
         return True
     lost = float(blocks.p.max()) - float(blocks.p[-1])
     return lost > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)
@@ -146,8 +156,11 @@ def _gas_bound(first_pa: float, line_k: float, context: "HoldContext", criteria:
         if isfinite(line_k):
             known.append(line_k)
         hottest = min(max(known) + 5.0, criteria.hottest_k)
-    coldest = saturated_k(min(first_pa, 5.9e6))
-    return vapor_pressure_pa(vapor_density_saturated_kg_m3(coldest), hottest)
+    if first_pa < TRIPLE_PRESSURE_PA:
+        density = vapor_density_kg_m3(max(first_pa, 2.0e4), snow_k(first_pa))
+    else:
+        density = vapor_density_saturated_kg_m3(saturated_k(min(first_pa, 5.9e6)))
+    return vapor_pressure_pa(density, hottest)
 
 
 def _undecided(

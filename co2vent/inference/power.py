@@ -11,6 +11,8 @@ that warms a little: such a hold proves nothing. Power comes from
 from dataclasses import dataclass
 from math import isfinite, nan
 
+from co2vent.co2 import vapor_density_kg_m3, vapor_pressure_pa
+from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.lines import saturated_k
 from co2vent.readings.reading import Setup
@@ -23,19 +25,47 @@ class Power:
     least_wet_slope: float
     drive_k: float  # clamp above saturation, as read; NaN without a clamp
     source: str  # what gives the power, in words; empty: nothing does
+    warming_slope: float  # part of the rise that the metal's own warming explains, Pa/s
 
 
-def power(setup: Setup, end_pa: float, line_k: float, criteria: Criteria) -> Power:
-    """Return the power of a hold that ends at `end_pa` with the clamp at `line_k` (NaN: none)."""
+def power(
+    setup: Setup, end_pa: float, line_k: float, line_slope: float, criteria: Criteria
+) -> Power:
+    """Return the power of a hold.
+
+    Args:
+        setup: what is known of the section.
+        end_pa: pressure at the end of the hold [Pa].
+        line_k: clamp at the lowest point [K]; NaN without one.
+        line_slope: its late slope [K/s]; NaN without one.
+        criteria: the thresholds.
+    """
     drive = nan
     if isfinite(line_k):
         drive = line_k - saturated_k(end_pa)
-    least, source = criteria.unpowered_slope, ""
-    if setup.insulated is False and not drive < criteria.clamp_wet_k:
-        least, source = criteria.bare_slope, "the metal is bare"
+    least, source, warming = criteria.unpowered_slope, "", 0.0
     if drive >= criteria.clamp_power_k:
-        by_clamp = criteria.slope_per_drive * (drive - criteria.clamp_slack_k)
-        by_clamp = min(by_clamp, criteria.clamp_slope_most)
-        if by_clamp > least:
-            least, source = by_clamp, f"the lowest metal is {drive:.0f} K above saturation"
-    return Power(least, drive, source)
+        source = f"the lowest metal is {drive:.0f} K above saturation"
+        if setup.insulated is True:
+            least = criteria.clamp_insulated
+        else:
+            least = criteria.clamp_bare if setup.insulated is False else criteria.clamp_untold
+            warming = criteria.compensated_share * _warming_slope(end_pa, line_k, line_slope)
+    elif setup.insulated is False and not drive < criteria.clamp_wet_k:
+        least, source = criteria.bare_slope, "the metal is bare"
+    return Power(least, drive, source, warming)
+
+
+def _warming_slope(end_pa: float, line_k: float, line_slope: float) -> float:
+    """What gas that warms as fast as the clamp gains in pressure [Pa/s]: real gas, same density."""
+    if not line_slope > 0.0:
+        return 0.0
+    gas_k = max(line_k, saturated_k(end_pa) + 3.0)
+    try:
+        density = vapor_density_kg_m3(end_pa, gas_k)
+        per_kelvin = vapor_pressure_pa(density, gas_k + 0.5) - vapor_pressure_pa(
+            density, gas_k - 0.5
+        )
+    except OutOfRangeError:
+        return 0.0
+    return per_kelvin * line_slope

@@ -18,12 +18,13 @@ from co2vent.co2 import (
     PLATEAU_SOLID_FRACTION,
     TRIPLE_PRESSURE_PA,
     TRIPLE_TEMPERATURE_K,
+    liquid_density_kg_m3,
     saturation_pressure_pa,
 )
-from co2vent.inference.amounts import Amounts, allowable_kg, amounts
+from co2vent.inference.amounts import VOLUME_ERROR, Amounts, allowable_kg, amounts
 from co2vent.inference.criteria import CRITERIA, Criteria
 from co2vent.inference.envelope import Envelope, envelope
-from co2vent.inference.lines import snow_k
+from co2vent.inference.lines import saturated_k, snow_k
 from co2vent.inference.outcome import Bounds, Charge, Curve, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import power
 from co2vent.inference.shelf import shelf_in
@@ -51,6 +52,7 @@ class EarlierHold:
     charge: Charge
     drive_k: float = nan  # clamp above saturation at the end
     line_k: float = nan
+    falling: bool = False  # it lost pressure: an outward leak can hide boiling from then on
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,8 +116,9 @@ def judge(
             duration_s=trace.duration_s,
             trend=trend,
             charge=verdict.charge,
-            drive_k=power(context.setup, hold.end_pa, line_k, criteria).drive_k,
+            drive_k=power(context.setup, hold.end_pa, line_k, line_slope, criteria).drive_k,
             line_k=line_k,
+            falling=context.number >= 1 and trend.slope_upper < -criteria.falling_pa_per_s,
         )
     return verdict, earlier
 
@@ -150,7 +153,19 @@ def _verdict(hold: _Hold) -> HoldAssessment:
         )
     full = _liquid_full(hold)
     if full is not None:
-        return _say(base, Charge.SUBCOOLED_LIQUID, Instruction.VENT_NOW, full)
+        said = _say(base, Charge.SUBCOOLED_LIQUID, Instruction.VENT_NOW, full)
+        volume = context.setup.section_volume_m3
+        share = Bounds(1.0, 1.0 - VOLUME_ERROR, 1.0)
+        if volume is None:
+            return _with(said, liquid_volume_fraction=share)
+        boiling_k = hold.line_k if isfinite(hold.line_k) else saturated_k(hold.trace.first_pa)
+        mass = volume * liquid_density_kg_m3(min(max(boiling_k, TRIPLE_TEMPERATURE_K), 300.0))
+        return _with(
+            said,
+            liquid_kg=Bounds(mass, mass * (1.0 - VOLUME_ERROR), mass * (1.0 + VOLUME_ERROR)),
+            liquid_volume_fraction=share,
+            dry_ice_kg=Bounds(0.0, 0.0, 0.0),
+        )
     shelf = shelf_in(
         hold.trace, hold.blocks, context.setup.gauge_error_pa, context.step_pa, hold.criteria
     )
@@ -277,21 +292,25 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             f"towards {pressure_text(TRIPLE_PRESSURE_PA, setup)} and stand there.",
         )
         return _with(said, time_left_s=left)
-    limits = envelope(hold.trace, hold.blocks, trend, context, hold.line_k, criteria)
+    limits = envelope(
+        hold.trace, hold.blocks, trend, context, (hold.line_k, hold.line_slope), criteria
+    )
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
     over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
     warm = over_triple_k >= criteria.ice_drive_k
-    least = criteria.ice_slope if warm or context.cleared else criteria.ice_slope_unpowered
+    least = criteria.ice_slope_cleared if context.cleared else criteria.ice_slope
+    at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
     quiet = (
         trend.slope_upper < least
         and hold.end_pa < TRIPLE_PRESSURE_PA - away_pa
         and not limits.falling
+        and trend.slope > -criteria.sinking_pa_per_s
         and trend.misfit <= criteria.worst_misfit
         and hold.trace.changes >= criteria.least_changes
+        and (context.valve_known or not at_ambient)
     )
     # below the triple point without a verdict before: the evidence must stand by itself
-    needed_s = criteria.ice_hold_warm_s if warm else criteria.ice_hold_s
-    enough = context.cleared or (age_s >= needed_s and (warm or not context.solid_seen))
+    enough = context.cleared or (age_s >= criteria.ice_hold_s and warm)
     if quiet and enough:
         limit = allowable_kg(volume, criteria) if volume else None
         if limit is not None and context.cleared and context.cleared_limit_kg is not None:
@@ -357,8 +376,10 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             "Not known yet: the hold has just begun; the first rise is gas warming in every case.",
         )
         return _with(said, time_left_s=criteria.shortest_clear_s)
-    limits = envelope(hold.trace, hold.blocks, trend, context, hold.line_k, criteria)
-    found: Amounts = amounts(hold.blocks, trend, context, limits, hold.line_k, criteria)
+    limits = envelope(
+        hold.trace, hold.blocks, trend, context, (hold.line_k, hold.line_slope), criteria
+    )
+    found: Amounts = amounts(hold.blocks, trend, context, limits, criteria)
     base = _with(
         base,
         detection_limit_kg=found.detection_limit_kg,
@@ -395,7 +416,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             said,
             liquid_kg=found.liquid_kg if volume else None,
             liquid_volume_fraction=found.liquid_fraction,
-            dry_ice_kg=found.dry_ice_kg if volume else None,
+            dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
             dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
             boil_off_s=found.boil_off_s,
         )
