@@ -1,6 +1,7 @@
 """The feed of a live vent: takes from the monitor's thread what it has, and never waits for it."""
 
 import queue
+from pathlib import Path
 
 from co2vent.guidance.events import Event
 from co2vent.live.monitor import Monitor
@@ -91,6 +92,12 @@ class LiveFeed:
         if recorder.space_low:
             return translate("Status", "recording; disk nearly full")
         return translate("Status", "recording: {lines} lines").format(lines=recorder.lines)
+
+    @property
+    def recording_path(self) -> Path | None:
+        """Where the readings are kept; None where they are not, or none has come."""
+        recorder = self.monitor.recorder
+        return recorder.path if recorder is not None and len(self.traces) else None
 
     def say_valve(self, *, is_open: bool) -> None:
         """The person says how the vent valve stands."""

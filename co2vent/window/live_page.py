@@ -1,5 +1,6 @@
 """The page of a live vent: alarms, sound, valve keys, notes."""
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
@@ -18,6 +19,9 @@ from co2vent.window.words import translate
 class LivePage(VentPage):
     """Watches a live vent."""
 
+    observed = Signal(object)  # the View of each tick, for a job that runs beside
+    recorded = Signal(object)  # the path of the recording, when it has ended
+
     def __init__(
         self, feed: LiveFeed, look: Look, sounder: Sounder, parent: QWidget | None = None
     ) -> None:
@@ -26,6 +30,7 @@ class LivePage(VentPage):
         self.sounder = sounder
         self._sounded_s = -1e9
         self._last_note = ""
+        self._told = False
         self.note = NoteBar(self)
         self.note.written.connect(self._write)
         self.under.addWidget(self.note)
@@ -58,6 +63,8 @@ class LivePage(VentPage):
         if worst >= Severity.CAUTION and (raised or again):
             self.sounder.play(worst)
             self._sounded_s = now_s
+        if frame.view is not None and frame.view.latest is not None:
+            self.observed.emit(frame.view)
         self.panel.status.show_sound(works=self.sounder.check())
 
     def apply_look(self) -> None:
@@ -69,6 +76,10 @@ class LivePage(VentPage):
         """Stop showing, sounding and reading."""
         super().close_feed()
         self.sounder.close()
+        path = self.live.recording_path
+        if path is not None and not self._told:
+            self._told = True
+            self.recorded.emit(path)
 
     def acknowledge(self) -> None:
         """Acknowledge all alarms; those whose cause has gone leave. Kept in the record."""

@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
 from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from co2vent.errors import Co2ventError
+from co2vent.guidance.session import View
 from co2vent.readings.log_file import LogFile, read_log
 from co2vent.window.commands import Command
 from co2vent.window.icons import icon
@@ -17,7 +18,8 @@ from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_page import ReplayPage
-from co2vent.window.start_page import Choice, StartPage
+from co2vent.window.start_choices import start_choices
+from co2vent.window.start_page import StartPage
 from co2vent.window.style import style_sheet
 from co2vent.window.words import translate
 
@@ -25,12 +27,13 @@ if TYPE_CHECKING:
     from co2vent.live.monitor import Monitor
     from co2vent.window.class_page import ClassPage
     from co2vent.window.class_run import ClassRun
+    from co2vent.window.job_desk import JobDesk
     from co2vent.window.live_page import LivePage
 
 SMALLEST = (600, 600)
 
 
-def close_feed(page: QWidget) -> None:
+def close_feed(page: QWidget | None) -> None:
     """Let a page that has a feed let go of it."""
     close = getattr(page, "close_feed", None)
     if close is not None:
@@ -48,49 +51,12 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(*SMALLEST)
         self.pages = QStackedWidget(self)
         self.setCentralWidget(self.pages)
-        self.start_page = StartPage(self._choices(), look, self)
+        self.start_page = StartPage(start_choices(self), look, self)
         self.pages.addWidget(self.start_page)
+        self._job: JobDesk | None = None  # kept while the window lives: a vent may run beside it
+        self._behind: QWidget | None = None
         self._add_actions()
         self.apply_look()
-
-    def _choices(self) -> list[Choice]:
-        return [
-            Choice(
-                "open_log",
-                translate("Start", "Open a recorded vent"),
-                translate("Start", "A readings log, from this program or another logger."),
-                "O",
-                self.choose_log,
-            ),
-            Choice(
-                "play",
-                translate("Start", "Try a sample"),
-                translate("Start", "Simulated vents that ship with the program, replayed."),
-                "S",
-                self.open_samples,
-            ),
-            Choice(
-                "connect",
-                translate("Start", "Connect a gauge"),
-                translate("Start", "Watch a live vent with prompts, and record it."),
-                "C",
-                self.open_connect,
-            ),
-            Choice(
-                "plan",
-                translate("Start", "Plan a vent"),
-                translate("Start", "Charge, stop pressure, dry ice, room and time beforehand."),
-                "P",
-                self.open_plan,
-            ),
-            Choice(
-                "practise",
-                translate("Start", "Practise"),
-                translate("Start", "Work the valve of a simulated section; alone or with a class."),
-                "E",
-                self.open_class,
-            ),
-        ]
 
     def commands(self) -> list[Command]:
         """Return the commands that every page has."""
@@ -99,6 +65,7 @@ class MainWindow(QMainWindow):
             Command("units", translate("Command", "Units"), "U", self.next_units),
             Command("text_size", translate("Command", "Text size"), "Ctrl++", self.next_text_size),
             Command("zoom", translate("Command", "Full screen"), "F11", self.toggle_full_screen),
+            Command("job", translate("Command", "Job"), "Ctrl+J", self.open_job),
             Command("leave", translate("Command", "Quit"), "Ctrl+Q", self.close),
         ]
 
@@ -169,6 +136,30 @@ class MainWindow(QMainWindow):
             page.run_beside(first)
         return page
 
+    def open_job(self) -> None:
+        """Show the job; a live vent goes on behind it."""
+        from co2vent.window.job_desk import JobDesk
+
+        if self._job is None:
+            self._job = JobDesk(self.look, parent=self)
+            self._job.back.connect(self._leave_job)
+            self.pages.addWidget(self._job)
+        self._behind = self.page if self.page is not self._job else self._behind
+        self.pages.setCurrentWidget(self._job)
+
+    def _leave_job(self) -> None:
+        behind = self._behind if self._behind is not None else self.start_page
+        self._behind = None
+        self.pages.setCurrentWidget(behind)
+
+    def _observed(self, view: object) -> None:
+        if self._job is not None and isinstance(view, View):
+            self._job.observe(view)
+
+    def _recorded(self, path: object) -> None:
+        if self._job is not None and isinstance(path, Path):
+            self._job.attach_log(path)
+
     def _connected(self, monitor: object) -> None:
         from co2vent.live.monitor import Monitor
 
@@ -184,6 +175,8 @@ class MainWindow(QMainWindow):
 
         page = LivePage(LiveFeed(monitor, recording=recording), self.look, Sounder(), self)
         page.back.connect(self.ask_to_leave)
+        page.observed.connect(self._observed)
+        page.recorded.connect(self._recorded)
         page.set_commands(self.commands())
         self.show_page(page)
         page.start()
@@ -202,7 +195,8 @@ class MainWindow(QMainWindow):
     def go_to_start(self) -> None:
         """Leave the present page and show the start page."""
         page = self.page
-        if page is self.start_page:
+        if page in (self.start_page, self._job):
+            self.pages.setCurrentWidget(self.start_page)
             return
         self.pages.setCurrentWidget(self.start_page)
         self.pages.removeWidget(page)
@@ -312,6 +306,7 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Stop the feed, keep the choices."""
-        close_feed(self.page)
+        for place in range(self.pages.count()):
+            close_feed(self.pages.widget(place))
         self.look.save()
         super().closeEvent(event)

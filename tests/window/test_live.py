@@ -190,3 +190,21 @@ def test_name_of_a_recording_is_one_any_disk_takes(tmp_path) -> None:
 
     path = new_log_path(tmp_path, "Strainer 3/4: LT", datetime(2026, 2, 3, 4, 5, 6))
     assert path.name == "2026-02-03-040506-Strainer-3-4--LT.csv"
+
+
+def test_a_job_runs_beside_a_live_vent(qtbot, live, tmp_path) -> None:
+    window, page, source, record = live
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
+    seen: list[object] = []
+    window.open_job()
+    desk = window._job
+    desk.observe = seen.append
+    attached: list[object] = []
+    desk.attach_log = attached.append
+    assert window.page is desk
+    _append(source, b"40,17.1,-22.0,open\n")
+    qtbot.waitUntil(lambda: any(view.latest.at_s == 40.0 for view in seen), timeout=5000)
+    window._leave_job()
+    assert window.page is page
+    window.go_to_start()
+    assert attached == [record]
