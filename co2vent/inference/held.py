@@ -57,8 +57,12 @@ def block_means(*series: Floats, most: int = MAX_BLOCKS) -> tuple[Floats, ...]:
     return tuple(np.add.reduceat(values, starts) / lengths for values in series)
 
 
-def fit_slope(at_s: Floats, values: Floats, step: float = 0.0) -> Slope:
+def fit_slope(
+    at_s: Floats, values: Floats, step: float = 0.0, fading_s: float | None = None
+) -> Slope:
     """Return the trend of `values` per second. `step` is the resolution of a single reading.
+
+    `fading_s`: a part that fades with this time constant is fitted beside the trend, of any size.
 
     The residuals are taken as first-order autoregressive; their correlation is raised by the bias
     that a short record gives it (Kendall 1954, Biometrika 41, 403: about -(1 + 4 rho) / n).
@@ -69,8 +73,17 @@ def fit_slope(at_s: Floats, values: Floats, step: float = 0.0) -> Slope:
     spread = float(centred @ centred)
     if count < 4 or spread <= 0.0:
         return Slope(0.0, None, None, 0.0)
-    slope = float(centred @ (values - values.mean())) / spread
-    residuals = values - values.mean() - slope * centred
+    rest = values - values.mean()
+    if fading_s is not None:
+        # what time and values share with the fading part is taken out of both (Frisch and Waugh)
+        fading = np.exp(-(at_s - at_s[0]) / fading_s)
+        fading -= fading.mean()
+        size = float(fading @ fading)
+        centred = centred - fading * (float(fading @ centred) / size)
+        rest = rest - fading * (float(fading @ rest) / size)
+        spread = float(centred @ centred)
+    slope = float(centred @ rest) / spread
+    residuals = rest - slope * centred
     variance = float(residuals @ residuals) / (count - 2) + step * step / 12.0
     rho = 0.0
     power = float(residuals @ residuals)

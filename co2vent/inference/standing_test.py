@@ -29,6 +29,9 @@ CLAMP_SHARE: Final = 0.2
 CLAMP_DRIFT_K: Final = 0.1
 #: How far a gauge may wander over a test, as a share of its accuracy. Common practice, no source.
 GAUGE_DRIFT_SHARE: Final = 0.1
+#: Time constants with which the heat of filling may fade [s]. Trade habit waits 15 to 30 min
+#: (common practice, no source); a leak is called only beyond what such a fading could be.
+FILLING_FADES_S: Final = (300.0, 900.0, 1800.0)
 #: A gap in the readings longer than this hides what was done meanwhile: the test begins after it.
 LONGEST_GAP_S: Final = 300.0
 #: Beginnings tried, as shares of the record: filling and the heat of compression are left out.
@@ -142,7 +145,15 @@ class _Standing:
         span_s = float(at_s[-1] - at_s[0])
         changed_k = abs(self.temperature_change_k(begin, end))
         systematic_pa = self.pa_per_k * (CLAMP_SHARE * changed_k + CLAMP_DRIFT_K) + self.drift_pa
-        return slope.widened(systematic_pa / span_s)
+        lower, upper = slope.lower, slope.upper
+        for fading_s in FILLING_FADES_S:  # looks like a loss, never like a gain
+            faded = fit_slope(at_s, lost_pa, self.step_pa, fading_s)
+            if lower is None or faded.lower is None:
+                lower = None
+                break
+            lower = min(lower, faded.lower)
+        bounded = Slope(slope.estimate, lower, upper, slope.independent)
+        return bounded.widened(systematic_pa / span_s)
 
     def temperature_change_k(self, begin: int, end: int) -> float:
         at_s = self.at_s[begin:end]
