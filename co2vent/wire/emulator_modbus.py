@@ -18,12 +18,12 @@ from co2vent.readings.log_writer import metadata_from_setup, one_line
 from co2vent.readings.reading import Reading, Setup
 from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.wire.emulator_feed import Feed
+from co2vent.wire.modbus import VALVE_COIL
 from co2vent.wire.polling import DEFAULT_PERIOD_S, SHORTEST_PERIOD_S
 
 READER_GONE_S: Final = 2.0  # without a request for so long, nobody is connected
 LAST_ROW_S: Final = 1.0  # how long the last row stays readable
 UNIT: Final = 1
-VALVE_COIL: Final = 0
 _STARTED_S: Final = 5.0
 _NO_VALVE: Final = 0xFFFF
 

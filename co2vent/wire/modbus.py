@@ -10,6 +10,7 @@ from co2vent.wire.register_map import RegisterBlock, blocks, load_register_map
 from co2vent.wire.serial_port import port_errors
 from co2vent.wire.source import NO_READING, lost, unavailable
 
+VALVE_COIL = 0  # of an emulated gauge set
 # Modbus Application Protocol V1.1b3, section 7
 _EXCEPTION_WORDS = {
     1: "illegal function",
@@ -48,6 +49,7 @@ class ModbusSource(PolledSource):
         self._blocks = blocks(register_map.channels)
         self._order = [channel.scaling.column for channel in register_map.channels]
         self._unit = unit
+        self._simulated = register_map.metadata.get("simulated") == "yes"
         self._tcp = tcp
         self._device = device
         self._line: dict[str, Any] = {"baudrate": baud, "parity": parity, "stopbits": stop_bits}
@@ -75,6 +77,19 @@ class ModbusSource(PolledSource):
                 "check address, cable and power, and that no other program uses the port",
             )
         self.started()
+
+    def send(self, text: str) -> None:
+        """Move the valve of a simulated gauge set, its coil 0; real ones are never written to."""
+        from pymodbus.exceptions import ModbusException
+
+        if not self._simulated or self._client is None:
+            return
+        try:
+            self._client.write_coil(VALVE_COIL, text == "open", device_id=self._unit)
+        except ModbusException as error:
+            raise lost(self.label, "disconnected") from error
+        except port_errors() as error:
+            raise lost(self.label, "disconnected") from error
 
     def close(self) -> None:
         """Disconnect."""
