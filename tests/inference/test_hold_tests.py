@@ -367,3 +367,23 @@ def test_the_leak_rate_is_rise_times_volume() -> None:
     leak = vacuum_rise_test(record, volume_m3=0.0145).leak_pa_m3_per_s
     assert leak is not None
     assert leak.estimate == pytest.approx(120 * 0.133322387415 / 60 * 0.0145, rel=0.05)
+
+
+def test_no_leak_and_no_water_passes_over_many_records() -> None:
+    """Leaks from 40 micron/min up, water at -5 to 30 degC with 30 s to 30 min to its level."""
+    from chemicals import iapws11_Psub, iapws92_Psat
+
+    rng = np.random.default_rng(11)
+    for _ in range(60):
+        celsius = float(rng.uniform(-5.0, 30.0))
+        kelvin = celsius + 273.15
+        level = float(iapws92_Psat(kelvin) if kelvin > 273.16 else iapws11_Psub(kelvin)) / MICRON_PA
+        level *= float(rng.choice([1.0, 2.0]))
+        tau_s, rate = 10 ** float(rng.uniform(1.5, 3.25)), 10 ** float(rng.uniform(1.6, 4.0))
+        wet = rise_record(
+            lambda s, level=level, tau_s=tau_s: level - (level - 300) * np.exp(-s / tau_s),  # type: ignore[misc]
+            celsius=celsius,
+        )
+        leaking = rise_record(lambda s, rate=rate: 300 + rate * s / 60, celsius=celsius)  # type: ignore[misc]
+        for record in (wet, leaking):
+            assert vacuum_rise_test(record).verdict is not VacuumVerdict.TIGHT_AND_DRY
