@@ -20,7 +20,7 @@ from co2vent.errors import RefusedInputError, StoreError
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import Job, JobEvent, JobHead, Observed
 from co2vent.guidance.job_items import JobItem, item_to_plain
-from co2vent.guidance.procedure import read_procedure
+from co2vent.guidance.procedure_text import read_procedure
 from co2vent.guidance.steps import advance_job
 from co2vent.store.chain import Chain, ChainEntry, encode, next_entry
 from co2vent.store.job_record import (

@@ -11,7 +11,7 @@ from typing import Any, Final
 from co2vent.errors import Co2ventError, RefusedInputError, StoreError
 from co2vent.guidance.job import GaugeRecord, Job, JobHead, Person
 from co2vent.guidance.job_items import item_from_plain
-from co2vent.guidance.procedure import MAX_BYTES, read_procedure
+from co2vent.guidance.procedure_text import MAX_BYTES, read_procedure
 from co2vent.guidance.steps import advance_job, begin_job
 from co2vent.store.chain import Chain, decode
 from co2vent.store.whole_file import words

@@ -17,7 +17,7 @@ from co2vent.guidance.job import JobEvent, JobEventKind, JobHead
 from co2vent.guidance.job_items import JobItem
 from co2vent.guidance.job_readings import observe
 from co2vent.guidance.job_tests import TestOptions, judge_test
-from co2vent.guidance.procedure import MAX_BYTES, default_procedure_text
+from co2vent.guidance.procedure_text import MAX_BYTES, default_procedure_text
 from co2vent.guidance.session import View
 from co2vent.readings.log_file import read_log
 from co2vent.store.job_file import JobFile

@@ -5,11 +5,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from co2vent.errors import RefusedInputError
-from co2vent.guidance.procedure import (
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, StepKind
+from co2vent.guidance.procedure_text import (
     MAX_BYTES,
     MAX_TEXT,
-    VENTING_CONFIRMATIONS,
-    StepKind,
     default_procedure_text,
     read_procedure,
 )

@@ -9,12 +9,8 @@ import pytest
 
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import Job, JobEventKind, JobHead, Observed, StepState
-from co2vent.guidance.procedure import (
-    VENTING_CONFIRMATIONS,
-    StepKind,
-    default_procedure_text,
-    read_procedure,
-)
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, StepKind
+from co2vent.guidance.procedure_text import default_procedure_text, read_procedure
 from co2vent.guidance.steps import advance_job, begin_job
 
 PROCEDURE = read_procedure(default_procedure_text())

@@ -12,7 +12,8 @@ import pytest
 from co2vent.guidance import job_items as items
 from co2vent.guidance.events import Event, EventKind, Prompt, Severity
 from co2vent.guidance.job import GaugeRecord, JobHead, Person
-from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, default_procedure_text
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
+from co2vent.guidance.procedure_text import default_procedure_text
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.readings.reading import Reading, Rejection, Setup

@@ -9,7 +9,8 @@ import pytest
 from co2vent.errors import RefusedInputError, StoreError
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import GaugeRecord, JobHead, Observed, Person
-from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, default_procedure_text
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
+from co2vent.guidance.procedure_text import default_procedure_text
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import JOB_FILE, folder_name, plain_name, read_job
 

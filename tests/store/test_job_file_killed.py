@@ -19,7 +19,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import JobHead
-from co2vent.guidance.procedure import default_procedure_text
+from co2vent.guidance.procedure_text import default_procedure_text
 from co2vent.store.job_file import JobFile
 now = datetime(2026, 3, 2, 8, 0, tzinfo=UTC)
 job = JobFile.create(Path(sys.argv[1]), JobHead(section="S"), default_procedure_text(), now)
