@@ -222,7 +222,7 @@ class _Cells:
         lengths = self._lengths(column)
         if np.any((lengths != 0) & (lengths != 4) & (lengths != 6)):
             raise _UnusualError
-        characters = self._characters(column, 6)
+        characters = self._characters(column, 6) | np.uint8(0x20)  # letters of either case
         is_open = lengths == 4
         is_closed = lengths == 6
         opened, closed = np.frombuffer(b"open", np.uint8), np.frombuffer(b"closed", np.uint8)

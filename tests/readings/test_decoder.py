@@ -109,6 +109,7 @@ def test_clean_blocks_beside_unusual_ones_keep_lines_and_segments(
     text = HEADER + "\n".join(lines).encode() + b"\n"
     with pytest.MonkeyPatch.context() as patch:
         patch.setattr("co2vent.readings.log_file.PIECE_BYTES", piece_bytes)
+        patch.setattr("co2vent.readings.log_file.SMALL_PIECE_BYTES", 100)
         try:
             found = list(decode_log(text).items())
         except RefusedInputError:
