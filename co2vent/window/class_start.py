@@ -196,7 +196,9 @@ class ClassStart(QWidget):
         except Co2ventError as error:
             self.message.say(str(error))
             return
-        self.message.say(translate("Class", "Preparing the section…"))
+        self.message.say(
+            translate("Class", "Preparing the section… the first time takes up to a minute.")
+        )
         self._made, self._failure = None, ""
         self._worker = Thread(target=self._prepare, args=(task,), daemon=True)
         self._worker.start()
