@@ -4,6 +4,7 @@ For the window that holds it: `observe(view)` with each new view of the vent, `a
 when a recording ends, `back` when the person leaves.
 """
 
+import getpass
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -60,6 +61,7 @@ class JobDesk(QStackedWidget):
         self.start.begun.connect(self.begin)
         self.start.opened.connect(self.open_job)
         self.page.back.connect(self.back)
+        self.page.put_away.connect(self.put_away)
         self.page.acted.connect(self.act)
         self.page.report_asked.connect(self.write_report)
         self.page.sign_asked.connect(self.sign)
@@ -79,7 +81,7 @@ class JobDesk(QStackedWidget):
     def open_job(self, folder: str) -> None:
         """Open a job again where it stopped."""
         try:
-            job_file = JobFile.open(Path(folder), "opened again", self._clock())
+            job_file = JobFile.open(Path(folder), getpass.getuser(), self._clock())
             self._take(job_file, job_file.job.head)
         except Co2ventError as error:
             self.start.say(str(error))
@@ -91,6 +93,13 @@ class JobDesk(QStackedWidget):
         self.page.show_job(job_file.job)
         self.setCurrentWidget(self.page)
         self.page.apply_look()
+
+    def put_away(self) -> None:
+        """Close the job, which is kept as it stands, and show the form for another."""
+        self.job_file = None
+        self.page.person.clear()
+        self.start.say("")
+        self.setCurrentWidget(self.start)
 
     def act(self, item: JobItem) -> None:
         """Stamp an item with the job's time, keep it, show what it did."""

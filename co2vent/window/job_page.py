@@ -10,6 +10,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -53,6 +54,7 @@ class JobPage(QWidget):
     report_asked = Signal()
     judge_asked = Signal(str, bool)  # standing or vacuum; the gauge was seen to move
     sign_asked = Signal(str, str)  # name, role
+    put_away = Signal()  # close this job; it can be opened again
     back = Signal()
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
@@ -95,6 +97,7 @@ class JobPage(QWidget):
             name: Key(drawing, words, "", action, self)
             for name, drawing, words, action in (
                 ("leave", "back", translate("Job", "Leave"), self.back.emit),
+                ("close", "open_log", translate("Job", "Put away"), self.put_away.emit),
                 ("note", "note", translate("Job", "Note"), lambda: self._ask("note")),
                 ("back", "previous", translate("Job", "Step back"), lambda: self._ask("back")),
                 ("skip", "next", translate("Job", "Skip"), lambda: self._ask("skip")),
@@ -109,9 +112,7 @@ class JobPage(QWidget):
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._body.addWidget(self.scroller, 7)
         self._body.addWidget(self.steps_scroll, 3)
-        keys = QHBoxLayout()
-        for key in self.keys.values():
-            keys.addWidget(key)
+        self._key_grid = QGridLayout()
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 6, 8, 6)
         column.addWidget(self.banner)
@@ -119,7 +120,7 @@ class JobPage(QWidget):
         column.addLayout(self._body, 1)
         column.addWidget(self.lacks)
         column.addWidget(self.line)
-        column.addLayout(keys)
+        column.addLayout(self._key_grid)
 
     # --- what is shown ---------------------------------------------------------------------
 
@@ -280,7 +281,9 @@ class JobPage(QWidget):
             area.setStyleSheet(bar)
         for row in self._rows:
             row.set_look(palette, sizes)
-        for key in self.keys.values():
+        columns = 4 if sizes.portrait else len(self.keys)
+        for place, key in enumerate(self.keys.values()):
+            self._key_grid.addWidget(key, place // columns, place % columns)
             key.set_theme(palette)
             key.set_sizes(sizes)
 

@@ -183,6 +183,47 @@ def test_signing_and_the_report(desk: JobDesk) -> None:
     assert desk.job_file.digest[:16] in words
 
 
+def test_a_test_is_judged_from_its_log(desk: JobDesk, tmp_path: Path) -> None:
+    to_protect(desk)
+    log = tmp_path / "vac.csv"
+    rows = [f"{at_s},0.001,{400 + 8 * (at_s % 3)},15.0" for at_s in range(0, 900, 2)]
+    head = "elapsed_s,pressure_bar_a,vacuum_micron,line_temperature_degC"
+    log.write_text("\n".join([head, *rows]) + "\n", encoding="utf-8")
+    desk.judge("vacuum", log)
+    desk.judge("vacuum", tmp_path / "none.csv")
+    assert "none.csv" in desk.page.lacks.text()
+    assert desk.job_file is not None
+    (result,) = desk.job_file.job.tests
+    assert (result.verdict, result.by, result.log) == ("tight_and_dry", "Ada Berg", "vac.csv")
+    assert (desk.job_file.record.folder / "vac.csv").is_file()
+
+
+def test_live_readings_reach_the_gates_and_practice_is_known(desk: JobDesk) -> None:
+    from co2vent.guidance.session import begin, view
+    from co2vent.readings.reading import Reading, Setup
+
+    to_protect(desk)
+    session = begin(Setup(simulated=True))
+    session.take(Reading(0.0, 8e5, room_co2_ppm=480.0))
+    desk.observe(view(session))
+    assert "480 ppm" in rows(desk, GateRow)[0].state.text()
+    assert desk.job_file is not None
+    assert desk.job_file.job.simulated
+    assert desk.page.banner.isVisible()
+    assert read_job(desk.job_file.record.folder).job.simulated
+
+
+def test_a_job_is_put_away_and_another_begun(desk: JobDesk) -> None:
+    to_protect(desk)
+    touch(desk.page.keys["close"])
+    assert desk.currentWidget() is desk.start
+    desk.begin(
+        JobHead(section="Other", people=(Person(name="Bo"),)), desk.start.fields["folder"].text()
+    )
+    assert desk.page.title.text().startswith("1/21")
+    assert desk.page.person.text() == "Bo"
+
+
 def test_gates_show_readings_and_their_loss(desk: JobDesk) -> None:
     to_protect(desk)
     assert desk.job_file is not None
