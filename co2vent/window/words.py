@@ -25,8 +25,8 @@ _HEADLINES: Final[dict[Instruction, str]] = {
     Instruction.KEEP_HOLDING: QT_TRANSLATE_NOOP("Prompt", "Keep holding"),
     Instruction.VENT_AGAIN: QT_TRANSLATE_NOOP("Prompt", "Vent again"),
     Instruction.VENT_TO_ZERO: QT_TRANSLATE_NOOP("Prompt", "Vapour only: vent to zero"),
-    Instruction.HOLD_FOR_DRY_ICE: QT_TRANSLATE_NOOP("Prompt", "Dry ice: close and hold"),
-    Instruction.OPEN_BLEEDS: QT_TRANSLATE_NOOP("Prompt", "Open both bleeds"),
+    Instruction.HOLD_FOR_DRY_ICE: QT_TRANSLATE_NOOP("Prompt", "Dry ice: hold, keep clear"),
+    Instruction.OPEN_BLEEDS: QT_TRANSLATE_NOOP("Prompt", "Open the bleeds at both ends"),
     Instruction.VENT_NOW: QT_TRANSLATE_NOOP("Prompt", "Vent now"),
     Instruction.CHECK_ISOLATION: QT_TRANSLATE_NOOP("Prompt", "Check the isolation"),
     Instruction.CHECK_VENT_LINE: QT_TRANSLATE_NOOP("Prompt", "Check the vent line"),
@@ -34,6 +34,19 @@ _HEADLINES: Final[dict[Instruction, str]] = {
     Instruction.NO_DATA: QT_TRANSLATE_NOOP("Prompt", "No data: close the vent"),
     Instruction.WAIT: QT_TRANSLATE_NOOP("Prompt", "Wait"),
 }
+
+# What the core says beyond the short names, for the translators.
+CORE_HEADLINES: Final = (
+    QT_TRANSLATE_NOOP("Prompt", "No data"),
+    QT_TRANSLATE_NOOP("Prompt", "Stop: dry ice forming"),
+    QT_TRANSLATE_NOOP("Prompt", "Dry ice possible"),
+    QT_TRANSLATE_NOOP("Prompt", "Close now: below the triple point"),
+    QT_TRANSLATE_NOOP("Prompt", "Close: hold for dry ice"),
+    QT_TRANSLATE_NOOP("Prompt", "Wait: watch the closed section"),
+    QT_TRANSLATE_NOOP("Prompt", "Vent when ready"),
+    QT_TRANSLATE_NOOP("Prompt", "Hold for dry ice"),
+    QT_TRANSLATE_NOOP("Prompt", "Liquid: vent again"),
+)
 
 _HELP: Final[dict[Instruction, str]] = {
     Instruction.VENT: QT_TRANSLATE_NOOP(
@@ -66,9 +79,11 @@ _HELP: Final[dict[Instruction, str]] = {
     ),
     Instruction.HOLD_FOR_DRY_ICE: QT_TRANSLATE_NOOP(
         "Prompt",
-        "Dry ice is indicated or not excluded. Keep the vent shut until the pressure has "
-        "risen above the triple point and what is left is liquid again. No time alone ends "
-        "this hold. A gauge at zero is not proof of empty.",
+        "Dry ice is indicated or not excluded. Keep out of line of hose and cover: pressure "
+        "may stand on both sides of a plug. The sentence under the prompt says whether the "
+        "vented side stays open. Let ambient heat work; never strike, blow out or warm a "
+        "plug. Snow that is shut in can rise far above the rated pressure: watch the gauge. "
+        "No time alone ends this hold, and a gauge at zero is not proof of empty.",
     ),
     Instruction.OPEN_BLEEDS: QT_TRANSLATE_NOOP(
         "Prompt",
@@ -140,12 +155,15 @@ def leak_words(leak: LeakBy) -> str:
 
 
 def said(headline: str, instruction: Instruction) -> str:
-    """Return the core's own headline where it is English, else the translated words.
+    """Return the core's own headline in the language of the screen.
 
-    The core speaks English and may be more exact than the short name; a translated screen shows
-    the translated short name instead of a mixture of languages.
+    The core speaks English. A headline that has no translation is replaced, on a translated screen,
+    by the translated short name of the instruction, so that languages are not mixed.
     """
-    translated = headline_of(instruction)
-    if translated != _HEADLINES[instruction]:
+    translated = translate("Prompt", headline) if headline else ""
+    if translated != headline:
         return translated
-    return headline or translated
+    short = headline_of(instruction)
+    if short != _HEADLINES[instruction]:
+        return short
+    return headline or short
