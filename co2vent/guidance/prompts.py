@@ -248,8 +248,9 @@ def holding(s: Situation) -> Said:
     hold = s.hold
     if hold is None or s.latest is None:
         text = "The hold has begun: leave the vent shut and everything still."
-        if s.latest is not None and s.latest.pressure_pa < TRIPLE_PRESSURE_PA and not s.cleared:
-            return (Instruction.HOLD_FOR_DRY_ICE, "Hold for dry ice", text, Severity.DANGER)
+        if s.latest is not None and s.latest.pressure_pa < TRIPLE_PRESSURE_PA:
+            severity = Severity.DO if s.cleared else Severity.DANGER
+            return (Instruction.HOLD_FOR_DRY_ICE, "Hold for dry ice", text, severity)
         return (Instruction.KEEP_HOLDING, "Keep holding", text, Severity.DO)
     words: dict[Instruction, tuple[str, Severity]] = {
         Instruction.KEEP_HOLDING: ("Keep holding", Severity.DO),

@@ -67,7 +67,8 @@ def envelope(
 
     clear: str | None = None
     wet: str | None = None
-    if trend.slope_lower > dry_most and age_s >= 0.6 * criteria.shortest_clear_s:
+    warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
+    if trend.slope_lower > dry_most and (warmed or trend.slope_lower > 5.0 * dry_most):
         why = (
             f"the clamp is only {strength.drive_k:.0f} K from saturation"
             if strength.drive_k < criteria.clamp_wet_k
@@ -124,8 +125,11 @@ def is_falling(
     blocks: HoldArrays, trend: Trend, context: "HoldContext", criteria: Criteria
 ) -> bool:
     """Whether the closed section loses pressure: an outward leak or an open vent can hide boiling."""
+    if trend.slope_upper < -criteria.falling_pa_per_s:
+        return True
     # a loss that the gas warming still hides counts: the steady part says it
-    if min(trend.slope_upper, trend.steady_upper) < -criteria.falling_pa_per_s:
+    hidden = trend.steady_upper < -criteria.falling_pa_per_s
+    if hidden and trend.slope < -criteria.slope_floor_pa_per_s:
         return True
     lost = float(blocks.p.max()) - float(blocks.p[-1])
     return lost > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)

@@ -20,7 +20,7 @@ import numpy as np
 
 from co2vent.inference.trace import Floats, HoldArrays
 
-TAU_S = np.array([4.0, 6.0, 9.0, 13.0, 18.0, 25.0, 35.0, 50.0, 70.0, 100.0])
+TAU_S = np.geomspace(4.0, 110.0, 19)  # steps of 20 %: between two of them a fit is off by 2 %
 THETA_S = np.array([120.0, 300.0, 700.0, 2000.0, 1e7])
 MISFIT_START = 4.0  # reduced chi square from which the start is taken for foreign
 LATER_LEAST_S = 80.0

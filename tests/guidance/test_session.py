@@ -12,6 +12,7 @@ from co2vent.readings.reading import Reading, Rejection, Setup
 from tests.guidance.vents import boiling, vent, warming
 
 SETUP = Setup(section_volume_m3=0.0145)
+WARM_K = 255.0  # a clamp 30 K above saturation at the stop pressure
 
 
 def run(items, setup=SETUP):
@@ -87,7 +88,7 @@ def test_silence_becomes_no_data_within_two_seconds_and_danger_while_venting():
 
 
 def test_a_gap_takes_the_verdict_back_and_recovery_does_not_restore_it():
-    items = list(vent([warming(7e4)], hold_s=500.0))
+    items = list(vent([warming(7e4)], hold_s=500.0, line_k=WARM_K))
     seen = run(items)
     assert seen.vapor_only_since_s is not None
     gap = [replace(items[-1], at_s=items[-1].at_s + 30.0 + k) for k in range(5)]
@@ -97,7 +98,7 @@ def test_a_gap_takes_the_verdict_back_and_recovery_does_not_restore_it():
 
 
 def test_time_running_backwards_voids_the_hold():
-    items = list(vent([warming(7e4)], hold_s=500.0))
+    items = list(vent([warming(7e4)], hold_s=500.0, line_k=WARM_K))
     items.append(replace(items[-1], at_s=5.0, segment=1))
     seen = run(items)
     assert seen.vapor_only_since_s is None
@@ -105,7 +106,7 @@ def test_time_running_backwards_voids_the_hold():
 
 
 def test_an_over_range_row_voids_the_hold():
-    items = list(vent([warming(7e4)], hold_s=300.0))
+    items = list(vent([warming(7e4)], hold_s=300.0, line_k=WARM_K))
     middle = len(items) - 100
     seen = run(items[:middle] + [Rejection(7, "over range", True)] + items[middle:])
     assert seen.holds[-1].charge is not Charge.VAPOR_ONLY
@@ -113,7 +114,7 @@ def test_an_over_range_row_voids_the_hold():
 
 def test_a_frozen_gauge_never_clears():
     flat = lambda s: 0.0  # noqa: E731
-    seen = run(vent([flat, flat], hold_s=600.0))
+    seen = run(vent([flat, flat], hold_s=600.0, line_k=WARM_K))
     assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
 
 
@@ -158,3 +159,55 @@ def test_the_json_has_no_number_where_nothing_is_known():
     assert hold["liquid_kg"] is None
     assert hold["liquid_volume_fraction"] is not None
     assert shown["ambient_pressure_assumed"] is True
+
+
+def test_a_quiet_hold_with_no_metal_shown_warm_proves_nothing_and_says_what_would():
+    seen = run(vent([warming(2e4, slope_pa_per_s=0.0)], hold_s=600.0))
+    hold = seen.holds[-1]
+    assert hold.charge is Charge.UNDETERMINED
+    assert "clamp" in hold.next_step
+
+
+def test_metal_known_bare_gives_a_hold_power_without_a_clamp():
+    bare = replace(SETUP, insulated=False)
+    seen = run(vent([warming(2e4, slope_pa_per_s=0.0)], hold_s=600.0), bare)
+    assert seen.holds[-1].charge is Charge.VAPOR_ONLY
+
+
+def test_a_clamp_at_saturation_and_a_slow_rise_is_liquid():
+    # saturation at 6.2 to 6.6 bar abs: 221 to 223 K (Span-Wagner)
+    seen = run(vent([boiling(25.0, size_pa=1e4)], hold_s=600.0, line_k=222.5))
+    assert seen.holds[-1].charge is Charge.TWO_PHASE
+
+
+def test_the_whole_way_down_is_prompted_after_vapour_only():
+    items = list(vent([warming(7e4)], hold_s=500.0, line_k=WARM_K))
+    session = begin(SETUP)
+    said = []
+    pressure_pa, at_s = items[-1].pressure_pa, items[-1].at_s
+    low_hold: list[Reading] = []
+    while pressure_pa > 2.0e5:
+        at_s += 0.5
+        pressure_pa -= 2_000.0
+        low_hold.append(Reading(at_s, pressure_pa, WARM_K, vent_open=True))
+    for step in range(500):
+        at_s += 0.5
+        rise = 8_000.0 * (1.0 - 2.718281828 ** (-step / 60.0)) + 300.0 * (step % 2)
+        low_hold.append(Reading(at_s, pressure_pa + rise, WARM_K, vent_open=False))
+    while pressure_pa > 1.05e5:
+        at_s += 0.5
+        pressure_pa -= 2_000.0
+        low_hold.append(Reading(at_s, pressure_pa, WARM_K, vent_open=True))
+    for item in items + low_hold:
+        session, _ = advance(session, item)
+        word = view(session).prompt.instruction
+        if not said or said[-1] is not word:
+            said.append(word)
+    assert said[-5:] == [
+        Instruction.VENT_TO_ZERO,
+        Instruction.CLOSE_AND_HOLD,
+        Instruction.HOLD_FOR_DRY_ICE,
+        Instruction.VENT_TO_ZERO,
+        Instruction.OPEN_BLEEDS,
+    ]
+    assert view(session).seconds_below_triple_point_before_vapor_only == 0.0
