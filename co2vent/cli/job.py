@@ -34,7 +34,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         if name not in ("begin", "steps", "check-steps"):
             sub.add_argument("folder", metavar="FOLDER", type=Path, help="the job's folder")
         if by:
-            sub.add_argument("--by", default=getpass.getuser(), metavar="NAME", help="who does it")
+            sub.add_argument("--by", default=_user(), metavar="NAME", help="who does it")
         return sub
 
     begin = action("begin", "begin a job in a new folder; prints the folder", _begin, by=False)
@@ -93,6 +93,14 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     steps.add_argument("out", type=Path, metavar="FILE")
     check = action("check-steps", "check a site's own steps", _check_steps, by=False)
     check.add_argument("file", type=Path, metavar="FILE")
+
+
+def _user() -> str:
+    """Return the account's name; a system without accounts has none, and `--by` must be given."""
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError, ImportError):
+        return ""
 
 
 def run(args: argparse.Namespace) -> int:

@@ -4,7 +4,6 @@ For the window that holds it: `observe(view)` with each new view of the vent, `a
 when a recording ends, `back` when the person leaves.
 """
 
-import getpass
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -28,6 +27,7 @@ from co2vent.window.job_start import JobStart
 from co2vent.window.look import Look
 from co2vent.window.words import translate
 
+REOPENED_BY = "the window"  # nobody has said a name yet
 LOOK_S = 1.0  # gates are looked at once a second; a view comes with every reading
 
 
@@ -49,6 +49,7 @@ class JobDesk(QStackedWidget):
         clock: Callable[[], datetime] = utc_now,
     ) -> None:
         super().__init__(parent)
+        self._look = look
         self._clock = clock
         self._looked_s = -LOOK_S
         self._said = ""
@@ -81,7 +82,7 @@ class JobDesk(QStackedWidget):
     def open_job(self, folder: str) -> None:
         """Open a job again where it stopped."""
         try:
-            job_file = JobFile.open(Path(folder), getpass.getuser(), self._clock())
+            job_file = JobFile.open(Path(folder), REOPENED_BY, self._clock())
             self._take(job_file, job_file.job.head)
         except Co2ventError as error:
             self.start.say(str(error))
@@ -113,6 +114,7 @@ class JobDesk(QStackedWidget):
         """Let the newest readings meet or lose the running step's gates, once a second."""
         if self.job_file is None:
             return
+        self.page.vent.show_view(view, self._look.units)
         now = self._clock()
         at_s = self.job_file.at_s(now)
         if at_s - self._looked_s < LOOK_S:

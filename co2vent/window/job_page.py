@@ -34,6 +34,7 @@ from co2vent.window.job_parts import (
     WordsRow,
     WrapLabel,
 )
+from co2vent.window.job_vent_strip import VentStrip
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.words import translate
@@ -66,6 +67,7 @@ class JobPage(QWidget):
         self._withdrawn = ""
         self._asking = ""  # what the line at the foot is for: skip, back, note, withdraw or sign
         self.banner = WrapLabel(translate("Job", "SIMULATED PRACTICE: never signed"), self)
+        self.vent = VentStrip(self)
         self.title = WrapLabel("", self)
         self.person = QLineEdit(self)
         self.person.setMaxLength(200)
@@ -116,6 +118,7 @@ class JobPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 6, 8, 6)
         column.addWidget(self.banner)
+        column.addWidget(self.vent)
         column.addLayout(head)
         column.addLayout(self._body, 1)
         column.addWidget(self.lacks)
@@ -279,6 +282,7 @@ class JobPage(QWidget):
         bar = f"QScrollBar:vertical {{ width: {round(sizes.target_px * 0.6)}px; }}"
         for area in (self.scroller, self.steps_scroll):
             area.setStyleSheet(bar)
+        self.vent.set_look(palette, sizes)
         for row in self._rows:
             row.set_look(palette, sizes)
         columns = 4 if sizes.portrait else len(self.keys)

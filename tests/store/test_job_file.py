@@ -3,6 +3,7 @@
 import json
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from random import Random
 
 import pytest
 
@@ -11,6 +12,7 @@ from co2vent.guidance import job_items as items
 from co2vent.guidance.job import GaugeRecord, JobHead, Observed, Person
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
 from co2vent.guidance.procedure_text import default_procedure_text
+from co2vent.store.chain import decode
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import JOB_FILE, folder_name, plain_name, read_job
 
@@ -104,6 +106,22 @@ def test_a_changed_entry_is_found_reported_and_not_continued(tmp_path: Path) -> 
     assert record.problem == "entry 2 was changed after it was written"
     with pytest.raises(StoreError, match="can be reported but not continued"):
         JobFile.open(path, "Ada", later(100))
+
+
+def test_no_flipped_byte_is_taken_for_the_truth(tmp_path: Path) -> None:
+    """500 seeded single-byte changes: what is still read is what was written, or a problem."""
+    job_file = begun(tmp_path)
+    for item in script():
+        job_file.advance(item, later(item.at_s))
+    data = (tmp_path / "job" / JOB_FILE).read_bytes()
+    written = decode(data).entries
+    chance = Random(5)
+    for _ in range(500):
+        at = chance.randrange(len(data))
+        changed = data[:at] + bytes([data[at] ^ chance.randrange(1, 256)]) + data[at + 1 :]
+        chain = decode(changed)
+        assert chain.entries == written[: len(chain.entries)]
+        assert len(chain.entries) == len(written) or chain.problem or chain.torn
 
 
 @pytest.mark.parametrize("victim", [1, 5])

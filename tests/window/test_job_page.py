@@ -207,6 +207,11 @@ def test_live_readings_reach_the_gates_and_practice_is_known(desk: JobDesk) -> N
     session.take(Reading(0.0, 8e5, room_co2_ppm=480.0))
     desk.observe(view(session))
     assert "480 ppm" in rows(desk, GateRow)[0].state.text()
+    # 8 bar a at sea level is 6.99 bar g, 2.82 bar above 5.18 bar a
+    assert "6.99" in desk.page.vent.text()
+    assert "+2.82" in desk.page.vent.text()
+    desk.page.vent._fell_silent()
+    assert "mechanical gauge" in desk.page.vent.text()
     assert desk.job_file is not None
     assert desk.job_file.job.simulated
     assert desk.page.banner.isVisible()
