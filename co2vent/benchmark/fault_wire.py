@@ -195,7 +195,7 @@ class FaultyWire(ReadOnlySource):
         return line
 
     def _skip(self) -> None:
-        while self._next < len(self._rows) and self._rows[self._next].due_s <= self._world.now_s:
+        while self._next < len(self._rows) and self._rows[self._next].due_s < self._world.now_s:
             self._next += 1
 
     def _set_clock(self) -> None:

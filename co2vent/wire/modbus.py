@@ -1,6 +1,7 @@
 """Modbus RTU and TCP instruments, polled. pymodbus is loaded when one is opened."""
 
 import logging
+import struct
 from pathlib import Path
 from typing import Any
 
@@ -128,6 +129,8 @@ class ModbusSource(PolledSource):
             raise lost(self.label, "disconnected") from error
         except ModbusException:
             return None, "no reply in time"
+        except (IndexError, struct.error):  # a frame that pymodbus did not expect
+            return None, "a reply that makes no sense"
         except port_errors() as error:
             raise lost(self.label, "disconnected") from error
         if reply.isError():
