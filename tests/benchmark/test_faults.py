@@ -94,7 +94,7 @@ def test_a_faulty_wire_is_unplugged_when_it_should_be() -> None:
     )
     wire.open()
     text = b""
-    while world.now_s < 2.9:
+    while world.now_s < 2.7:
         text += wire.read(1.0)
     with pytest.raises(SourceLostError):
         wire.read(1.0)
