@@ -15,6 +15,7 @@ def add_window_options(parser: argparse.ArgumentParser) -> None:
     """Add size, full screen and the saved picture."""
     group = parser.add_argument_group("window")
     group.add_argument("--size", metavar="WIDTHxHEIGHT", help="size of the window, e.g. 1024x600")
+    group.add_argument("--language", metavar="CODE", help="en, de, es or nb")
     group.add_argument("--full-screen", action="store_true", help="fill the screen")
     group.add_argument("--screenshot", metavar="FILE.png", help="save a picture, then close")
     group.add_argument(
@@ -49,4 +50,5 @@ def open_window(args: argparse.Namespace, first: "Callable[[MainWindow], None] |
         if getattr(args, "screenshot", None):
             window.picture_after(Path(args.screenshot), args.at, then_close=True)
 
-    return run(fill, size=window_size(args))
+    language = getattr(args, "language", None) or ""
+    return run(fill, size=window_size(args), language=language)

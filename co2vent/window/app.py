@@ -8,11 +8,11 @@ from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
 from co2vent.errors import SourceUnavailableError
+from co2vent.window.app_instance import application
+from co2vent.window.languages import choose, install
 from co2vent.window.look import Look
 from co2vent.window.main_window import MainWindow
 
@@ -34,21 +34,6 @@ def check_display() -> None:
         raise SourceUnavailableError(NO_DISPLAY)
 
 
-def application() -> QApplication:
-    """Return the one QApplication, made at the first call."""
-    present = QApplication.instance()
-    if isinstance(present, QApplication):
-        return present
-    QGuiApplication.setHighDpiScaleFactorRoundingPolicy(
-        Qt.HighDpiScaleFactorRoundingPolicy.PassThrough
-    )
-    app = QApplication(["co2vent"])
-    app.setApplicationName("co2vent")
-    app.setDesktopFileName("co2vent")
-    app.setStyle("Fusion")  # the same look and sizes on every desktop
-    return app
-
-
 def _report_fault(
     kind: type[BaseException], error: BaseException, trace: TracebackType | None
 ) -> None:
@@ -62,6 +47,7 @@ def run(
     *,
     settings: Path | None = None,
     size: tuple[int, int] | None = None,
+    language: str = "",
 ) -> int:
     """Open the window, let `first` fill it, and run until it is closed; return the exit status."""
     check_display()
@@ -70,7 +56,12 @@ def run(
     threading.excepthook = lambda fault: traceback.print_exception(
         fault.exc_type, fault.exc_value, fault.exc_traceback
     )
-    window = MainWindow(Look.load(settings))
+    look = Look.load(settings)
+    if language:
+        look.language = language
+    look.language = choose(look.language)
+    install(app, look.language)
+    window = MainWindow(look)
     if size is not None:
         window.resize(*size)
     else:

@@ -12,8 +12,10 @@ from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWid
 from co2vent.errors import Co2ventError
 from co2vent.guidance.session import View
 from co2vent.readings.log_file import LogFile, read_log
+from co2vent.window.app_instance import application
 from co2vent.window.commands import Command
 from co2vent.window.icons import icon
+from co2vent.window.languages import ENGLISH, available, install
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
@@ -51,7 +53,7 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(*SMALLEST)
         self.pages = QStackedWidget(self)
         self.setCentralWidget(self.pages)
-        self.start_page = StartPage(start_choices(self), look, self)
+        self.start_page = self._new_start_page()
         self.pages.addWidget(self.start_page)
         self._job: JobDesk | None = None  # kept while the window lives: a vent may run beside it
         self._behind: QWidget | None = None
@@ -65,6 +67,7 @@ class MainWindow(QMainWindow):
             Command("units", translate("Command", "Units"), "U", self.next_units),
             Command("text_size", translate("Command", "Text size"), "Ctrl++", self.next_text_size),
             Command("zoom", translate("Command", "Full screen"), "F11", self.toggle_full_screen),
+            Command("note", translate("Command", "Language"), "L", self.next_language),
             Command("job", translate("Command", "Job"), "Ctrl+J", self.open_job),
             Command("leave", translate("Command", "Quit"), "Ctrl+Q", self.close),
         ]
@@ -75,6 +78,11 @@ class MainWindow(QMainWindow):
             action.setShortcut(QKeySequence(command.shortcut))
             action.triggered.connect(command.action)
             self.addAction(action)
+
+    def _new_start_page(self) -> StartPage:
+        size = Command("zoom", translate("Command", "Screen size"), "Ctrl+K", self.open_calibration)
+        commands = [c for c in self.commands() if c.action != self.open_job]
+        return StartPage(start_choices(self), [*commands[:-1], size, commands[-1]], self.look, self)
 
     # --- pages -------------------------------------------------------------------------------
 
@@ -282,6 +290,30 @@ class MainWindow(QMainWindow):
         """Turn to the next text size."""
         self.look.next_text_scale()
         self._changed()
+
+    def next_language(self) -> None:
+        """Turn to the next language; a page that is open keeps its keys until it is opened anew."""
+        names = available()
+        present = self.look.language if self.look.language in names else ENGLISH
+        self.look.language = names[(names.index(present) + 1) % len(names)]
+        install(application(), self.look.language)
+        old = self.start_page
+        self.start_page = self._new_start_page()
+        self.pages.insertWidget(0, self.start_page)
+        if self.page is old:
+            self.pages.setCurrentWidget(self.start_page)
+        self.pages.removeWidget(old)
+        old.deleteLater()
+        self._changed()
+
+    def open_calibration(self) -> None:
+        """Let the person say how large the screen is."""
+        from co2vent.window.calibrate_page import CalibratePage
+
+        page = CalibratePage(self.look, self)
+        page.back.connect(self.go_to_start)
+        self.show_page(page)
+        page.apply_look()
 
     def toggle_full_screen(self) -> None:
         """Fill the screen, or not."""

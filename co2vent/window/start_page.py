@@ -14,8 +14,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from co2vent.window.commands import Command
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.icons import icon
+from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.words import translate
 
@@ -73,7 +75,13 @@ class ChoiceCard(QWidget):
 class StartPage(QWidget):
     """Name, purpose, choices, and what the program is not."""
 
-    def __init__(self, choices: list[Choice], look: Look, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        choices: list[Choice],
+        commands: list[Command],
+        look: Look,
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
         self._look = look
         self.title = FitLabel(self, max_px=40, bold=True)
@@ -106,6 +114,11 @@ class StartPage(QWidget):
         column.addLayout(head, 2)
         column.addLayout(self._grid, 10)
         column.addWidget(self.limits, 2)
+        self.keys = [
+            Key(c.drawing, c.words, c.shortcut, c.action, self, listens=False) for c in commands
+        ]
+        self._key_grid = QGridLayout()
+        column.addLayout(self._key_grid)
 
     def apply_look(self) -> None:
         """Take theme and sizes."""
@@ -120,6 +133,13 @@ class StartPage(QWidget):
         for place, card in enumerate(self.cards):
             card.apply_look(self._look, self)
             self._grid.addWidget(card, place // columns, place % columns)
+        while self._key_grid.count():
+            self._key_grid.takeAt(0)
+        columns = 4 if sizes.portrait else len(self.keys)
+        for place, key in enumerate(self.keys):
+            key.set_theme(self._look.palette)
+            key.set_sizes(sizes)
+            self._key_grid.addWidget(key, place // columns, place % columns)
         self.update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
