@@ -18,6 +18,7 @@ class LogFacts:
     runs: tuple[tuple[Reading, ...], ...]  # for drawing; see `thin_runs`
     rejections: tuple[Rejection, ...] = ()
     zero_given: bool = False
+    recorded: str = ""  # when and from what, where the log says so
 
     def measured(self, quantity: str) -> bool:
         """Say whether any reading has `quantity`, a field of `Reading`."""

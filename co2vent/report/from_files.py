@@ -32,6 +32,7 @@ def log_facts(
         raise SourceUnavailableError(f"{path}: {error.strerror}; check the name") from None
     log = decode_log(data, columns, overrides)
     at_s = log.readings.at_s
+    recorded = (log.metadata.get(key, "") for key in ("recorded_utc", "recorded_from"))
     usual_s = float(np.median(np.diff(at_s))) if len(at_s) > 1 else 1.0
     return LogFacts(
         name=path.name,
@@ -39,6 +40,7 @@ def log_facts(
         view=assess_readings(log.setup, log.items()),
         runs=thin_runs(log.readings.readings(), len(at_s), usual_s),
         rejections=log.rejections,
+        recorded=", ".join(part for part in recorded if part),
         zero_given="zero_reading" in log.metadata or "zero_reading" in (overrides or {}),
     )
 

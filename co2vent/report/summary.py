@@ -76,6 +76,7 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
     if log is not None:
         setup = log.view.setup
         entries += [
+            ("Recorded", log.recorded or "not said in the log"),
             ("Section volume", _litres(setup.section_volume_m3)),
             ("Ambient", _ambient(setup)),
             ("Gauge", _gauge(setup)),

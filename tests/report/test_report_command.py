@@ -67,6 +67,14 @@ def test_what_is_no_log_is_refused_and_nothing_is_written(
     assert capsys.readouterr().err.count("\n") == 2
 
 
+def test_the_report_says_when_and_from_what_the_log_was_recorded(log: Path, tmp_path: Path) -> None:
+    head = "# recorded_utc: 2026-03-02T08:00:00Z\n# recorded_from: /dev/ttyUSB0\n"
+    log.write_text(head + log.read_text(encoding="utf-8"), encoding="utf-8")
+    out = tmp_path / "r.html"
+    assert main(["report", str(log), "--out", str(out)]) == 0
+    assert "2026-03-02T08:00:00Z, /dev/ttyUSB0" in out.read_text(encoding="utf-8")
+
+
 def job(*arguments: str) -> int:
     return main(["job", *arguments])
 
