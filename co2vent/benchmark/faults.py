@@ -32,7 +32,8 @@ from co2vent.live.monitor import TICK_S, Monitor
 from co2vent.live.status import SourceState
 from co2vent.readings.log_file import read_log
 from co2vent.readings.reading import Reading
-from co2vent.store.recorder import Recorder, recover
+from co2vent.store.recorder import Recorder
+from co2vent.store.recovery import recover
 from co2vent.units import PRESSURE_UNITS
 
 WIRE_FAULTS: Final = (

@@ -19,7 +19,8 @@ from typing import Final
 
 from co2vent.errors import StoreError
 from co2vent.store.lock import lock_exclusively
-from co2vent.store.rows import checked_event, checked_row, is_recording, whole_bytes
+from co2vent.store.new_log import BINARY, CLOSE_ON_EXEC, copy_start, make_log
+from co2vent.store.rows import checked_event, checked_row
 from co2vent.store.whole_file import sync_folder, words
 
 SYNC_S: Final = 1.0  # what a power cut may cost
@@ -27,9 +28,6 @@ RETRY_S: Final = 1.0  # how often a failed recording is tried again
 # 8 h at 10 Hz are 288,000 rows, about 30 MB; more than that is given up, oldest first, and said.
 MOST_WAITING_LINES: Final = 300_000
 LOW_SPACE_BYTES: Final = 100_000_000  # some days of readings: time to react
-_COPY_BYTES: Final = 1 << 20
-_BINARY: Final = getattr(os, "O_BINARY", 0)  # Windows would turn LF into CR LF
-_CLOSE_ON_EXEC: Final = getattr(os, "O_CLOEXEC", 0)
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +78,7 @@ class Recorder:
             StoreError: it exists and is not empty, another program writes it, or the folder
                 cannot be written.
         """
-        self._descriptor = _make(self.path)
+        self._descriptor = make_log(self.path)
         sync_folder(self.path.parent)
         self._set_state()
         self._thread = threading.Thread(target=self._run, name="recorder", daemon=True)
@@ -218,8 +216,8 @@ class Recorder:
         try:
             descriptor = self._reopen_same()
         except FileNotFoundError:
-            descriptor = _make(self.path)
-            saved = _copy(old, descriptor, self._whole_bytes) if old is not None else 0
+            descriptor = make_log(self.path)
+            saved = copy_start(old, descriptor, self._whole_bytes) if old is not None else 0
             if saved < self._whole_bytes:
                 os.ftruncate(descriptor, 0)
                 gone = checked_event("the recording up to here went with its disk")
@@ -231,7 +229,7 @@ class Recorder:
 
     def _reopen_same(self) -> int:
         """Open the file that came back, cut to what the disk had confirmed."""
-        descriptor = os.open(self.path, os.O_RDWR | os.O_APPEND | _BINARY | _CLOSE_ON_EXEC)
+        descriptor = os.open(self.path, os.O_RDWR | os.O_APPEND | BINARY | CLOSE_ON_EXEC)
         try:
             if not lock_exclusively(descriptor):
                 raise StoreError("another program writes the log")
@@ -274,66 +272,3 @@ class Recorder:
             given_up=self._given_up,
             bytes_free=self._bytes_free,
         )
-
-
-@dataclass(frozen=True, slots=True)
-class Recovery:
-    """What was found at the end of a recording that was not closed."""
-
-    bytes_removed: int
-    text: str = ""
-
-
-def recover(path: Path) -> Recovery:
-    """Cut the torn end of a recording, so that it ends on a whole line; doing it twice is harmless.
-
-    Raises:
-        StoreError: another program writes the log, or the file cannot be written.
-    """
-    try:
-        with path.open("r+b") as file:
-            if not lock_exclusively(file.fileno()):
-                raise StoreError(f"{path}: another program is recording to it; wait for its end")
-            data = file.read()
-            # only this program's own recordings are mended
-            keep = whole_bytes(data) if is_recording(data) else len(data)
-            if keep == len(data):
-                return Recovery(0)
-            file.truncate(keep)
-            os.fsync(file.fileno())
-    except OSError as error:
-        raise StoreError(f"{path}: {words(error)}; copy the log and open the copy") from error
-    removed = len(data) - keep
-    return Recovery(removed, f"{path.name}: {removed} bytes of a torn last line were removed")
-
-
-def _make(path: Path) -> int:
-    """Return a new, locked file; an empty one that is there already will do."""
-    flags = os.O_RDWR | os.O_APPEND | os.O_CREAT | _BINARY | _CLOSE_ON_EXEC
-    try:
-        try:
-            descriptor = os.open(path, flags | os.O_EXCL, 0o666)
-        except FileExistsError:
-            descriptor = os.open(path, flags, 0o666)
-    except OSError as error:
-        raise StoreError(f"{path}: {words(error)}; choose another log file") from error
-    if not lock_exclusively(descriptor):
-        os.close(descriptor)
-        raise StoreError(f"{path}: another program is recording to it; choose another log file")
-    if os.fstat(descriptor).st_size:
-        os.close(descriptor)
-        raise StoreError(f"{path}: exists already; choose a new log file, none is written over")
-    return descriptor
-
-
-def _copy(source: int, target: int, size: int) -> int:
-    """Copy the first `size` bytes of a file that has lost its name; return how many could be."""
-    done = 0
-    with contextlib.suppress(OSError):
-        while done < size:
-            os.lseek(source, done, os.SEEK_SET)
-            data = os.read(source, min(_COPY_BYTES, size - done))
-            if not data:
-                break
-            done += os.write(target, data)
-    return done

@@ -21,27 +21,24 @@ from typing import Any, Final
 from co2vent.errors import RefusedInputError
 from co2vent.readings.cells import is_over_range, to_number
 from co2vent.readings.log_writer import metadata_lines
-from co2vent.wire.polling import DEFAULT_PERIOD_S, REPLY_TIMEOUT_S, PolledSource
-from co2vent.wire.register_map import (
+from co2vent.wire.map_file import (
+    SCALING_KEYS,
     Scaling,
     channel_tables,
     check_columns,
     metadata_in,
+    no_other_keys,
     read_small_text,
     scaling_from,
     toml_table,
 )
+from co2vent.wire.polling import DEFAULT_PERIOD_S, REPLY_TIMEOUT_S, PolledSource
 from co2vent.wire.serial_port import DEFAULT_BAUD, SerialSource
 from co2vent.wire.signals import Fault
 from co2vent.wire.source import NO_READING, lost
 
 LONGEST_ANSWER_BYTES: Final = 512  # also bounds what a pattern can be slow on
-_CHANNEL_KEYS: Final = frozenset(
-    (
-        "field", "column", "scale", "offset", "invalid", "valid_min", "valid_max", "signal",
-        "range",
-    )
-)  # fmt: skip
+_CHANNEL_KEYS: Final = SCALING_KEYS | {"field"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,9 +90,7 @@ def parse_dialogue(text: str, name: str) -> Dialogue:
         raise RefusedInputError(f"{name}: pattern: {error}") from error
     channels = []
     for table, where in tables:
-        other = sorted(set(table) - _CHANNEL_KEYS)
-        if other:
-            raise RefusedInputError(f"{where}: unknown key {other[0]!r}")
+        no_other_keys(table, _CHANNEL_KEYS, where)
         field = table.get("field")
         if not isinstance(field, str) or field not in compiled.groupindex:
             fields = ", ".join(compiled.groupindex) or "none"

@@ -9,7 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from co2vent.store.recorder import Recorder, recover
+from co2vent.store.recorder import Recorder
+from co2vent.store.recovery import recover
 from co2vent.store.rows import is_intact
 
 PROMISE_S = 1.5  # rows of the last second are synced each second; half a second of grace
