@@ -38,6 +38,9 @@ _VISCOSITY, _CONDUCTIVITY, _PRANDTL = 1.2e-5, 0.0125, 0.78
 _AIR_RAYLEIGH_PER_M3_K, _AIR_CONDUCTIVITY, _RADIATION_W_M2_K = 1.3e8, 0.0247, 3.3
 _CONDENSED_C = 2000.0  # J/kgK, for the relaxation only
 _TINY_KG = 1e-9
+_DRY_ICE_KG_M3 = 1500.0
+# still gas over a cold pool (stable layering) and beside a cold lump (estimates)
+_GAS_TO_POOL_W_M2_K, _GAS_TO_LUMP_W_M2_K = 4.0, 8.0
 
 
 @fast
@@ -115,9 +118,11 @@ def evaporate(
     area = min(p.surface_area[r], mass / THIN_FILM_KG_M2)
     edge_k = boundary_k(p_co2)
     over = cond_t[r] - edge_k
-    h = p.quiet_w_m2_k
+    h, bubbles = p.quiet_w_m2_k, 1.0
     if over > 0.3:
-        h = min(h + p.boil_w_m2_k3 * (over - 0.3) ** 2 * 20.0, 2e4)
+        # Boiling makes its own surface: superheated liquid can't last, however small the pool.
+        bubbles += over * over
+        h = min(h + p.boil_w_m2_k3 * (over - 0.3) ** 2 * 20.0, 2e4 * bubbles)
     # Dry ice is open to its vapour and cannot superheat: what limits it is the heat from the wall,
     # not the way to a surface. Slush boils where it can.
     inside = 10.0 * p.snow_w_m2_k
@@ -126,10 +131,13 @@ def evaporate(
     latent = h_vapor - condensate_j_kg(edge_k)
     slope = latent * p_co2 / (0.85 * GAS_CONSTANT * edge_k * edge_k)  # Clausius and Clapeyron
     kinetic = 2.0 * p.accommodation / (2.0 - p.accommodation) / sqrt(2 * pi * GAS_CONSTANT * edge_k)
-    h = 1.0 / (1.0 / h + 1.0 / (kinetic * latent * slope))
+    h = 1.0 / (1.0 / h + 1.0 / (kinetic * bubbles * latent * slope))
     # gas warms the surface as well: into the bulk's account, from where it evaporates
     c_gas = 700.0 * (gas[0, 0] + gas[0, 1])
-    heat = exchanged_j(4.0 * area, c_gas, _CONDENSED_C * mass, gas_t[0], cond_t[r], dt)
+    # a lump of dry ice stands in the gas with half the surface of a cube of its volume
+    lump = 3.0 * (solid[r] / _DRY_ICE_KG_M3) ** (2.0 / 3.0)
+    to_gas = _GAS_TO_POOL_W_M2_K * area + _GAS_TO_LUMP_W_M2_K * lump
+    heat = exchanged_j(to_gas, c_gas, _CONDENSED_C * mass, gas_t[0], cond_t[r], dt)
     gas[0, 2] -= heat
     cond[r, 1] += heat
     by_mass = 1.3 * GAS_CONSTANT * gas_t[0] / (LAYERS * volume)

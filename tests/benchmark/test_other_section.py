@@ -196,6 +196,17 @@ def test_dry_ice_in_a_warming_section_pauses_at_the_triple_pressure() -> None:
     assert section.solid.sum() < 1e-6 or section.pressure_pa <= TRIPLE_PA + 0.15e5
 
 
+def test_liquid_does_not_last_below_the_triple_pressure() -> None:
+    """Phase rule: under 5.18 bar liquid boils and freezes; the benchmark's truth depends on it."""
+    for seed in (*range(20), 29, 204):
+        rows = a_run(seed).rows
+        low = rows[:, ROW["pressure_pa"]] < 0.6 * TRIPLE_PA
+        long_low = low[:-1].sum() * (rows[1, 0] - rows[0, 0]) > 300.0
+        if long_low and low[-1]:
+            condensed = rows[-1, ROW["liquid_kg"]] + rows[-1, ROW["solid_kg"]]
+            assert rows[-1, ROW["liquid_kg"]] <= 0.15 * condensed + 1e-4, seed
+
+
 def test_a_seed_gives_the_same_vent_and_readings() -> None:
     case = draw_other_case(5)
     again = run_other_case(draw_other_case(5))
