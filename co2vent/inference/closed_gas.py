@@ -8,7 +8,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from co2vent.co2.kernels import vapor_density_kg_m3
+from co2vent.co2.kernels import CRITICAL_T, equilibrium_pressure_pa, vapor_density_kg_m3
 from co2vent.errors import OutOfRangeError
 from co2vent.readings.reading import Gas
 
@@ -17,6 +17,9 @@ Floats = NDArray[np.float64]
 GAS_CONSTANT: Final = 8.314462618  # J/(mol K), SI 2019, exact to the digits given
 NITROGEN_KG_PER_MOL: Final = 28.0134e-3  # CIAAW 2007
 CO2_KG_PER_MOL: Final = 44.0095e-3
+#: CO2 counts as dry vapour up to this share of its saturation pressure: metal 3 to 4 K colder than
+#: the clamp then stays dry. Liquid would hold the pressure up and hide a leak. Program's choice.
+DRY_SHARE: Final = 0.9
 NITROGEN_RANGE_PA: Final = (0.0, 160e5)
 NITROGEN_RANGE_K: Final = (230.0, 330.0)
 
@@ -61,9 +64,13 @@ def gas_density_kg_m3(gas: Gas, pressure_pa: Floats, temperature_k: Floats) -> F
         z = nitrogen_compressibility(pressure_pa, temperature_k)
         density: Floats = pressure_pa * NITROGEN_KG_PER_MOL / (z * GAS_CONSTANT * temperature_k)
         return density
-    pairs = zip(pressure_pa.tolist(), temperature_k.tolist(), strict=True)
+    pairs = list(zip(pressure_pa.tolist(), temperature_k.tolist(), strict=True))
     density = np.array([vapor_density_kg_m3(pressure, kelvin) for pressure, kelvin in pairs])
-    if not np.all(np.isfinite(density)):
+    wet = any(
+        kelvin < CRITICAL_T and pressure > DRY_SHARE * equilibrium_pressure_pa(kelvin)
+        for pressure, kelvin in pairs
+    )
+    if wet or not np.all(np.isfinite(density)):
         raise OutOfRangeError("CO2 this cold or this dense condenses: test at a lower pressure")
     return density
 

@@ -340,7 +340,8 @@ def _bounds(slope: Slope, factor: float = 1.0) -> Bounds:
 
 
 def _vacuum(pressure_pa: float) -> str:
-    return f"{pressure_pa / MICRON_PA:.0f} micron ({pressure_pa:.3g} Pa)"
+    pascals = f"{pressure_pa:.0f}" if pressure_pa >= 100.0 else f"{pressure_pa:.3g}"
+    return f"{pressure_pa / MICRON_PA:.0f} micron ({pascals} Pa, {pressure_pa / 100.0:.3g} mbar)"
 
 
 def _rate(slope: Slope) -> str:

@@ -284,6 +284,35 @@ def test_a_gap_begins_the_test_anew() -> None:
     assert result.begin_s >= record[-60].at_s
 
 
+@pytest.mark.parametrize(
+    ("mbar_per_h", "verdict"), [(0.0, Tightness.TIGHT), (150.0, Tightness.LEAKING)]
+)
+def test_co2_vapour_is_judged_as_a_real_gas(mbar_per_h: float, verdict: Tightness) -> None:
+    """Densities by CoolProp at 20 bar g; warming by 0.5 K/h is +48 mbar/h (0.095 bar/K)."""
+    from CoolProp.CoolProp import PropsSI
+
+    rng = np.random.default_rng(2)
+    pressure = 20e5 + 101_325.0
+    density = float(PropsSI("D", "T", 290.0, "P", pressure, "CO2"))
+    by_density = float(PropsSI("d(P)/d(D)|T", "T", 290.0, "P", pressure, "CO2"))
+    record = []
+    for at_s in np.arange(0.0, 4 * 3600.0, 20.0):
+        kelvin = 290.0 + 0.5 * at_s / 3600.0
+        left = density - mbar_per_h * 100.0 * at_s / 3600.0 / by_density
+        shown = float(PropsSI("P", "T", kelvin, "D", left, "CO2")) + rng.normal(0.0, 100.0)
+        record.append(Reading(float(at_s), round(shown, -2), kelvin + rng.normal(0.0, 0.03)))
+    setup = Setup(gas=Gas.CO2, gauge_span_pa=40e5, gauge_accuracy_fraction=0.0025)
+    assert standing_test(record, setup).verdict is verdict
+
+
+def test_co2_that_condenses_is_no_standing_test() -> None:
+    """At 0 degC CO2 condenses at 34.9 bar (Span and Wagner 1996)."""
+    wet = [Reading(float(at_s), 36e5 + 100 * (at_s % 3), 271.0) for at_s in range(0, 4000, 10)]
+    result = standing_test(wet, Setup(gas=Gas.CO2))
+    assert result.verdict is Tightness.NOT_KNOWN_YET
+    assert "condense" in result.reason
+
+
 def test_a_site_may_allow_less() -> None:
     strict = StandingLimits(loss_share_per_h=1e-5)
     result = standing_test(standing_record(3.0), STANDING, strict)
