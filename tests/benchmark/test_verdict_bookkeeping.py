@@ -245,3 +245,11 @@ def test_shares_of_an_unknown_volume_are_held_against_the_true_share() -> None:
     found = figures([score_vent(vent, assess)])
     assert found.share_covered == Share(2, 3)
     assert found.share_unbounded == Share(1, 3)
+
+
+@pytest.mark.slow
+def test_two_processes_score_the_same_vents_as_one(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(verdict, "BATCH", 3)
+    alone = verdict.collect("second", 1, 40, 1)
+    assert len(alone) == 3
+    assert verdict.collect("second", 1, 40, 2) == alone
