@@ -9,16 +9,14 @@ import queue
 import threading
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import UTC, datetime
 from typing import Final
 
-from co2vent import __version__
 from co2vent.errors import Co2ventError, RefusedInputError
 from co2vent.guidance.events import Event, EventKind
 from co2vent.guidance.session import Item, Session, Tick, View, advance, begin, finish, view
 from co2vent.live.clock import LiveClock
 from co2vent.live.lateness import LATE_S, Lateness
-from co2vent.live.log_text import LogText
+from co2vent.live.log_keeper import LogKeeper
 from co2vent.live.status import Command, NoteSaid, SourceState, Status, ValveSaid
 from co2vent.readings.log_decoder import LogDecoder
 from co2vent.readings.reading import Reading, Rejection
@@ -83,7 +81,7 @@ class Monitor:
         self._opened = threading.Event()
         self._open_error: Co2ventError | None = None
         self._thread: threading.Thread | None = None
-        self._text: LogText | None = None
+        self._log = LogKeeper(recorder)
         self._valve_open: bool | None = None
         self._note: str | None = None
         self._last: Reading | None = None  # newest as decoded
@@ -166,13 +164,14 @@ class Monitor:
     def step(self) -> bool:
         """Take what arrives within `READ_S`; return whether there may be more. Never raises."""
         try:
-            return self._step()
+            return self._step() and self.status.source is not SourceState.FAILED
         except RefusedInputError as error:
             self.refusal = error
             self._say_status(SourceState.REFUSED, str(error))
             return False
         except Exception as error:  # noqa: BLE001 - the thread's top: shown, never silent
-            return self._own_fault(error)
+            self._own_fault(error)
+            return self.status.source is not SourceState.FAILED
 
     def _step(self) -> bool:
         arrivals = self._link.read(READ_S)
@@ -267,43 +266,20 @@ class Monitor:
 
     def _record(self, reading: Reading) -> None:
         """Write the row; what it says when read back waits for the core."""
-        row, item = self._log_text().row(reading)
-        if self.recorder is not None:
-            self.recorder.row(row)
+        columns = self._decoder.columns
+        assert columns is not None
+        if self._log.use(self._decoder.setup, columns, self._link.label):
+            self._session = begin(self._log.setup or self._decoder.setup)
+        item = self._log.row(reading)
         if item is not None:
             self._held_back.append(item)
         if self._queue_readings and isinstance(item, Reading):
             self.readings.put(item)
 
-    def _log_text(self) -> LogText:
-        """Return the recording's text, begun at the first reading and kept to the columns."""
-        columns = self._decoder.columns
-        assert columns is not None
-        lines: list[str] = []
-        if self._text is None:
-            now = datetime.now(UTC).isoformat(timespec="seconds").replace("+00:00", "Z")
-            remarks = {
-                "recorded_utc": now,
-                "recorded_by": f"co2vent {__version__}",
-                "recorded_from": self._link.label,
-            }
-            self._text = LogText(self._decoder.setup, columns, remarks)
-            self._session = begin(self._text.setup)
-            lines = self._text.preamble
-        else:
-            header = self._text.use(columns)
-            lines = [header] if header else []
-        if self.recorder is not None:
-            for line in lines:
-                self.recorder.preamble(line)
-        return self._text
-
     def _take_rejection(self, rejection: Rejection) -> None:
         item: Item = rejection
-        if rejection.over_range and self._text is not None:
-            row, read = self._text.over_range_row(self._data_now_s(self.clock.now_s()))
-            if self.recorder is not None:
-                self.recorder.row(row)
+        if rejection.over_range:
+            read = self._log.over_range(self._data_now_s(self.clock.now_s()))
             if isinstance(read, Rejection):
                 item = Rejection(rejection.line, rejection.reason, read.over_range)
         self._advance(item)
@@ -317,16 +293,22 @@ class Monitor:
                 f" (and {self._rejections_unsaid - 1} more)" if self._rejections_unsaid > 1 else ""
             )
             self._rejections_unsaid = 0
-            self._keep_event(f"rejected: {reason}{more}")
+            self._log.event(f"rejected: {reason}{more}")
 
     def _advance(self, item: Item) -> None:
-        self._session, events = advance(self._session, item)
+        if self.status.source is SourceState.FAILED:
+            return  # nothing may look as if it went on
+        try:
+            self._session, events = advance(self._session, item)
+        except Exception as error:  # noqa: BLE001 - one item must not cost the others
+            self._own_fault(error)
+            return
         self._publish(events)
 
     def _publish(self, events: Sequence[Event]) -> None:
         for event in events:
             self.events.put(event)
-            self._keep_event(f"{event.at_s:.3f} s {event.kind.value}: {event.text}")
+        self._log.events(events)
 
     def _data_now_s(self, now_s: float) -> float:
         """Return the present on the time line of the readings."""
@@ -346,7 +328,7 @@ class Monitor:
             match self._commands.get():
                 case ValveSaid(is_open):
                     self._valve_open = is_open
-                    self._keep_event(f"the person says: vent {'open' if is_open else 'closed'}")
+                    self._log.event(f"the person says: vent {'open' if is_open else 'closed'}")
                     if self._decoder.setup.simulated:
                         self._link.send("open" if is_open else "closed")
                 case NoteSaid(text):
@@ -368,29 +350,24 @@ class Monitor:
         """Show and record something that the core does not know of."""
         self.events.put(Event(self._data_now_s(self.clock.now_s()), kind, text))
         if keep:
-            self._keep_event(text)
-
-    def _keep_event(self, text: str) -> None:
-        if self.recorder is not None and self._text is not None:
-            now = datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
-            self.recorder.event(f"{now} {text}")
+            self._log.event(text)
 
     def _say_status(self, source: SourceState, detail: str = "") -> None:
+        if self.status.source is SourceState.FAILED:
+            return
         self.status = replace(self.status, source=source, label=self._link.label, detail=detail)
 
-    def _own_fault(self, error: Exception) -> bool:
-        """Start the evidence anew after a fault of this program; return whether to go on."""
+    def _own_fault(self, error: Exception) -> None:
+        """Start the evidence anew after a fault of this program; give up after many."""
         self._faults += 1
         _log.exception("fault while reading %s", self._link.label)
         text = f"a fault in this program ({type(error).__name__}): the evidence starts anew"
         self._tell(text, EventKind.GAUGE_FAULT)
-        self._held_back.clear()
         self._session = begin(self._session.setup)
         self.view = view(self._session)
-        if self._faults < MOST_FAULTS:
-            return True
-        self._say_status(SourceState.FAILED, "this program has a fault; use the mechanical gauge")
-        return False
+        if self._faults >= MOST_FAULTS:
+            detail = "this program has a fault; use the mechanical gauge"
+            self._say_status(SourceState.FAILED, detail)
 
     def finish(self) -> None:
         """Judge the running hold as it stands, then close; a session that failed says no more."""
@@ -404,8 +381,8 @@ class Monitor:
             except Exception:  # noqa: BLE001 - the thread's top: shown, never silent
                 _log.exception("fault at the end")
                 self._say_status(SourceState.FAILED, "this program has a fault at the end")
-        if self._note and self._text is not None:
-            self._keep_event(f"note: {self._note}")
+        if self._note:
+            self._log.event(f"note: {self._note}")
         self._close()
 
     def _close(self) -> None:
