@@ -1,9 +1,9 @@
 """`co2vent replay`: the window on a recorded vent."""
 
 import argparse
-from pathlib import Path
 from typing import TYPE_CHECKING
 
+from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.cli.window_options import add_window_options, open_window
 from co2vent.errors import RefusedInputError
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Add the options of `replay`."""
-    parser.add_argument("file", metavar="FILE", help="a readings log (CSV)")
+    parser.add_argument("file", metavar="FILE", help="a readings log (CSV), or sample:NAME")
     parser.add_argument(
         "--speed", type=float, default=1.0, metavar="N", help="times the speed of life (1)"
     )
@@ -35,7 +35,7 @@ def run(args: argparse.Namespace) -> int:
     """
     if not 0.01 <= args.speed <= 10_000:
         raise RefusedInputError("--speed: give a number from 0.01 to 10000")
-    path = Path(args.file)
+    path = log_path(args.file)
     log = read_log(path, column_names(args), metadata_overrides(args))
     from co2vent.window.app import check_display
 

@@ -4,6 +4,7 @@ import argparse
 from datetime import UTC, datetime
 from pathlib import Path
 
+from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.errors import RefusedInputError
 
@@ -31,7 +32,7 @@ def run(args: argparse.Namespace) -> int:
     from co2vent.report.html import write_html
 
     now = datetime.now(UTC).astimezone()
-    facts = report_facts(Path(args.file), now, column_names(args), metadata_overrides(args))
+    facts = report_facts(log_path(args.file), now, column_names(args), metadata_overrides(args))
     if kind == ".pdf":
         from co2vent.report.pdf import write_pdf
 
