@@ -29,6 +29,7 @@ STALE_LEAST_S = 2.0  # a person at the valve must know within this that the numb
 STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
 STALE_VENTING_MOST_S = 5.0  # a vent falls 0.2 bar in it; older than that is no guidance
 REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common practice, no source)
+MOST_LEAD_PA = 2.0e5  # a vent at 30 bar a minute needs no earlier word than this
 RATE_WINDOW_S = 6.0
 LOOK_BACK_S = 45.0  # a closing found from the pressure is found so long after it, at most
 PLATEAU_S = 20.0  # valve open and no fall for so long: a plug, the shelf, or a shut gauge
@@ -566,7 +567,8 @@ class Session:
         rate = self._rate()
         lead_pa = 0.0
         if rate is not None and rate < 0 and self.vent_open:
-            lead_pa = -rate * (REACTION_S + self.interval_s)
+            # a collapse to saturation when a liquid-full section is opened is no steady fall
+            lead_pa = min(-rate * (REACTION_S + self.interval_s), MOST_LEAD_PA)
         return Situation(
             setup=self.setup,
             latest=latest,

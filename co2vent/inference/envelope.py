@@ -68,7 +68,7 @@ def envelope(
     clear: str | None = None
     wet: str | None = None
     warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
-    if trend.slope_lower > dry_most and (warmed or trend.slope_lower > 5.0 * dry_most):
+    if trend.slope_lower > dry_most and warmed:
         why = (
             f"the clamp is only {strength.drive_k:.0f} K from saturation"
             if strength.drive_k < criteria.clamp_wet_k
