@@ -81,6 +81,9 @@ def _worst_view() -> object:
 
 
 def _cut_off(page: QWidget) -> list[str]:
+    layout = page.layout()
+    if layout is not None:
+        layout.activate()
     cut = [
         label.text()
         for label in page.findChildren(FitLabel)

@@ -1,0 +1,1423 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+    <context>
+        <name>Alarm</name>
+        <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>has been</source>
+            <translation>war</translation>
+        </message>
+        <message>
+            <source>not acknowledged</source>
+            <translation>nicht quittiert</translation>
+        </message>
+        <message>
+            <source>ALARM:</source>
+            <translation>ALARM:</translation>
+        </message>
+        <message>
+            <source>silent for {time}</source>
+            <translation>stumm für {time}</translation>
+        </message>
+        <message>
+            <source>Below the triple point</source>
+            <translation>Unter dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>No data</source>
+            <translation>Keine Daten</translation>
+        </message>
+        <message>
+            <source>Pressure too high</source>
+            <translation>Druck zu hoch</translation>
+        </message>
+        <message>
+            <source>Vent line</source>
+            <translation>Ablassleitung</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>Manometer</translation>
+        </message>
+        <message>
+            <source>Close the vent</source>
+            <translation>Ablass schließen</translation>
+        </message>
+        <message>
+            <source>Not recording</source>
+            <translation>Keine Aufzeichnung</translation>
+        </message>
+    </context>
+    <context>
+        <name>Banner</name>
+        <message>
+            <source>REPLAY: a recording, not the gauge</source>
+            <translation>WIEDERGABE: eine Aufzeichnung, nicht das Manometer</translation>
+        </message>
+        <message>
+            <source>CLASS: an exercise, not a vent</source>
+            <translation>UNTERRICHT: eine Übung, kein Ablassen</translation>
+        </message>
+        <message>
+            <source>SIMULATED: invented readings</source>
+            <translation>SIMULIERT: erfundene Messwerte</translation>
+        </message>
+    </context>
+    <context>
+        <name>Blind</name>
+        <message>
+            <source>What would you do now?</source>
+            <translation>Was würden Sie jetzt tun?</translation>
+        </message>
+        <message>
+            <source>Prompt and verdict are hidden. B shows them.</source>
+            <translation>Anweisung und Urteil sind verborgen. B zeigt sie.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Calibrate</name>
+        <message>
+            <source>Lay a ruler on the screen and make the bar 100 mm long.</source>
+            <translation>Ein Lineal auf den Schirm legen und den Balken 100 mm lang machen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Charge</name>
+        <message>
+            <source>full of liquid</source>
+            <translation>voll Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>liquid and vapour</source>
+            <translation>Flüssigkeit und Dampf</translation>
+        </message>
+        <message>
+            <source>vapour only</source>
+            <translation>nur Dampf</translation>
+        </message>
+        <message>
+            <source>dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>nicht bestimmt</translation>
+        </message>
+        <message>
+            <source>no leak-by seen</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>kein Durchlass gesehen</translation>
+        </message>
+        <message>
+            <source>leak-by suspected</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Durchlass vermutet</translation>
+        </message>
+        <message>
+            <source>leak-by not determined</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Durchlass nicht bestimmt</translation>
+        </message>
+    </context>
+    <context>
+        <name>Class</name>
+        <message>
+            <source>Committed {said}. Space goes on.</source>
+            <translation>Festgelegt {said}. Leertaste: weiter.</translation>
+        </message>
+        <message>
+            <source>first run</source>
+            <translation>erster Lauf</translation>
+        </message>
+        <message>
+            <source>vent valve {percent} % open</source>
+            <translation>Ablassventil {percent} % offen</translation>
+        </message>
+        <message>
+            <source>vent valve CLOSED</source>
+            <translation>Ablassventil ZU</translation>
+        </message>
+        <message>
+            <source>paused</source>
+            <translation>angehalten</translation>
+        </message>
+        <message>
+            <source>What is inside now? Decide before the trace goes on.</source>
+            <translation>Was ist jetzt drin? Legen Sie sich fest, bevor es weitergeht.</translation>
+        </message>
+        <message>
+            <source>random section {seed}</source>
+            <translation>Zufallsabschnitt {seed}</translation>
+        </message>
+        <message>
+            <source>{words}: write yes or no</source>
+            <translation>{words}: yes oder no schreiben</translation>
+        </message>
+        <message>
+            <source>{words}: write a number</source>
+            <translation>{words}: eine Zahl schreiben</translation>
+        </message>
+        <message>
+            <source>Practise: simulated sections</source>
+            <translation>Üben: simulierte Abschnitte</translation>
+        </message>
+        <message>
+            <source>Run again beside the first: change one thing</source>
+            <translation>Noch einmal neben dem ersten: eine Sache ändern</translation>
+        </message>
+        <message>
+            <source>exercises</source>
+            <translation>Übungen</translation>
+        </message>
+        <message>
+            <source>Random section</source>
+            <translation>Zufallsabschnitt</translation>
+        </message>
+        <message>
+            <source>what to change</source>
+            <translation>was sich ändert</translation>
+        </message>
+        <message>
+            <source>its value, or the seed</source>
+            <translation>sein Wert, oder die Startzahl</translation>
+        </message>
+        <message>
+            <source>A section drawn at random; the same seed gives the same section again.</source>
+            <translation>Ein zufällig gezogener Abschnitt; dieselbe Startzahl ergibt denselben Abschnitt.</translation>
+        </message>
+        <message>
+            <source>seed</source>
+            <translation>Startzahl</translation>
+        </message>
+        <message>
+            <source>Watch: {what}</source>
+            <translation>Achten auf: {what}</translation>
+        </message>
+        <message>
+            <source>as it is</source>
+            <translation>wie er ist</translation>
+        </message>
+        <message>
+            <source>The seed is a whole number.</source>
+            <translation>Die Startzahl ist eine ganze Zahl.</translation>
+        </message>
+        <message>
+            <source>Preparing the section… the first time takes up to a minute.</source>
+            <translation>Abschnitt wird vorbereitet… beim ersten Mal bis zu einer Minute.</translation>
+        </message>
+        <message>
+            <source>cannot be told yet</source>
+            <translation>noch nicht zu sagen</translation>
+        </message>
+        <message>
+            <source>at {time}: {answer}</source>
+            <translation>bei {time}: {answer}</translation>
+        </message>
+        <message>
+            <source>Really inside: {pressure}</source>
+            <translation>Wirklich drin: {pressure}</translation>
+        </message>
+        <message>
+            <source>Liquid {liquid}, dry ice {ice}, vapour {vapour}</source>
+            <translation>Flüssigkeit {liquid}, Trockeneis {ice}, Dampf {vapour}</translation>
+        </message>
+        <message>
+            <source>Gas {gas}, dry metal {dry}, wet metal {wet}</source>
+            <translation>Gas {gas}, trockenes Metall {dry}, benetztes Metall {wet}</translation>
+        </message>
+        <message>
+            <source>Leak-by {grams} g/s</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Durchlass {grams} g/s</translation>
+        </message>
+        <message>
+            <source>Dry ice in the vent hose: {mass}</source>
+            <translation>Trockeneis im Ablassschlauch: {mass}</translation>
+        </message>
+        <message>
+            <source>CO2 in oil and desiccant: {mass}</source>
+            <translation>CO2 in Öl und Trockenmittel: {mass}</translation>
+        </message>
+        <message>
+            <source>The gauge showed {pressure}.</source>
+            <translation>Das Manometer zeigte {pressure}.</translation>
+        </message>
+        <message>
+            <source>The program said: {state}. {reason}</source>
+            <translation>Das Programm sagte: {state}. {reason}</translation>
+        </message>
+        <message>
+            <source>The class said: {said}.</source>
+            <translation>Die Klasse sagte: {said}.</translation>
+        </message>
+        <message>
+            <source>The class did not commit itself.</source>
+            <translation>Die Klasse hat sich nicht festgelegt.</translation>
+        </message>
+        <message>
+            <source>Expected: {words}</source>
+            <translation>Zu erwarten: {words}</translation>
+        </message>
+        <message>
+            <source>A novice says: {words}</source>
+            <translation>Ein Anfänger sagt: {words}</translation>
+        </message>
+        <message>
+            <source>What decides: {words}</source>
+            <translation>Was entscheidet: {words}</translation>
+        </message>
+        <message>
+            <source>Talk about: {words}</source>
+            <translation>Besprechen: {words}</translation>
+        </message>
+        <message>
+            <source>SIMULATED PRACTICE: not a job, nothing was vented</source>
+            <translation>SIMULIERTE ÜBUNG: kein Auftrag, nichts wurde abgelassen</translation>
+        </message>
+        <message>
+            <source>dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation>Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>vapour</source>
+            <translation>Dampf</translation>
+        </message>
+    </context>
+    <context>
+        <name>Command</name>
+        <message>
+            <source>Run again</source>
+            <translation>Noch einmal</translation>
+        </message>
+        <message>
+            <source>Show prompts</source>
+            <translation>Anweisungen zeigen</translation>
+        </message>
+        <message>
+            <source>Score sheet</source>
+            <translation>Auswertung</translation>
+        </message>
+        <message>
+            <source>Test sound</source>
+            <translation>Ton prüfen</translation>
+        </message>
+        <message>
+            <source>Withdraw note</source>
+            <translation>Notiz widerrufen</translation>
+        </message>
+        <message>
+            <source>Theme</source>
+            <translation>Farben</translation>
+        </message>
+        <message>
+            <source>Units</source>
+            <translation>Einheiten</translation>
+        </message>
+        <message>
+            <source>Text size</source>
+            <translation>Textgröße</translation>
+        </message>
+        <message>
+            <source>Full screen</source>
+            <translation>Vollbild</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Sprache</translation>
+        </message>
+        <message>
+            <source>Job</source>
+            <translation>Auftrag</translation>
+        </message>
+        <message>
+            <source>Quit</source>
+            <translation>Beenden</translation>
+        </message>
+        <message>
+            <source>Screen size</source>
+            <translation>Schirmgröße</translation>
+        </message>
+        <message>
+            <source>Blind replay</source>
+            <translation>Blind wiedergeben</translation>
+        </message>
+        <message>
+            <source>Compare a vent</source>
+            <translation>Vergleichen</translation>
+        </message>
+        <message>
+            <source>Nothing to compare</source>
+            <translation>Nichts zu vergleichen</translation>
+        </message>
+        <message>
+            <source>Save picture</source>
+            <translation>Bild sichern</translation>
+        </message>
+        <message>
+            <source>Save drawing</source>
+            <translation>Zeichnung sichern</translation>
+        </message>
+        <message>
+            <source>Save readings</source>
+            <translation>Messwerte sichern</translation>
+        </message>
+        <message>
+            <source>Saved: {path}</source>
+            <translation>Gesichert: {path}</translation>
+        </message>
+        <message>
+            <source>Could not be written: {path}</source>
+            <translation>Nicht zu schreiben: {path}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Connect</name>
+        <message>
+            <source>Section</source>
+            <translation>Abschnitt</translation>
+        </message>
+        <message>
+            <source>Volume of the section, litres</source>
+            <translation>Volumen des Abschnitts, Liter</translation>
+        </message>
+        <message>
+            <source>Altitude, m</source>
+            <translation>Höhe, m</translation>
+        </message>
+        <message>
+            <source>Gauge full scale, with unit</source>
+            <translation>Messbereichsende, mit Einheit</translation>
+        </message>
+        <message>
+            <source>Gauge accuracy, % of full scale</source>
+            <translation>Genauigkeit, % vom Endwert</translation>
+        </message>
+        <message>
+            <source>Gauge reads open to air, with unit</source>
+            <translation>Anzeige an Luft, mit Einheit</translation>
+        </message>
+        <message>
+            <source>Relief setting, with unit</source>
+            <translation>Sicherheitsventil, mit Einheit</translation>
+        </message>
+        <message>
+            <source>Highest allowed pressure, with unit</source>
+            <translation>Höchster Druck PS, mit Einheit</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Manometer verbinden</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>Folder for recordings</source>
+            <translation>Ordner für Aufzeichnungen</translation>
+        </message>
+        <message>
+            <source>Opening…</source>
+            <translation>Wird geöffnet…</translation>
+        </message>
+    </context>
+    <context>
+        <name>Guide</name>
+        <message>
+            <source>Read the reveal, then More: run again with one thing changed.</source>
+            <translation>Auflösung lesen, dann Mehr: noch einmal mit einer Änderung.</translation>
+        </message>
+        <message>
+            <source>Press Reveal (R) to see what was really inside.</source>
+            <translation>Auflösung (R) zeigt, was wirklich drin war.</translation>
+        </message>
+        <message>
+            <source>Press Space to let the time go; - and + change its speed.</source>
+            <translation>Leertaste lässt die Zeit laufen; - und + ändern das Tempo.</translation>
+        </message>
+        <message>
+            <source>Open the vent (O), a quarter a touch, and watch the margin.</source>
+            <translation>Ablass öffnen (O), je ein Viertel, und den Abstand beobachten.</translation>
+        </message>
+        <message>
+            <source>The pressure falls. Slow down near the stop line.</source>
+            <translation>Der Druck fällt. Nahe der Stopplinie langsamer werden.</translation>
+        </message>
+        <message>
+            <source>Near the stop line: close the vent (C).</source>
+            <translation>Nahe der Stopplinie: Ablass schließen (C).</translation>
+        </message>
+        <message>
+            <source>Is it flat or still rising? Commit yourself: Predict (G).</source>
+            <translation>Flach oder noch steigend? Festlegen: Vorhersage (G).</translation>
+        </message>
+        <message>
+            <source>Hold: leave the vent shut and watch how the rise dies away, or not.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halten: Ablass zu lassen und sehen, ob der Anstieg abklingt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Job</name>
+        <message>
+            <source>Log of the test</source>
+            <translation>Protokoll der Prüfung</translation>
+        </message>
+        <message>
+            <source>Readings (*.csv)</source>
+            <translation>Messwerte (*.csv)</translation>
+        </message>
+        <message>
+            <source>Signed, digest </source>
+            <translation>Unterschrieben, Prüfsumme </translation>
+        </message>
+        <message>
+            <source>Report: </source>
+            <translation>Bericht: </translation>
+        </message>
+        <message>
+            <source>SIMULATED PRACTICE: never signed</source>
+            <translation>SIMULIERTE ÜBUNG: nie unterschrieben</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Ihr Name</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>Step back</source>
+            <translation>Schritt zurück</translation>
+        </message>
+        <message>
+            <source>Skip</source>
+            <translation>Auslassen</translation>
+        </message>
+        <message>
+            <source>Report</source>
+            <translation>Bericht</translation>
+        </message>
+        <message>
+            <source>Sign</source>
+            <translation>Unterschreiben</translation>
+        </message>
+        <message>
+            <source>Step done</source>
+            <translation>Schritt erledigt</translation>
+        </message>
+        <message>
+            <source>Every step has ended</source>
+            <translation>Alle Schritte sind beendet</translation>
+        </message>
+        <message>
+            <source>Waits for: </source>
+            <translation>Wartet auf: </translation>
+        </message>
+        <message>
+            <source>Write your name first (top right).</source>
+            <translation>Zuerst Ihren Namen schreiben (oben rechts).</translation>
+        </message>
+        <message>
+            <source>Why is this step left out? Enter keeps it</source>
+            <translation>Warum entfällt dieser Schritt? Enter behält es</translation>
+        </message>
+        <message>
+            <source>Why one step back? Enter keeps it</source>
+            <translation>Warum einen Schritt zurück? Enter behält es</translation>
+        </message>
+        <message>
+            <source>Why is it taken back? Enter keeps it</source>
+            <translation>Warum wird es zurückgenommen? Enter behält es</translation>
+        </message>
+        <message>
+            <source>Note for the record. Enter keeps it</source>
+            <translation>Notiz fürs Protokoll. Enter behält sie</translation>
+        </message>
+        <message>
+            <source>Your role, such as technician. Enter signs</source>
+            <translation>Ihre Rolle, etwa Techniker. Enter unterschreibt</translation>
+        </message>
+        <message>
+            <source>Do</source>
+            <translation>Tun</translation>
+        </message>
+        <message>
+            <source>Caution</source>
+            <translation>Vorsicht</translation>
+        </message>
+        <message>
+            <source>What goes wrong here</source>
+            <translation>Was hier schiefgeht</translation>
+        </message>
+        <message>
+            <source>Read off</source>
+            <translation>Ablesen</translation>
+        </message>
+        <message>
+            <source>no fresh reading</source>
+            <translation>kein frischer Messwert</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source> (if there is any)</source>
+            <translation> (falls vorhanden)</translation>
+        </message>
+        <message>
+            <source>I saw the gauge move</source>
+            <translation>Ich sah das Manometer sich bewegen</translation>
+        </message>
+        <message>
+            <source>Judge a log of this test</source>
+            <translation>Protokoll dieser Prüfung beurteilen</translation>
+        </message>
+        <message>
+            <source>Valve</source>
+            <translation>Ventil</translation>
+        </message>
+        <message>
+            <source>Lock</source>
+            <translation>Schloss</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Schild</translation>
+        </message>
+        <message>
+            <source>Shut, locked, tagged</source>
+            <translation>Zu, gesperrt, beschildert</translation>
+        </message>
+        <message>
+            <source>Open again</source>
+            <translation>Wieder offen</translation>
+        </message>
+        <message>
+            <source>A job: plan, vent, prove, work, test, record</source>
+            <translation>Ein Auftrag: planen, ablassen, nachweisen, arbeiten, prüfen, festhalten</translation>
+        </message>
+        <message>
+            <source>Section</source>
+            <translation>Abschnitt</translation>
+        </message>
+        <message>
+            <source>Site</source>
+            <translation>Standort</translation>
+        </message>
+        <message>
+            <source>Unit or room</source>
+            <translation>Anlage oder Raum</translation>
+        </message>
+        <message>
+            <source>Drawing and revision</source>
+            <translation>Zeichnung und Revision</translation>
+        </message>
+        <message>
+            <source>Work to be done</source>
+            <translation>Auszuführende Arbeit</translation>
+        </message>
+        <message>
+            <source>Technician</source>
+            <translation>Techniker</translation>
+        </message>
+        <message>
+            <source>Technician's certificate</source>
+            <translation>Nachweis des Technikers</translation>
+        </message>
+        <message>
+            <source>Second person</source>
+            <translation>Zweite Person</translation>
+        </message>
+        <message>
+            <source>Supervisor</source>
+            <translation>Aufsicht</translation>
+        </message>
+        <message>
+            <source>Gauge: name, serial number</source>
+            <translation>Manometer: Name, Seriennummer</translation>
+        </message>
+        <message>
+            <source>Gauge: class and range</source>
+            <translation>Manometer: Klasse und Bereich</translation>
+        </message>
+        <message>
+            <source>Gauge: calibrated on</source>
+            <translation>Manometer: kalibriert am</translation>
+        </message>
+        <message>
+            <source>Put the job's folder in</source>
+            <translation>Ordner des Auftrags in</translation>
+        </message>
+        <message>
+            <source>Your site's steps (TOML), empty for the usual</source>
+            <translation>Schritte Ihres Standorts (TOML), leer: die üblichen</translation>
+        </message>
+        <message>
+            <source>Open a job</source>
+            <translation>Auftrag öffnen</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Beginnen</translation>
+        </message>
+        <message>
+            <source>Give the section and at least one name.</source>
+            <translation>Abschnitt und mindestens einen Namen angeben.</translation>
+        </message>
+        <message>
+            <source>A job's folder</source>
+            <translation>Ordner eines Auftrags</translation>
+        </message>
+        <message>
+            <source>triple point </source>
+            <translation>Tripelpunkt </translation>
+        </message>
+        <message>
+            <source>No readings come: look at the mechanical gauge.</source>
+            <translation>Es kommen keine Messwerte: aufs mechanische Manometer sehen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Key</name>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Shorter</source>
+            <translation>Kürzer</translation>
+        </message>
+        <message>
+            <source>Longer</source>
+            <translation>Länger</translation>
+        </message>
+        <message>
+            <source>Start</source>
+            <translation>Start</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Verlassen</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <translation>Öffnen</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>Slower</source>
+            <translation>Langsam</translation>
+        </message>
+        <message>
+            <source>Faster</source>
+            <translation>Schnell</translation>
+        </message>
+        <message>
+            <source>Predict</source>
+            <translation>Vorhersage</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Ansicht</translation>
+        </message>
+        <message>
+            <source>Reveal</source>
+            <translation>Auflösung</translation>
+        </message>
+        <message>
+            <source>More</source>
+            <translation>Mehr</translation>
+        </message>
+        <message>
+            <source>Zoom</source>
+            <translation>Zoom</translation>
+        </message>
+        <message>
+            <source>Why?</source>
+            <translation>Warum?</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Weiter</translation>
+        </message>
+        <message>
+            <source>Pause</source>
+            <translation>Pause</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Beginnen</translation>
+        </message>
+        <message>
+            <source>Connect</source>
+            <translation>Verbinden</translation>
+        </message>
+        <message>
+            <source>Vent opened</source>
+            <translation>Offen</translation>
+        </message>
+        <message>
+            <source>Vent closed</source>
+            <translation>Zu</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Gesehen</translation>
+        </message>
+        <message>
+            <source>Silence</source>
+            <translation>Stumm</translation>
+        </message>
+        <message>
+            <source>Play</source>
+            <translation>Spielen</translation>
+        </message>
+        <message>
+            <source>Previous</source>
+            <translation>Voriges</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Nächstes</translation>
+        </message>
+    </context>
+    <context>
+        <name>Live</name>
+        <message>
+            <source>End the vent and its record?</source>
+            <translation>Ablassen und Aufzeichnung beenden?</translation>
+        </message>
+        <message>
+            <source>End</source>
+            <translation>Beenden</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Weiter</translation>
+        </message>
+    </context>
+    <context>
+        <name>Note</name>
+        <message>
+            <source>Note for the record (empty: a mark)</source>
+            <translation>Notiz für die Aufzeichnung (leer: eine Marke)</translation>
+        </message>
+        <message>
+            <source>Keep (Enter)</source>
+            <translation>Behalten (Enter)</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plan</name>
+        <message>
+            <source>Volume, litres</source>
+            <translation>Volumen, Liter</translation>
+        </message>
+        <message>
+            <source>Charge, °C</source>
+            <translation>Füllung, °C</translation>
+        </message>
+        <message>
+            <source>or charge, bar g</source>
+            <translation>oder Füllung, bar g</translation>
+        </message>
+        <message>
+            <source>Liquid, % of volume</source>
+            <translation>Flüssigkeit, Vol.-%</translation>
+        </message>
+        <message>
+            <source>Altitude, m</source>
+            <translation>Höhe, m</translation>
+        </message>
+        <message>
+            <source>Gauge range, bar g</source>
+            <translation>Messbereich, bar g</translation>
+        </message>
+        <message>
+            <source>Gauge accuracy, %</source>
+            <translation>Genauigkeit, %</translation>
+        </message>
+        <message>
+            <source>Vent bore, mm</source>
+            <translation>Ablassbohrung, mm</translation>
+        </message>
+        <message>
+            <source>Surroundings, °C</source>
+            <translation>Umgebung, °C</translation>
+        </message>
+        <message>
+            <source>Relief setting, bar g</source>
+            <translation>Sicherheitsventil, bar g</translation>
+        </message>
+        <message>
+            <source>Room, m³</source>
+            <translation>Raum, m³</translation>
+        </message>
+        <message>
+            <source>Air changes an hour</source>
+            <translation>Luftwechsel je Stunde</translation>
+        </message>
+        <message>
+            <source>Give the volume of the section, and the charge's °C or bar g.</source>
+            <translation>Volumen des Abschnitts angeben, dazu °C oder bar g der Füllung.</translation>
+        </message>
+        <message>
+            <source>{field} not given: {value} is assumed.</source>
+            <translation>{field} fehlt: {value} ist angenommen.</translation>
+        </message>
+        <message>
+            <source>{field}: {words} is not a number.</source>
+            <translation>{field}: {words} ist keine Zahl.</translation>
+        </message>
+        <message>
+            <source>Stop at {stop} (triple point {triple})</source>
+            <translation>Stopp bei {stop} (Tripelpunkt {triple})</translation>
+        </message>
+        <message>
+            <source>Dry ice if vented straight down: {mass}</source>
+            <translation>Trockeneis bei Ablassen in einem Zug: {mass}</translation>
+        </message>
+        <message>
+            <source>Stop pressure not before {time}, fully open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Stoppdruck nicht vor {time}, ganz offen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plot</name>
+        <message>
+            <source>if vapour only</source>
+            <translation>wenn nur Dampf</translation>
+        </message>
+        <message>
+            <source>least with liquid left</source>
+            <translation>mindestens bei Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>rise, {unit}</source>
+            <translation>Anstieg, {unit}</translation>
+        </message>
+        <message>
+            <source>time since the vent closed</source>
+            <translation>Zeit seit dem Schließen</translation>
+        </message>
+        <message>
+            <source>hold {number}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number}</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation>Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>vapour</source>
+            <translation>Dampf</translation>
+        </message>
+        <message>
+            <source>dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>triple point</source>
+            <translation>Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>Stopp</translation>
+        </message>
+    </context>
+    <context>
+        <name>Prompt</name>
+        <message>
+            <source>Vent</source>
+            <translation>Ablassen</translation>
+        </message>
+        <message>
+            <source>Close the vent and hold</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Schließen und halten</translation>
+        </message>
+        <message>
+            <source>Keep holding</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Weiter halten</translation>
+        </message>
+        <message>
+            <source>Vent again</source>
+            <translation>Wieder ablassen</translation>
+        </message>
+        <message>
+            <source>Vapour only: vent to zero</source>
+            <translation>Nur Dampf: bis null ablassen</translation>
+        </message>
+        <message>
+            <source>Dry ice: hold, keep clear</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Trockeneis: halten, Abstand</translation>
+        </message>
+        <message>
+            <source>Open the bleeds at both ends</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Entlüftungen an beiden Enden öffnen</translation>
+        </message>
+        <message>
+            <source>Vent now</source>
+            <translation>Jetzt ablassen</translation>
+        </message>
+        <message>
+            <source>Check the isolation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Absperrung prüfen</translation>
+        </message>
+        <message>
+            <source>Check the vent line</source>
+            <translation>Ablassleitung prüfen</translation>
+        </message>
+        <message>
+            <source>Check the gauge</source>
+            <translation>Manometer prüfen</translation>
+        </message>
+        <message>
+            <source>No data: close the vent</source>
+            <translation>Keine Daten: Ablass schließen</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Warten</translation>
+        </message>
+        <message>
+            <source>No data</source>
+            <translation>Keine Daten</translation>
+        </message>
+        <message>
+            <source>Stop: dry ice forming</source>
+            <translation>Stopp: Trockeneis entsteht</translation>
+        </message>
+        <message>
+            <source>Dry ice possible</source>
+            <translation>Trockeneis möglich</translation>
+        </message>
+        <message>
+            <source>Close now: below the triple point</source>
+            <translation>Jetzt schließen: unter dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>Close: hold for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Schließen: auf Trockeneis halten</translation>
+        </message>
+        <message>
+            <source>Wait: watch the closed section</source>
+            <translation>Warten: Abschnitt beobachten</translation>
+        </message>
+        <message>
+            <source>Vent when ready</source>
+            <translation>Ablassen, wenn bereit</translation>
+        </message>
+        <message>
+            <source>Hold for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Auf Trockeneis halten</translation>
+        </message>
+        <message>
+            <source>Liquid: vent again</source>
+            <translation>Flüssigkeit: wieder ablassen</translation>
+        </message>
+        <message>
+            <source>Open the vent slowly and watch the margin above the triple point. Fall slowly for the last 10 bar. The prompt to close comes early enough for your hand to reach the valve; do not wait for the stop line itself.</source>
+            <translation>Ablass langsam öffnen und den Abstand über dem Tripelpunkt beobachten. Die letzten 10 bar langsam fallen lassen. Die Anweisung zum Schließen kommt früh genug für die Hand am Ventil; nicht auf die Stopplinie selbst warten.</translation>
+        </message>
+        <message>
+            <source>Shut the vent valve now and leave everything still. Below the triple point liquid turns to dry ice, and a gauge at zero would no longer prove anything.</source>
+            <translation>Ablassventil jetzt schließen und alles in Ruhe lassen. Unter dem Tripelpunkt wird Flüssigkeit zu Trockeneis, und ein Manometer auf null beweist dann nichts mehr.</translation>
+        </message>
+        <message>
+            <source>Leave the valve shut. The first minute is gas warming up in every case; only the later slope, and the next hold, tell liquid from gas. The time left is the earliest that the hold can decide, not a time after which the section is empty.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ventil geschlossen lassen. In der ersten Minute erwärmt sich immer das Gas; erst die spätere Steigung und der nächste Halt trennen Flüssigkeit von Gas. Die Restzeit ist das Früheste, was der Halt entscheiden kann, nicht eine Zeit, nach der der Abschnitt leer ist.</translation>
+        </message>
+        <message>
+            <source>Liquid is indicated, or this hold could not exclude it. Vent from here back down towards the stop pressure, never lower, then hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Flüssigkeit ist angezeigt, oder dieser Halt konnte sie nicht ausschließen. Von hier wieder bis zum Stoppdruck ablassen, nie tiefer, dann erneut halten.</translation>
+        </message>
+        <message>
+            <source>The hold shows no liquid above its detection limit. Vent down, stop near 1 bar gauge and hold for dry ice, then go on to zero. Watch for a shelf at the triple point: if the fall stalls there, close and treat it as dry ice.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Der Halt zeigt keine Flüssigkeit über seiner Nachweisgrenze. Ablassen, nahe 1 bar Überdruck anhalten und auf Trockeneis halten, dann weiter auf null. Auf eine Stufe am Tripelpunkt achten: stockt der Fall dort, schließen und als Trockeneis behandeln.</translation>
+        </message>
+        <message>
+            <source>Dry ice is indicated or not excluded. Keep out of line of hose and cover: pressure may stand on both sides of a plug. The sentence under the prompt says whether the vented side stays open. Let ambient heat work; never strike, blow out or warm a plug. Snow that is shut in can rise far above the rated pressure: watch the gauge. No time alone ends this hold, and a gauge at zero is not proof of empty.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Trockeneis ist angezeigt oder nicht ausgeschlossen. Nicht in der Linie von Schlauch und Deckel stehen: auf beiden Seiten eines Pfropfens kann Druck sein. Der Satz unter der Anweisung sagt, ob die Ablassseite offen bleibt. Umgebungswärme wirken lassen; einen Pfropfen nie schlagen, ausblasen oder erwärmen. Eingeschlossener Schnee kann weit über den zulässigen Druck steigen: Manometer beobachten. Keine Zeit allein beendet diesen Halt, und null auf dem Manometer ist kein Beweis für leer.</translation>
+        </message>
+        <message>
+            <source>Open the bleeds at both ends and leave them open. A plug between the gauge and the section hides pressure. This is a reading, not permission to open.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Entlüftungen an beiden Enden öffnen und offen lassen. Ein Pfropfen zwischen Manometer und Abschnitt verbirgt Druck. Das ist ein Messwert, keine Erlaubnis zum Öffnen.</translation>
+        </message>
+        <message>
+            <source>The closed-in pressure is near a limit, or rises as a liquid-full section does. Open the vent now; stand clear of the outlet.</source>
+            <translation>Der eingeschlossene Druck ist nahe einer Grenze oder steigt wie in einem flüssigkeitsvollen Abschnitt. Ablass jetzt öffnen; Abstand zum Austritt halten.</translation>
+        </message>
+        <message>
+            <source>Pressure rises in a way that points to flow past a closed isolation valve. Re-seat and lock the valves, or double block and bleed. Venting alone will not end it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed, isolation</translatorcomment>
+            <translation>Der Druck steigt so, dass ein Durchlass am geschlossenen Absperrventil zu vermuten ist. Ventile neu schließen und sichern, oder doppelt absperren und zwischenentlüften. Ablassen allein beendet es nicht.</translation>
+        </message>
+        <message>
+            <source>The vent is open but the pressure does not fall: a plug of dry ice in the vent line, or the shelf at the triple point. Close the vent. Do not look into, strike or heat the outlet.</source>
+            <translation>Der Ablass ist offen, aber der Druck fällt nicht: ein Pfropfen aus Trockeneis in der Leitung oder die Stufe am Tripelpunkt. Ablass schließen. Nicht in den Austritt sehen, nicht schlagen, nicht erhitzen.</translation>
+        </message>
+        <message>
+            <source>The gauge shows values that a live section would not, or has reached its limit. Compare with the mechanical gauge; check the line to the gauge for a plug.</source>
+            <translation>Das Manometer zeigt Werte, die ein Abschnitt nicht zeigen würde, oder ist am Bereichsende. Mit dem mechanischen Manometer vergleichen; Leitung zum Manometer auf einen Pfropfen prüfen.</translation>
+        </message>
+        <message>
+            <source>Close the vent. Read the mechanical gauge. If it rises, vent. Nothing shown before the gap holds any longer: the hold starts again when readings are back.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ablass schließen. Mechanisches Manometer ablesen. Steigt es, ablassen. Nichts von vor der Lücke gilt noch: der Halt beginnt neu, wenn wieder Messwerte kommen.</translation>
+        </message>
+        <message>
+            <source>Nothing to do before the vent starts.</source>
+            <translation>Vor dem Ablassen ist nichts zu tun.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Replay</name>
+        <message>
+            <source>reading the record: {percent} %</source>
+            <translation>Aufzeichnung wird gelesen: {percent} %</translation>
+        </message>
+        <message>
+            <source>the record could not be judged to its end: {error}</source>
+            <translation>die Aufzeichnung konnte nicht bis zum Ende beurteilt werden: {error}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Samples</name>
+        <message>
+            <source>Simulated vents: invented readings, replayed at ten times speed</source>
+            <translation>Simulierte Vorgänge: erfundene Messwerte, zehnfache Geschwindigkeit</translation>
+        </message>
+    </context>
+    <context>
+        <name>Source</name>
+        <message>
+            <source>opening</source>
+            <translation>wird geöffnet</translation>
+        </message>
+        <message>
+            <source>waiting for readings</source>
+            <translation>wartet auf Messwerte</translation>
+        </message>
+        <message>
+            <source>live</source>
+            <translation>live</translation>
+        </message>
+        <message>
+            <source>readings come late</source>
+            <translation>Messwerte kommen verspätet</translation>
+        </message>
+        <message>
+            <source>source lost</source>
+            <translation>Quelle verloren</translation>
+        </message>
+        <message>
+            <source>not readable</source>
+            <translation>nicht lesbar</translation>
+        </message>
+        <message>
+            <source>the stream has ended</source>
+            <translation>der Datenstrom ist zu Ende</translation>
+        </message>
+        <message>
+            <source>refused</source>
+            <translation>abgewiesen</translation>
+        </message>
+        <message>
+            <source>this program has a fault</source>
+            <translation>dieses Programm hat einen Fehler</translation>
+        </message>
+    </context>
+    <context>
+        <name>Start</name>
+        <message>
+            <source>Open a recorded vent</source>
+            <translation>Aufzeichnung öffnen</translation>
+        </message>
+        <message>
+            <source>A readings log, from this program or another logger.</source>
+            <translation>Messwerte aus diesem Programm oder einem anderen Logger.</translation>
+        </message>
+        <message>
+            <source>Try a sample</source>
+            <translation>Beispiel ansehen</translation>
+        </message>
+        <message>
+            <source>Simulated vents that ship with the program, replayed.</source>
+            <translation>Simulierte Vorgänge, die dem Programm beiliegen.</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Manometer verbinden</translation>
+        </message>
+        <message>
+            <source>Watch a live vent with prompts, and record it.</source>
+            <translation>Live mit Anweisungen verfolgen und aufzeichnen.</translation>
+        </message>
+        <message>
+            <source>Plan a vent</source>
+            <translation>Ablassen planen</translation>
+        </message>
+        <message>
+            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Füllung, Stoppdruck, Trockeneis, Raum und Zeit vorab.</translation>
+        </message>
+        <message>
+            <source>Practise</source>
+            <translation>Üben</translation>
+        </message>
+        <message>
+            <source>Work the valve of a simulated section; alone or with a class.</source>
+            <translation>Das Ventil eines simulierten Abschnitts bedienen, allein oder im Unterricht.</translation>
+        </message>
+        <message>
+            <source>A job</source>
+            <translation>Ein Auftrag</translation>
+        </message>
+        <message>
+            <source>Step by step from the permit to the signed record.</source>
+            <translation>Schritt für Schritt vom Freigabeschein zum Protokoll.</translation>
+        </message>
+        <message>
+            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
+            <translation>Neben Ihnen, während ein abgesperrter CO2-Abschnitt abgelassen wird: was noch drin ist, wie sicher, und was zu tun ist.</translation>
+        </message>
+        <message>
+            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
+            <translation>Es rät anhand von Messwerten. Es sagt nie, dass ein Abschnitt gefahrlos zu öffnen ist: Ihr Verfahren, Ihr Freigabeschein und das mechanische Manometer entscheiden.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Status</name>
+        <message>
+            <source>recording; disk nearly full</source>
+            <translation>zeichnet auf; Platte fast voll</translation>
+        </message>
+        <message>
+            <source>recording: {lines} lines</source>
+            <translation>Aufzeichnung: {lines} Zeilen</translation>
+        </message>
+        <message>
+            <source>NO SOUND</source>
+            <translation>KEIN TON</translation>
+        </message>
+        <message>
+            <source>recording</source>
+            <translation>zeichnet auf</translation>
+        </message>
+        <message>
+            <source>NOT RECORDING</source>
+            <translation>KEINE AUFZEICHNUNG</translation>
+        </message>
+    </context>
+    <context>
+        <name>Text</name>
+        <message>
+            <source>STALE</source>
+            <translation>VERALTET</translation>
+        </message>
+        <message>
+            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
+            <translation>Ablass geschlossen lassen und das mechanische Manometer ablesen, bis Messwerte kommen.</translation>
+        </message>
+        <message>
+            <source>No reading yet</source>
+            <translation>Noch kein Messwert</translation>
+        </message>
+        <message>
+            <source>above the triple point</source>
+            <translation>über dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
+            <translation>Ablass schließen und das mechanische Manometer ablesen; steigt es, ablassen. Nichts vorher Gezeigtes gilt noch.</translation>
+        </message>
+        <message>
+            <source>No reading for {age} s.</source>
+            <translation>Seit {age} s kein Messwert.</translation>
+        </message>
+        <message>
+            <source>Inside: unknown while there are no readings</source>
+            <translation>Inhalt: unbekannt, solange Messwerte fehlen</translation>
+        </message>
+        <message>
+            <source>AT the triple point</source>
+            <translation>AM Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>BELOW the triple point</source>
+            <translation>UNTER dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>{gap} above the stop pressure {stop}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{gap} über dem Stoppdruck {stop}</translation>
+        </message>
+        <message>
+            <source>{gap} below the stop pressure {stop}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{gap} unter dem Stoppdruck {stop}</translation>
+        </message>
+        <message>
+            <source>stop pressure in {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Stoppdruck in {time}</translation>
+        </message>
+        <message>
+            <source>line temperature not measured</source>
+            <translation>Rohrtemperatur nicht gemessen</translation>
+        </message>
+        <message>
+            <source>line {temperature}</source>
+            <translation>Rohr {temperature}</translation>
+        </message>
+        <message>
+            <source>vent valve: not known</source>
+            <translation>Ablassventil: unbekannt</translation>
+        </message>
+        <message>
+            <source>vent valve: OPEN</source>
+            <translation>Ablassventil: OFFEN</translation>
+        </message>
+        <message>
+            <source>vent valve: CLOSED</source>
+            <translation>Ablassventil: ZU</translation>
+        </message>
+        <message>
+            <source>rate not known</source>
+            <translation>Rate unbekannt</translation>
+        </message>
+        <message>
+            <source>steady</source>
+            <translation>gleichbleibend</translation>
+        </message>
+        <message>
+            <source>falling {rate}/min</source>
+            <translation>fällt {rate}/min</translation>
+        </message>
+        <message>
+            <source>rising {rate}/min</source>
+            <translation>steigt {rate}/min</translation>
+        </message>
+        <message>
+            <source>no reading yet</source>
+            <translation>noch kein Messwert</translation>
+        </message>
+        <message>
+            <source>reading {age} min old</source>
+            <translation>Messwert {age} min alt</translation>
+        </message>
+        <message>
+            <source>reading {age} s old</source>
+            <translation>Messwert {age} s alt</translation>
+        </message>
+        <message>
+            <source>at least {least}, no upper bound</source>
+            <translation>mindestens {least}, keine Obergrenze</translation>
+        </message>
+        <message>
+            <source>not bounded</source>
+            <translation>nicht begrenzt</translation>
+        </message>
+        <message>
+            <source>{low} to {high} ({percent} %)</source>
+            <translation>{low} bis {high} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>{best} ({low} to {high}, {percent} %)</source>
+            <translation>{best} ({low} bis {high}, {percent} %)</translation>
+        </message>
+        <message>
+            <source>share not bounded</source>
+            <translation>Anteil nicht begrenzt</translation>
+        </message>
+        <message>
+            <source>{low} to {high} % of the volume</source>
+            <translation>{low} bis {high} % des Volumens</translation>
+        </message>
+        <message>
+            <source>Inside: no hold yet</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Inhalt: noch kein Halt</translation>
+        </message>
+        <message>
+            <source>Inside: {state}</source>
+            <translation>Inhalt: {state}</translation>
+        </message>
+        <message>
+            <source>Liquid: {amount}</source>
+            <translation>Flüssigkeit: {amount}</translation>
+        </message>
+        <message>
+            <source>Dry ice: {amount}</source>
+            <translation>Trockeneis: {amount}</translation>
+        </message>
+        <message>
+            <source>This hold could see {least} or more</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Dieser Halt sieht ab {least}</translation>
+        </message>
+        <message>
+            <source>This hold has no detection limit yet</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch keine Nachweisgrenze</translation>
+        </message>
+        <message>
+            <source>Hold {number}: {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number}: {time}</translation>
+        </message>
+        <message>
+            <source>{time} left at least</source>
+            <translation>noch mindestens {time}</translation>
+        </message>
+        <message>
+            <source>Inside: hidden</source>
+            <translation>Inhalt: verborgen</translation>
+        </message>
+    </context>
+</TS>

@@ -1,0 +1,1423 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+    <context>
+        <name>Alarm</name>
+        <message>
+            <source>now</source>
+            <translation>ahora</translation>
+        </message>
+        <message>
+            <source>has been</source>
+            <translation>hubo</translation>
+        </message>
+        <message>
+            <source>not acknowledged</source>
+            <translation>sin confirmar</translation>
+        </message>
+        <message>
+            <source>ALARM:</source>
+            <translation>ALARMA:</translation>
+        </message>
+        <message>
+            <source>silent for {time}</source>
+            <translation>en silencio {time}</translation>
+        </message>
+        <message>
+            <source>Below the triple point</source>
+            <translation>Por debajo del punto triple</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Hielo seco</translation>
+        </message>
+        <message>
+            <source>No data</source>
+            <translation>Sin datos</translation>
+        </message>
+        <message>
+            <source>Pressure too high</source>
+            <translation>Presión demasiado alta</translation>
+        </message>
+        <message>
+            <source>Vent line</source>
+            <translation>Línea de venteo</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>Manómetro</translation>
+        </message>
+        <message>
+            <source>Close the vent</source>
+            <translation>Cerrar el venteo</translation>
+        </message>
+        <message>
+            <source>Not recording</source>
+            <translation>Sin registrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>Banner</name>
+        <message>
+            <source>REPLAY: a recording, not the gauge</source>
+            <translation>REPRODUCCIÓN: un registro, no el manómetro</translation>
+        </message>
+        <message>
+            <source>CLASS: an exercise, not a vent</source>
+            <translation>CLASE: un ejercicio, no un venteo</translation>
+        </message>
+        <message>
+            <source>SIMULATED: invented readings</source>
+            <translation>SIMULADO: lecturas inventadas</translation>
+        </message>
+    </context>
+    <context>
+        <name>Blind</name>
+        <message>
+            <source>What would you do now?</source>
+            <translation>¿Qué haría usted ahora?</translation>
+        </message>
+        <message>
+            <source>Prompt and verdict are hidden. B shows them.</source>
+            <translation>La indicación y el veredicto están ocultos. B los muestra.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Calibrate</name>
+        <message>
+            <source>Lay a ruler on the screen and make the bar 100 mm long.</source>
+            <translation>Ponga una regla en la pantalla y haga la barra de 100 mm.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Charge</name>
+        <message>
+            <source>full of liquid</source>
+            <translation>lleno de líquido</translation>
+        </message>
+        <message>
+            <source>liquid and vapour</source>
+            <translation>líquido y vapor</translation>
+        </message>
+        <message>
+            <source>vapour only</source>
+            <translation>solo vapor</translation>
+        </message>
+        <message>
+            <source>dry ice</source>
+            <translation>hielo seco</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>indeterminado</translation>
+        </message>
+        <message>
+            <source>no leak-by seen</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>sin paso de válvula visto</translation>
+        </message>
+        <message>
+            <source>leak-by suspected</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>posible paso de válvula</translation>
+        </message>
+        <message>
+            <source>leak-by not determined</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>paso de válvula sin determinar</translation>
+        </message>
+    </context>
+    <context>
+        <name>Class</name>
+        <message>
+            <source>Committed {said}. Space goes on.</source>
+            <translation>Respuesta {said}. Espacio continúa.</translation>
+        </message>
+        <message>
+            <source>first run</source>
+            <translation>primera vez</translation>
+        </message>
+        <message>
+            <source>vent valve {percent} % open</source>
+            <translation>válvula de venteo {percent} % abierta</translation>
+        </message>
+        <message>
+            <source>vent valve CLOSED</source>
+            <translation>válvula de venteo CERRADA</translation>
+        </message>
+        <message>
+            <source>paused</source>
+            <translation>en pausa</translation>
+        </message>
+        <message>
+            <source>What is inside now? Decide before the trace goes on.</source>
+            <translation>¿Qué hay dentro ahora? Decida antes de seguir.</translation>
+        </message>
+        <message>
+            <source>random section {seed}</source>
+            <translation>tramo al azar {seed}</translation>
+        </message>
+        <message>
+            <source>{words}: write yes or no</source>
+            <translation>{words}: escriba yes o no</translation>
+        </message>
+        <message>
+            <source>{words}: write a number</source>
+            <translation>{words}: escriba un número</translation>
+        </message>
+        <message>
+            <source>Practise: simulated sections</source>
+            <translation>Practicar: tramos simulados</translation>
+        </message>
+        <message>
+            <source>Run again beside the first: change one thing</source>
+            <translation>Otra vez junto a la primera: cambie una cosa</translation>
+        </message>
+        <message>
+            <source>exercises</source>
+            <translation>ejercicios</translation>
+        </message>
+        <message>
+            <source>Random section</source>
+            <translation>Tramo al azar</translation>
+        </message>
+        <message>
+            <source>what to change</source>
+            <translation>qué cambiar</translation>
+        </message>
+        <message>
+            <source>its value, or the seed</source>
+            <translation>su valor, o la semilla</translation>
+        </message>
+        <message>
+            <source>A section drawn at random; the same seed gives the same section again.</source>
+            <translation>Un tramo elegido al azar; la misma semilla da el mismo tramo.</translation>
+        </message>
+        <message>
+            <source>seed</source>
+            <translation>semilla</translation>
+        </message>
+        <message>
+            <source>Watch: {what}</source>
+            <translation>Observe: {what}</translation>
+        </message>
+        <message>
+            <source>as it is</source>
+            <translation>tal como está</translation>
+        </message>
+        <message>
+            <source>The seed is a whole number.</source>
+            <translation>La semilla es un número entero.</translation>
+        </message>
+        <message>
+            <source>Preparing the section… the first time takes up to a minute.</source>
+            <translation>Preparando el tramo… la primera vez tarda hasta un minuto.</translation>
+        </message>
+        <message>
+            <source>cannot be told yet</source>
+            <translation>aún no se puede saber</translation>
+        </message>
+        <message>
+            <source>at {time}: {answer}</source>
+            <translation>en {time}: {answer}</translation>
+        </message>
+        <message>
+            <source>Really inside: {pressure}</source>
+            <translation>Dentro de verdad: {pressure}</translation>
+        </message>
+        <message>
+            <source>Liquid {liquid}, dry ice {ice}, vapour {vapour}</source>
+            <translation>Líquido {liquid}, hielo seco {ice}, vapor {vapour}</translation>
+        </message>
+        <message>
+            <source>Gas {gas}, dry metal {dry}, wet metal {wet}</source>
+            <translation>Gas {gas}, metal seco {dry}, metal mojado {wet}</translation>
+        </message>
+        <message>
+            <source>Leak-by {grams} g/s</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Paso de válvula {grams} g/s</translation>
+        </message>
+        <message>
+            <source>Dry ice in the vent hose: {mass}</source>
+            <translation>Hielo seco en la manguera: {mass}</translation>
+        </message>
+        <message>
+            <source>CO2 in oil and desiccant: {mass}</source>
+            <translation>CO2 en aceite y desecante: {mass}</translation>
+        </message>
+        <message>
+            <source>The gauge showed {pressure}.</source>
+            <translation>El manómetro marcaba {pressure}.</translation>
+        </message>
+        <message>
+            <source>The program said: {state}. {reason}</source>
+            <translation>El programa dijo: {state}. {reason}</translation>
+        </message>
+        <message>
+            <source>The class said: {said}.</source>
+            <translation>La clase dijo: {said}.</translation>
+        </message>
+        <message>
+            <source>The class did not commit itself.</source>
+            <translation>La clase no se decidió.</translation>
+        </message>
+        <message>
+            <source>Expected: {words}</source>
+            <translation>Esperado: {words}</translation>
+        </message>
+        <message>
+            <source>A novice says: {words}</source>
+            <translation>Un novato dice: {words}</translation>
+        </message>
+        <message>
+            <source>What decides: {words}</source>
+            <translation>Qué decide: {words}</translation>
+        </message>
+        <message>
+            <source>Talk about: {words}</source>
+            <translation>Para comentar: {words}</translation>
+        </message>
+        <message>
+            <source>SIMULATED PRACTICE: not a job, nothing was vented</source>
+            <translation>PRÁCTICA SIMULADA: no es un trabajo, no se venteó nada</translation>
+        </message>
+        <message>
+            <source>dry ice</source>
+            <translation>hielo seco</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation>líquido</translation>
+        </message>
+        <message>
+            <source>vapour</source>
+            <translation>vapor</translation>
+        </message>
+    </context>
+    <context>
+        <name>Command</name>
+        <message>
+            <source>Run again</source>
+            <translation>Otra vez</translation>
+        </message>
+        <message>
+            <source>Show prompts</source>
+            <translation>Mostrar indicaciones</translation>
+        </message>
+        <message>
+            <source>Score sheet</source>
+            <translation>Hoja de resultados</translation>
+        </message>
+        <message>
+            <source>Test sound</source>
+            <translation>Probar sonido</translation>
+        </message>
+        <message>
+            <source>Withdraw note</source>
+            <translation>Retirar nota</translation>
+        </message>
+        <message>
+            <source>Theme</source>
+            <translation>Tema</translation>
+        </message>
+        <message>
+            <source>Units</source>
+            <translation>Unidades</translation>
+        </message>
+        <message>
+            <source>Text size</source>
+            <translation>Tamaño de texto</translation>
+        </message>
+        <message>
+            <source>Full screen</source>
+            <translation>Pantalla completa</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Idioma</translation>
+        </message>
+        <message>
+            <source>Job</source>
+            <translation>Trabajo</translation>
+        </message>
+        <message>
+            <source>Quit</source>
+            <translation>Salir</translation>
+        </message>
+        <message>
+            <source>Screen size</source>
+            <translation>Medir pantalla</translation>
+        </message>
+        <message>
+            <source>Blind replay</source>
+            <translation>A ciegas</translation>
+        </message>
+        <message>
+            <source>Compare a vent</source>
+            <translation>Comparar</translation>
+        </message>
+        <message>
+            <source>Nothing to compare</source>
+            <translation>Nada que comparar</translation>
+        </message>
+        <message>
+            <source>Save picture</source>
+            <translation>Guardar imagen</translation>
+        </message>
+        <message>
+            <source>Save drawing</source>
+            <translation>Guardar dibujo</translation>
+        </message>
+        <message>
+            <source>Save readings</source>
+            <translation>Guardar lecturas</translation>
+        </message>
+        <message>
+            <source>Saved: {path}</source>
+            <translation>Guardado: {path}</translation>
+        </message>
+        <message>
+            <source>Could not be written: {path}</source>
+            <translation>No se pudo escribir: {path}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Connect</name>
+        <message>
+            <source>Section</source>
+            <translation>Tramo</translation>
+        </message>
+        <message>
+            <source>Volume of the section, litres</source>
+            <translation>Volumen del tramo, litros</translation>
+        </message>
+        <message>
+            <source>Altitude, m</source>
+            <translation>Altitud, m</translation>
+        </message>
+        <message>
+            <source>Gauge full scale, with unit</source>
+            <translation>Fondo de escala, con unidad</translation>
+        </message>
+        <message>
+            <source>Gauge accuracy, % of full scale</source>
+            <translation>Exactitud, % del fondo</translation>
+        </message>
+        <message>
+            <source>Gauge reads open to air, with unit</source>
+            <translation>Lectura al aire, con unidad</translation>
+        </message>
+        <message>
+            <source>Relief setting, with unit</source>
+            <translation>Ajuste de alivio, con unidad</translation>
+        </message>
+        <message>
+            <source>Highest allowed pressure, with unit</source>
+            <translation>Presión máxima, con unidad</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Conectar un manómetro</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Fuente</translation>
+        </message>
+        <message>
+            <source>Folder for recordings</source>
+            <translation>Carpeta de registros</translation>
+        </message>
+        <message>
+            <source>Opening…</source>
+            <translation>Abriendo…</translation>
+        </message>
+    </context>
+    <context>
+        <name>Guide</name>
+        <message>
+            <source>Read the reveal, then More: run again with one thing changed.</source>
+            <translation>Lea la solución; luego Más: otra vez con un cambio.</translation>
+        </message>
+        <message>
+            <source>Press Reveal (R) to see what was really inside.</source>
+            <translation>Solución (R) muestra qué había dentro de verdad.</translation>
+        </message>
+        <message>
+            <source>Press Space to let the time go; - and + change its speed.</source>
+            <translation>Espacio pone en marcha el tiempo; - y + cambian la velocidad.</translation>
+        </message>
+        <message>
+            <source>Open the vent (O), a quarter a touch, and watch the margin.</source>
+            <translation>Abra el venteo (O), un cuarto por toque, y vigile el margen.</translation>
+        </message>
+        <message>
+            <source>The pressure falls. Slow down near the stop line.</source>
+            <translation>La presión baja. Vaya despacio cerca de la línea de parada.</translation>
+        </message>
+        <message>
+            <source>Near the stop line: close the vent (C).</source>
+            <translation>Cerca de la línea de parada: cierre el venteo (C).</translation>
+        </message>
+        <message>
+            <source>Is it flat or still rising? Commit yourself: Predict (G).</source>
+            <translation>¿Plano o aún sube? Decídase: Predecir (G).</translation>
+        </message>
+        <message>
+            <source>Hold: leave the vent shut and watch how the rise dies away, or not.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espera: deje el venteo cerrado y vea si la subida se apaga o no.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Job</name>
+        <message>
+            <source>Log of the test</source>
+            <translation>Registro de la prueba</translation>
+        </message>
+        <message>
+            <source>Readings (*.csv)</source>
+            <translation>Lecturas (*.csv)</translation>
+        </message>
+        <message>
+            <source>Signed, digest </source>
+            <translation>Firmado, resumen </translation>
+        </message>
+        <message>
+            <source>Report: </source>
+            <translation>Informe: </translation>
+        </message>
+        <message>
+            <source>SIMULATED PRACTICE: never signed</source>
+            <translation>PRÁCTICA SIMULADA: nunca se firma</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Su nombre</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Dejar</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Guardar aparte</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Step back</source>
+            <translation>Paso atrás</translation>
+        </message>
+        <message>
+            <source>Skip</source>
+            <translation>Omitir</translation>
+        </message>
+        <message>
+            <source>Report</source>
+            <translation>Informe</translation>
+        </message>
+        <message>
+            <source>Sign</source>
+            <translation>Firmar</translation>
+        </message>
+        <message>
+            <source>Step done</source>
+            <translation>Paso hecho</translation>
+        </message>
+        <message>
+            <source>Every step has ended</source>
+            <translation>Todos los pasos han terminado</translation>
+        </message>
+        <message>
+            <source>Waits for: </source>
+            <translation>Espera: </translation>
+        </message>
+        <message>
+            <source>Write your name first (top right).</source>
+            <translation>Escriba primero su nombre (arriba a la derecha).</translation>
+        </message>
+        <message>
+            <source>Why is this step left out? Enter keeps it</source>
+            <translation>¿Por qué se omite este paso? Intro lo guarda</translation>
+        </message>
+        <message>
+            <source>Why one step back? Enter keeps it</source>
+            <translation>¿Por qué un paso atrás? Intro lo guarda</translation>
+        </message>
+        <message>
+            <source>Why is it taken back? Enter keeps it</source>
+            <translation>¿Por qué se retira? Intro lo guarda</translation>
+        </message>
+        <message>
+            <source>Note for the record. Enter keeps it</source>
+            <translation>Nota para el registro. Intro la guarda</translation>
+        </message>
+        <message>
+            <source>Your role, such as technician. Enter signs</source>
+            <translation>Su función, como técnico. Intro firma</translation>
+        </message>
+        <message>
+            <source>Do</source>
+            <translation>Hacer</translation>
+        </message>
+        <message>
+            <source>Caution</source>
+            <translation>Cuidado</translation>
+        </message>
+        <message>
+            <source>What goes wrong here</source>
+            <translation>Qué sale mal aquí</translation>
+        </message>
+        <message>
+            <source>Read off</source>
+            <translation>Leer</translation>
+        </message>
+        <message>
+            <source>no fresh reading</source>
+            <translation>sin lectura reciente</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Guardar</translation>
+        </message>
+        <message>
+            <source> (if there is any)</source>
+            <translation> (si lo hay)</translation>
+        </message>
+        <message>
+            <source>I saw the gauge move</source>
+            <translation>Vi moverse el manómetro</translation>
+        </message>
+        <message>
+            <source>Judge a log of this test</source>
+            <translation>Juzgar un registro de esta prueba</translation>
+        </message>
+        <message>
+            <source>Valve</source>
+            <translation>Válvula</translation>
+        </message>
+        <message>
+            <source>Lock</source>
+            <translation>Candado</translation>
+        </message>
+        <message>
+            <source>Tag</source>
+            <translation>Etiqueta</translation>
+        </message>
+        <message>
+            <source>Shut, locked, tagged</source>
+            <translation>Cerrada, bloqueada, etiquetada</translation>
+        </message>
+        <message>
+            <source>Open again</source>
+            <translation>Abierta otra vez</translation>
+        </message>
+        <message>
+            <source>A job: plan, vent, prove, work, test, record</source>
+            <translation>Un trabajo: planear, ventear, probar, trabajar, ensayar, registrar</translation>
+        </message>
+        <message>
+            <source>Section</source>
+            <translation>Tramo</translation>
+        </message>
+        <message>
+            <source>Site</source>
+            <translation>Emplazamiento</translation>
+        </message>
+        <message>
+            <source>Unit or room</source>
+            <translation>Equipo o sala</translation>
+        </message>
+        <message>
+            <source>Drawing and revision</source>
+            <translation>Plano y revisión</translation>
+        </message>
+        <message>
+            <source>Work to be done</source>
+            <translation>Trabajo por hacer</translation>
+        </message>
+        <message>
+            <source>Technician</source>
+            <translation>Técnico</translation>
+        </message>
+        <message>
+            <source>Technician's certificate</source>
+            <translation>Certificado del técnico</translation>
+        </message>
+        <message>
+            <source>Second person</source>
+            <translation>Segunda persona</translation>
+        </message>
+        <message>
+            <source>Supervisor</source>
+            <translation>Supervisor</translation>
+        </message>
+        <message>
+            <source>Gauge: name, serial number</source>
+            <translation>Manómetro: nombre, número de serie</translation>
+        </message>
+        <message>
+            <source>Gauge: class and range</source>
+            <translation>Manómetro: clase y rango</translation>
+        </message>
+        <message>
+            <source>Gauge: calibrated on</source>
+            <translation>Manómetro: calibrado el</translation>
+        </message>
+        <message>
+            <source>Put the job's folder in</source>
+            <translation>Poner la carpeta en</translation>
+        </message>
+        <message>
+            <source>Your site's steps (TOML), empty for the usual</source>
+            <translation>Pasos de su planta (TOML), vacío: los usuales</translation>
+        </message>
+        <message>
+            <source>Open a job</source>
+            <translation>Abrir un trabajo</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Empezar</translation>
+        </message>
+        <message>
+            <source>Give the section and at least one name.</source>
+            <translation>Indique el tramo y al menos un nombre.</translation>
+        </message>
+        <message>
+            <source>A job's folder</source>
+            <translation>Carpeta de un trabajo</translation>
+        </message>
+        <message>
+            <source>triple point </source>
+            <translation>punto triple </translation>
+        </message>
+        <message>
+            <source>No readings come: look at the mechanical gauge.</source>
+            <translation>No llegan lecturas: mire el manómetro mecánico.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Key</name>
+        <message>
+            <source>Back</source>
+            <translation>Volver</translation>
+        </message>
+        <message>
+            <source>Shorter</source>
+            <translation>Más corta</translation>
+        </message>
+        <message>
+            <source>Longer</source>
+            <translation>Más larga</translation>
+        </message>
+        <message>
+            <source>Start</source>
+            <translation>Inicio</translation>
+        </message>
+        <message>
+            <source>Leave</source>
+            <translation>Dejar</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <translation>Abrir</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Cerrar</translation>
+        </message>
+        <message>
+            <source>Slower</source>
+            <translation>Lento</translation>
+        </message>
+        <message>
+            <source>Faster</source>
+            <translation>Rápido</translation>
+        </message>
+        <message>
+            <source>Predict</source>
+            <translation>Predecir</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Vista</translation>
+        </message>
+        <message>
+            <source>Reveal</source>
+            <translation>Solución</translation>
+        </message>
+        <message>
+            <source>More</source>
+            <translation>Más</translation>
+        </message>
+        <message>
+            <source>Zoom</source>
+            <translation>Zoom</translation>
+        </message>
+        <message>
+            <source>Why?</source>
+            <translation>¿Por qué?</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Seguir</translation>
+        </message>
+        <message>
+            <source>Pause</source>
+            <translation>Pausa</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Empezar</translation>
+        </message>
+        <message>
+            <source>Connect</source>
+            <translation>Conectar</translation>
+        </message>
+        <message>
+            <source>Vent opened</source>
+            <translation>Abierto</translation>
+        </message>
+        <message>
+            <source>Vent closed</source>
+            <translation>Cerrado</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Visto</translation>
+        </message>
+        <message>
+            <source>Silence</source>
+            <translation>Silencio</translation>
+        </message>
+        <message>
+            <source>Play</source>
+            <translation>Reproducir</translation>
+        </message>
+        <message>
+            <source>Previous</source>
+            <translation>Anterior</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Siguiente</translation>
+        </message>
+    </context>
+    <context>
+        <name>Live</name>
+        <message>
+            <source>End the vent and its record?</source>
+            <translation>¿Terminar el venteo y su registro?</translation>
+        </message>
+        <message>
+            <source>End</source>
+            <translation>Terminar</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Seguir</translation>
+        </message>
+    </context>
+    <context>
+        <name>Note</name>
+        <message>
+            <source>Note for the record (empty: a mark)</source>
+            <translation>Nota para el registro (vacío: una marca)</translation>
+        </message>
+        <message>
+            <source>Keep (Enter)</source>
+            <translation>Guardar (Intro)</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plan</name>
+        <message>
+            <source>Volume, litres</source>
+            <translation>Volumen, litros</translation>
+        </message>
+        <message>
+            <source>Charge, °C</source>
+            <translation>Carga, °C</translation>
+        </message>
+        <message>
+            <source>or charge, bar g</source>
+            <translation>o carga, bar g</translation>
+        </message>
+        <message>
+            <source>Liquid, % of volume</source>
+            <translation>Líquido, % vol.</translation>
+        </message>
+        <message>
+            <source>Altitude, m</source>
+            <translation>Altitud, m</translation>
+        </message>
+        <message>
+            <source>Gauge range, bar g</source>
+            <translation>Rango, bar g</translation>
+        </message>
+        <message>
+            <source>Gauge accuracy, %</source>
+            <translation>Exactitud, %</translation>
+        </message>
+        <message>
+            <source>Vent bore, mm</source>
+            <translation>Orificio, mm</translation>
+        </message>
+        <message>
+            <source>Surroundings, °C</source>
+            <translation>Entorno, °C</translation>
+        </message>
+        <message>
+            <source>Relief setting, bar g</source>
+            <translation>Alivio, bar g</translation>
+        </message>
+        <message>
+            <source>Room, m³</source>
+            <translation>Sala, m³</translation>
+        </message>
+        <message>
+            <source>Air changes an hour</source>
+            <translation>Renovaciones por hora</translation>
+        </message>
+        <message>
+            <source>Give the volume of the section, and the charge's °C or bar g.</source>
+            <translation>Indique el volumen del tramo y los °C o bar g de la carga.</translation>
+        </message>
+        <message>
+            <source>{field} not given: {value} is assumed.</source>
+            <translation>{field} no indicado: se supone {value}.</translation>
+        </message>
+        <message>
+            <source>{field}: {words} is not a number.</source>
+            <translation>{field}: {words} no es un número.</translation>
+        </message>
+        <message>
+            <source>Stop at {stop} (triple point {triple})</source>
+            <translation>Parar a {stop} (punto triple {triple})</translation>
+        </message>
+        <message>
+            <source>Dry ice if vented straight down: {mass}</source>
+            <translation>Hielo seco si se ventea de golpe: {mass}</translation>
+        </message>
+        <message>
+            <source>Stop pressure not before {time}, fully open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Presión de parada no antes de {time}, abierta del todo</translation>
+        </message>
+    </context>
+    <context>
+        <name>Plot</name>
+        <message>
+            <source>if vapour only</source>
+            <translation>si solo vapor</translation>
+        </message>
+        <message>
+            <source>least with liquid left</source>
+            <translation>mínimo con líquido</translation>
+        </message>
+        <message>
+            <source>rise, {unit}</source>
+            <translation>subida, {unit}</translation>
+        </message>
+        <message>
+            <source>time since the vent closed</source>
+            <translation>tiempo desde el cierre</translation>
+        </message>
+        <message>
+            <source>hold {number}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>espera {number}</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation>líquido</translation>
+        </message>
+        <message>
+            <source>vapour</source>
+            <translation>vapor</translation>
+        </message>
+        <message>
+            <source>dry ice</source>
+            <translation>hielo seco</translation>
+        </message>
+        <message>
+            <source>triple point</source>
+            <translation>punto triple</translation>
+        </message>
+        <message>
+            <source>stop</source>
+            <translation>parada</translation>
+        </message>
+    </context>
+    <context>
+        <name>Prompt</name>
+        <message>
+            <source>Vent</source>
+            <translation>Ventear</translation>
+        </message>
+        <message>
+            <source>Close the vent and hold</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Cerrar y esperar</translation>
+        </message>
+        <message>
+            <source>Keep holding</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Seguir esperando</translation>
+        </message>
+        <message>
+            <source>Vent again</source>
+            <translation>Ventear otra vez</translation>
+        </message>
+        <message>
+            <source>Vapour only: vent to zero</source>
+            <translation>Solo vapor: ventear a cero</translation>
+        </message>
+        <message>
+            <source>Dry ice: hold, keep clear</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hielo seco: espere, apártese</translation>
+        </message>
+        <message>
+            <source>Open the bleeds at both ends</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Abrir las purgas en ambos extremos</translation>
+        </message>
+        <message>
+            <source>Vent now</source>
+            <translation>Ventear ya</translation>
+        </message>
+        <message>
+            <source>Check the isolation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Revisar el aislamiento</translation>
+        </message>
+        <message>
+            <source>Check the vent line</source>
+            <translation>Revisar la línea de venteo</translation>
+        </message>
+        <message>
+            <source>Check the gauge</source>
+            <translation>Revisar el manómetro</translation>
+        </message>
+        <message>
+            <source>No data: close the vent</source>
+            <translation>Sin datos: cerrar el venteo</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Esperar</translation>
+        </message>
+        <message>
+            <source>No data</source>
+            <translation>Sin datos</translation>
+        </message>
+        <message>
+            <source>Stop: dry ice forming</source>
+            <translation>Alto: se forma hielo seco</translation>
+        </message>
+        <message>
+            <source>Dry ice possible</source>
+            <translation>Posible hielo seco</translation>
+        </message>
+        <message>
+            <source>Close now: below the triple point</source>
+            <translation>Cerrar ya: bajo el punto triple</translation>
+        </message>
+        <message>
+            <source>Close: hold for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Cerrar: esperar por hielo seco</translation>
+        </message>
+        <message>
+            <source>Wait: watch the closed section</source>
+            <translation>Esperar: vigilar el tramo cerrado</translation>
+        </message>
+        <message>
+            <source>Vent when ready</source>
+            <translation>Ventear cuando esté listo</translation>
+        </message>
+        <message>
+            <source>Hold for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Esperar por hielo seco</translation>
+        </message>
+        <message>
+            <source>Liquid: vent again</source>
+            <translation>Líquido: ventear otra vez</translation>
+        </message>
+        <message>
+            <source>Open the vent slowly and watch the margin above the triple point. Fall slowly for the last 10 bar. The prompt to close comes early enough for your hand to reach the valve; do not wait for the stop line itself.</source>
+            <translation>Abra el venteo despacio y vigile el margen sobre el punto triple. Baje despacio los últimos 10 bar. La indicación de cerrar llega a tiempo para que la mano alcance la válvula; no espere a la línea de parada.</translation>
+        </message>
+        <message>
+            <source>Shut the vent valve now and leave everything still. Below the triple point liquid turns to dry ice, and a gauge at zero would no longer prove anything.</source>
+            <translation>Cierre ya la válvula de venteo y no toque nada. Por debajo del punto triple el líquido se vuelve hielo seco y un manómetro a cero ya no probaría nada.</translation>
+        </message>
+        <message>
+            <source>Leave the valve shut. The first minute is gas warming up in every case; only the later slope, and the next hold, tell liquid from gas. The time left is the earliest that the hold can decide, not a time after which the section is empty.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Deje la válvula cerrada. El primer minuto es siempre gas que se calienta; solo la pendiente posterior y la espera siguiente distinguen líquido de gas. El tiempo restante es lo más pronto que la espera puede decidir, no un tiempo tras el cual el tramo esté vacío.</translation>
+        </message>
+        <message>
+            <source>Liquid is indicated, or this hold could not exclude it. Vent from here back down towards the stop pressure, never lower, then hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Hay indicio de líquido, o esta espera no pudo excluirlo. Ventee desde aquí hasta la presión de parada, nunca más abajo, y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>The hold shows no liquid above its detection limit. Vent down, stop near 1 bar gauge and hold for dry ice, then go on to zero. Watch for a shelf at the triple point: if the fall stalls there, close and treat it as dry ice.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>La espera no muestra líquido por encima de su límite de detección. Ventee, pare cerca de 1 bar manométrico y espere por hielo seco, luego siga a cero. Vigile un escalón en el punto triple: si la bajada se detiene ahí, cierre y trátelo como hielo seco.</translation>
+        </message>
+        <message>
+            <source>Dry ice is indicated or not excluded. Keep out of line of hose and cover: pressure may stand on both sides of a plug. The sentence under the prompt says whether the vented side stays open. Let ambient heat work; never strike, blow out or warm a plug. Snow that is shut in can rise far above the rated pressure: watch the gauge. No time alone ends this hold, and a gauge at zero is not proof of empty.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hay indicio de hielo seco o no se ha excluido. Manténgase fuera de la línea de manguera y tapa: puede haber presión a ambos lados de un tapón. La frase bajo la indicación dice si el lado venteado queda abierto. Deje actuar el calor ambiente; nunca golpee, sople ni caliente un tapón. La nieve encerrada puede subir muy por encima de la presión admisible: vigile el manómetro. Ningún tiempo por sí solo termina esta espera, y un manómetro a cero no prueba que esté vacío.</translation>
+        </message>
+        <message>
+            <source>Open the bleeds at both ends and leave them open. A plug between the gauge and the section hides pressure. This is a reading, not permission to open.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Abra las purgas en ambos extremos y déjelas abiertas. Un tapón entre manómetro y tramo oculta presión. Esto es una lectura, no un permiso para abrir.</translation>
+        </message>
+        <message>
+            <source>The closed-in pressure is near a limit, or rises as a liquid-full section does. Open the vent now; stand clear of the outlet.</source>
+            <translation>La presión encerrada está cerca de un límite o sube como en un tramo lleno de líquido. Abra ya el venteo; apártese de la salida.</translation>
+        </message>
+        <message>
+            <source>Pressure rises in a way that points to flow past a closed isolation valve. Re-seat and lock the valves, or double block and bleed. Venting alone will not end it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed, isolation</translatorcomment>
+            <translation>La presión sube de un modo que apunta a paso por una válvula de aislamiento cerrada. Reasiente y bloquee las válvulas, o doble bloqueo y purga. Solo ventear no lo acabará.</translation>
+        </message>
+        <message>
+            <source>The vent is open but the pressure does not fall: a plug of dry ice in the vent line, or the shelf at the triple point. Close the vent. Do not look into, strike or heat the outlet.</source>
+            <translation>El venteo está abierto pero la presión no baja: un tapón de hielo seco en la línea o el escalón del punto triple. Cierre el venteo. No mire dentro, no golpee ni caliente la salida.</translation>
+        </message>
+        <message>
+            <source>The gauge shows values that a live section would not, or has reached its limit. Compare with the mechanical gauge; check the line to the gauge for a plug.</source>
+            <translation>El manómetro muestra valores que un tramo vivo no daría, o está en su límite. Compare con el manómetro mecánico; revise si hay un tapón en su línea.</translation>
+        </message>
+        <message>
+            <source>Close the vent. Read the mechanical gauge. If it rises, vent. Nothing shown before the gap holds any longer: the hold starts again when readings are back.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Cierre el venteo. Lea el manómetro mecánico. Si sube, ventee. Nada de lo mostrado antes del hueco vale ya: la espera empieza de nuevo cuando vuelvan las lecturas.</translation>
+        </message>
+        <message>
+            <source>Nothing to do before the vent starts.</source>
+            <translation>Nada que hacer antes de empezar el venteo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Replay</name>
+        <message>
+            <source>reading the record: {percent} %</source>
+            <translation>leyendo el registro: {percent} %</translation>
+        </message>
+        <message>
+            <source>the record could not be judged to its end: {error}</source>
+            <translation>el registro no pudo juzgarse hasta el final: {error}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Samples</name>
+        <message>
+            <source>Simulated vents: invented readings, replayed at ten times speed</source>
+            <translation>Venteos simulados: lecturas inventadas, a diez veces la velocidad</translation>
+        </message>
+    </context>
+    <context>
+        <name>Source</name>
+        <message>
+            <source>opening</source>
+            <translation>abriendo</translation>
+        </message>
+        <message>
+            <source>waiting for readings</source>
+            <translation>esperando lecturas</translation>
+        </message>
+        <message>
+            <source>live</source>
+            <translation>en vivo</translation>
+        </message>
+        <message>
+            <source>readings come late</source>
+            <translation>las lecturas llegan tarde</translation>
+        </message>
+        <message>
+            <source>source lost</source>
+            <translation>fuente perdida</translation>
+        </message>
+        <message>
+            <source>not readable</source>
+            <translation>ilegible</translation>
+        </message>
+        <message>
+            <source>the stream has ended</source>
+            <translation>el flujo ha terminado</translation>
+        </message>
+        <message>
+            <source>refused</source>
+            <translation>rechazado</translation>
+        </message>
+        <message>
+            <source>this program has a fault</source>
+            <translation>este programa tiene un fallo</translation>
+        </message>
+    </context>
+    <context>
+        <name>Start</name>
+        <message>
+            <source>Open a recorded vent</source>
+            <translation>Abrir un venteo registrado</translation>
+        </message>
+        <message>
+            <source>A readings log, from this program or another logger.</source>
+            <translation>Un registro de este programa o de otro equipo.</translation>
+        </message>
+        <message>
+            <source>Try a sample</source>
+            <translation>Probar un ejemplo</translation>
+        </message>
+        <message>
+            <source>Simulated vents that ship with the program, replayed.</source>
+            <translation>Venteos simulados que vienen con el programa.</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Conectar un manómetro</translation>
+        </message>
+        <message>
+            <source>Watch a live vent with prompts, and record it.</source>
+            <translation>Seguir un venteo en vivo con indicaciones y registrarlo.</translation>
+        </message>
+        <message>
+            <source>Plan a vent</source>
+            <translation>Planear un venteo</translation>
+        </message>
+        <message>
+            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Carga, presión de parada, hielo seco, sala y tiempo.</translation>
+        </message>
+        <message>
+            <source>Practise</source>
+            <translation>Practicar</translation>
+        </message>
+        <message>
+            <source>Work the valve of a simulated section; alone or with a class.</source>
+            <translation>Maneje la válvula de un tramo simulado, solo o en clase.</translation>
+        </message>
+        <message>
+            <source>A job</source>
+            <translation>Un trabajo</translation>
+        </message>
+        <message>
+            <source>Step by step from the permit to the signed record.</source>
+            <translation>Paso a paso, del permiso al registro firmado.</translation>
+        </message>
+        <message>
+            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
+            <translation>A su lado mientras se ventea un tramo de CO2 aislado: qué queda dentro, con qué certeza y qué hacer.</translation>
+        </message>
+        <message>
+            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
+            <translation>Aconseja a partir de lecturas. Nunca dice que un tramo se pueda abrir sin peligro: deciden su procedimiento, su permiso y el manómetro mecánico.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Status</name>
+        <message>
+            <source>recording; disk nearly full</source>
+            <translation>registrando; disco casi lleno</translation>
+        </message>
+        <message>
+            <source>recording: {lines} lines</source>
+            <translation>registrando: {lines} líneas</translation>
+        </message>
+        <message>
+            <source>NO SOUND</source>
+            <translation>SIN SONIDO</translation>
+        </message>
+        <message>
+            <source>recording</source>
+            <translation>registrando</translation>
+        </message>
+        <message>
+            <source>NOT RECORDING</source>
+            <translation>SIN REGISTRAR</translation>
+        </message>
+    </context>
+    <context>
+        <name>Text</name>
+        <message>
+            <source>STALE</source>
+            <translation>ANTIGUO</translation>
+        </message>
+        <message>
+            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
+            <translation>Mantenga el venteo cerrado y lea el manómetro mecánico hasta que lleguen lecturas.</translation>
+        </message>
+        <message>
+            <source>No reading yet</source>
+            <translation>Aún sin lectura</translation>
+        </message>
+        <message>
+            <source>above the triple point</source>
+            <translation>sobre el punto triple</translation>
+        </message>
+        <message>
+            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
+            <translation>Cierre el venteo y lea el manómetro mecánico; si sube, ventee. Nada de lo mostrado antes vale ya.</translation>
+        </message>
+        <message>
+            <source>No reading for {age} s.</source>
+            <translation>Sin lectura desde hace {age} s.</translation>
+        </message>
+        <message>
+            <source>Inside: unknown while there are no readings</source>
+            <translation>Dentro: desconocido mientras no haya lecturas</translation>
+        </message>
+        <message>
+            <source>AT the triple point</source>
+            <translation>EN el punto triple</translation>
+        </message>
+        <message>
+            <source>BELOW the triple point</source>
+            <translation>BAJO el punto triple</translation>
+        </message>
+        <message>
+            <source>{gap} above the stop pressure {stop}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{gap} sobre la parada {stop}</translation>
+        </message>
+        <message>
+            <source>{gap} below the stop pressure {stop}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{gap} bajo la parada {stop}</translation>
+        </message>
+        <message>
+            <source>stop pressure in {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>parada en {time}</translation>
+        </message>
+        <message>
+            <source>line temperature not measured</source>
+            <translation>temperatura no medida</translation>
+        </message>
+        <message>
+            <source>line {temperature}</source>
+            <translation>tubo {temperature}</translation>
+        </message>
+        <message>
+            <source>vent valve: not known</source>
+            <translation>venteo: no se sabe</translation>
+        </message>
+        <message>
+            <source>vent valve: OPEN</source>
+            <translation>venteo: ABIERTO</translation>
+        </message>
+        <message>
+            <source>vent valve: CLOSED</source>
+            <translation>venteo: CERRADO</translation>
+        </message>
+        <message>
+            <source>rate not known</source>
+            <translation>ritmo desconocido</translation>
+        </message>
+        <message>
+            <source>steady</source>
+            <translation>estable</translation>
+        </message>
+        <message>
+            <source>falling {rate}/min</source>
+            <translation>baja {rate}/min</translation>
+        </message>
+        <message>
+            <source>rising {rate}/min</source>
+            <translation>sube {rate}/min</translation>
+        </message>
+        <message>
+            <source>no reading yet</source>
+            <translation>aún sin lectura</translation>
+        </message>
+        <message>
+            <source>reading {age} min old</source>
+            <translation>lectura de hace {age} min</translation>
+        </message>
+        <message>
+            <source>reading {age} s old</source>
+            <translation>lectura de hace {age} s</translation>
+        </message>
+        <message>
+            <source>at least {least}, no upper bound</source>
+            <translation>al menos {least}, sin cota superior</translation>
+        </message>
+        <message>
+            <source>not bounded</source>
+            <translation>sin acotar</translation>
+        </message>
+        <message>
+            <source>{low} to {high} ({percent} %)</source>
+            <translation>{low} a {high} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>{best} ({low} to {high}, {percent} %)</source>
+            <translation>{best} ({low} a {high}, {percent} %)</translation>
+        </message>
+        <message>
+            <source>share not bounded</source>
+            <translation>proporción sin acotar</translation>
+        </message>
+        <message>
+            <source>{low} to {high} % of the volume</source>
+            <translation>{low} a {high} % del volumen</translation>
+        </message>
+        <message>
+            <source>Inside: no hold yet</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Dentro: aún sin espera</translation>
+        </message>
+        <message>
+            <source>Inside: {state}</source>
+            <translation>Dentro: {state}</translation>
+        </message>
+        <message>
+            <source>Liquid: {amount}</source>
+            <translation>Líquido: {amount}</translation>
+        </message>
+        <message>
+            <source>Dry ice: {amount}</source>
+            <translation>Hielo seco: {amount}</translation>
+        </message>
+        <message>
+            <source>This hold could see {least} or more</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Esta espera ve desde {least}</translation>
+        </message>
+        <message>
+            <source>This hold has no detection limit yet</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún sin límite de detección</translation>
+        </message>
+        <message>
+            <source>Hold {number}: {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espera {number}: {time}</translation>
+        </message>
+        <message>
+            <source>{time} left at least</source>
+            <translation>al menos {time} más</translation>
+        </message>
+        <message>
+            <source>Inside: hidden</source>
+            <translation>Dentro: oculto</translation>
+        </message>
+    </context>
+</TS>

@@ -1,0 +1,150 @@
+"""The shipped languages: complete, with the same placeholders, and they fit on the screen."""
+
+import re
+import shutil
+import subprocess
+import sys
+from importlib.resources import files
+from pathlib import Path
+from xml.etree import ElementTree
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from co2vent.guidance import prompts
+from co2vent.guidance.events import Severity
+from co2vent.inference.outcome import Instruction
+from co2vent.window.frame import Mode
+from co2vent.window.languages import available, choose, install
+from co2vent.window.main_window import MainWindow
+from co2vent.window.text import UnitChoice, pressure
+from co2vent.window.vent_page import VentPage
+from co2vent.window.words import headline_of, said, translate
+from tests.window.conftest import AMBIENT_PA, StandingFeed, a_prompt, a_view
+from tests.window.test_sizes import _cut_off, _worst_view
+
+LANGUAGES = ("de", "es", "nb")
+FOLDER = Path(str(files("co2vent.window")))
+
+
+@pytest.fixture
+def spoken(qapp):
+    def speak(language: str) -> None:
+        install(qapp, language)
+
+    yield speak
+    install(qapp, "en")
+
+
+def _messages(path: Path) -> dict[tuple[str, str], str]:
+    found = {}
+    for context in ElementTree.parse(path).getroot().iter("context"):
+        name = context.findtext("name") or ""
+        for message in context.iter("message"):
+            translation = message.find("translation")
+            done = translation is not None and translation.get("type") != "unfinished"
+            source = message.findtext("source") or ""
+            found[name, source] = (translation.text or "") if done else ""
+    return found
+
+
+def test_all_languages_ship() -> None:
+    assert set(LANGUAGES) <= set(available())
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_string_of_the_screen_is_missing(language: str, tmp_path: Path) -> None:
+    tool = shutil.which("pyside6-lupdate", path=str(Path(sys.executable).parent))
+    if tool is None:
+        pytest.skip("no pyside6-lupdate beside this Python")
+    fresh = tmp_path / "fresh.ts"
+    sources = sorted(str(path) for path in FOLDER.glob("*.py"))
+    subprocess.run([tool, *sources, "-ts", str(fresh)], check=True, capture_output=True)
+    have = _messages(FOLDER / f"co2vent_{language}.ts")
+    missing = [key for key in _messages(fresh) if not have.get(key)]
+    assert missing == []
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_placeholders_and_keys_are_kept(language: str) -> None:
+    for (_context, source), words in _messages(FOLDER / f"co2vent_{language}.ts").items():
+        if not words:
+            continue  # the test above says so
+        for pattern in (r"\{\w+\}", r"\([A-Z]\)", r"1 bar|10 bar|100 mm"):
+            assert sorted(re.findall(pattern, source)) == sorted(re.findall(pattern, words)), words
+        assert source.endswith(" ") == words.endswith(" "), source
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_words_and_numbers_change_at_once(spoken, language: str) -> None:
+    english = headline_of(Instruction.CLOSE_AND_HOLD)
+    spoken(language)
+    assert headline_of(Instruction.CLOSE_AND_HOLD) != english
+    assert said("Dry ice possible", Instruction.HOLD_FOR_DRY_ICE) == translate(
+        "Prompt", "Dry ice possible"
+    )
+    assert said("something new", Instruction.VENT) == headline_of(Instruction.VENT)
+    assert pressure(517_950.0, AMBIENT_PA, "bar_g") == "4,17 bar g"
+    spoken("en")
+    assert headline_of(Instruction.CLOSE_AND_HOLD) == english
+
+
+def test_headlines_of_the_core_can_be_translated() -> None:
+    source = Path(prompts.__file__).read_text(encoding="utf-8")
+    headlines = set(re.findall(r'Instruction\.\w+,\s+"([^"]+)",', source))
+    headlines |= set(re.findall(r'Instruction\.\w+: \("([^"]+)",', source))
+    headlines |= set(re.findall(r'headline(?:, severity)? = "([^"]+)"', source))
+    known = {text for context, text in _messages(FOLDER / "co2vent_de.ts") if context == "Prompt"}
+    assert len(headlines) > 12
+    assert headlines <= known
+
+
+@pytest.mark.parametrize("screen", [(1024, 600), (600, 1024)], ids=lambda s: f"{s[0]}x{s[1]}")
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_translated_pages_fit(qtbot, look, clock, spoken, language, screen) -> None:
+    spoken(language)
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(*screen)
+    window.show()
+    assert _cut_off(window.page) == []
+    look.units = UnitChoice.BAR_AND_PSI
+    feed = StandingFeed(_worst_view(), Mode.REPLAY)
+    page = VentPage(feed, look, clock)
+    page.set_keys(page.common_keys())
+    page.under.addSpacing(40)
+    qtbot.addWidget(page)
+    page.resize(*screen)
+    page.show()
+    page.apply_look()
+    for instruction in Instruction:
+        feed.view = a_view(prompt=a_prompt(instruction, Severity.DO))
+        feed.age_s = 0.1
+        page.tick()
+        assert _cut_off(page) == []
+        page.toggle_help()
+        page.tick()
+        assert page._help.fits
+        page.toggle_help()
+    feed.view, feed.age_s = _worst_view(), 99.0
+    page.tick()
+    assert _cut_off(page) == []
+
+
+def test_language_of_the_system_or_english() -> None:
+    assert choose("de") == "de"
+    assert choose("nn") == "nb"
+    assert choose("xx") in available()
+
+
+def test_language_key_turns_through_all(qtbot, look, spoken) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    seen = []
+    for _ in available():
+        window.next_language()
+        seen.append(window.start_page.purpose.text())
+    assert len(set(seen)) == len(available())
+    assert window.page is window.start_page
+    assert isinstance(QApplication.instance(), QApplication)
