@@ -1,6 +1,7 @@
 """From the session's view to what a job's gates can read."""
 
-from co2vent.co2.kernels import equilibrium_temperature_k
+from co2vent.co2.lines import equilibrium_temperature_k
+from co2vent.errors import OutOfRangeError
 from co2vent.guidance.job import Observed
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, HoldAssessment
@@ -23,7 +24,7 @@ def observe(view: View, at_s: float) -> Observed:
     if latest.line_temperature_k is not None:
         try:
             saturation_k = equilibrium_temperature_k(latest.pressure_pa)
-        except ValueError:
+        except OutOfRangeError:
             saturation_k = None  # no equilibrium at this pressure: nothing to compare with
         if saturation_k is not None:
             line_above_k = latest.line_temperature_k - saturation_k

@@ -17,6 +17,8 @@ Floats = NDArray[np.float64]
 GAS_CONSTANT: Final = 8.314462618  # J/(mol K), SI 2019, exact to the digits given
 NITROGEN_KG_PER_MOL: Final = 28.0134e-3  # CIAAW 2007
 CO2_KG_PER_MOL: Final = 44.0095e-3
+CO2_RANGE_K: Final = (216.6, 333.15)
+CO2_MOST_PA: Final = 70e5  # above lies the critical region, where a small error is a large one
 #: CO2 counts as dry vapour up to this share of its saturation pressure: metal 3 to 4 K colder than
 #: the clamp then stays dry. Liquid would hold the pressure up and hide a leak. Program's choice.
 DRY_SHARE: Final = 0.9
@@ -45,7 +47,7 @@ def nitrogen_compressibility(pressure_pa: Floats, temperature_k: Floats) -> Floa
         OutOfRangeError: above 160 bar absolute or outside 230 to 330 K.
     """
     low_k, high_k = NITROGEN_RANGE_K
-    if np.any(pressure_pa < 0.0) or np.any(pressure_pa > NITROGEN_RANGE_PA[1]):
+    if np.any(pressure_pa <= 0.0) or np.any(pressure_pa > NITROGEN_RANGE_PA[1]):
         raise OutOfRangeError("nitrogen: use 0 to 160 bar absolute")
     if np.any(temperature_k < low_k) or np.any(temperature_k > high_k):
         raise OutOfRangeError("nitrogen: use -43 to 56 degC")
@@ -64,6 +66,11 @@ def gas_density_kg_m3(gas: Gas, pressure_pa: Floats, temperature_k: Floats) -> F
         z = nitrogen_compressibility(pressure_pa, temperature_k)
         density: Floats = pressure_pa * NITROGEN_KG_PER_MOL / (z * GAS_CONSTANT * temperature_k)
         return density
+    low_k, high_k = CO2_RANGE_K
+    if np.any(temperature_k < low_k) or np.any(temperature_k > high_k):
+        raise OutOfRangeError("CO2 vapour: use -57 to 60 degC")
+    if np.any(pressure_pa <= 0.0) or np.any(pressure_pa > CO2_MOST_PA):
+        raise OutOfRangeError("CO2 vapour: use up to 70 bar absolute")
     pairs = list(zip(pressure_pa.tolist(), temperature_k.tolist(), strict=True))
     density = np.array([vapor_density_kg_m3(pressure, kelvin) for pressure, kelvin in pairs])
     wet = any(

@@ -32,6 +32,8 @@ GAUGE_DRIFT_SHARE: Final = 0.1
 #: Time constants with which the heat of filling may fade [s]. Trade habit waits 15 to 30 min
 #: (common practice, no source); a leak is called only beyond what such a fading could be.
 FILLING_FADES_S: Final = (300.0, 900.0, 1800.0)
+#: Less than this above the air tests nothing [Pa]. This program's choice.
+LEAST_TEST_PA: Final = 0.5e5
 #: A gap in the readings longer than this hides what was done meanwhile: the test begins after it.
 LONGEST_GAP_S: Final = 300.0
 #: Beginnings tried, as shares of the record: filling and the heat of compression are left out.
@@ -106,6 +108,14 @@ def standing_test(
     pressure_pa = np.array([reading.pressure_pa for reading in held])
     metal_k = np.array([clamp for clamp in clamps if clamp is not None])
     step_pa = smallest_step(pressure_pa)
+    late_pa = float(pressure_pa[len(pressure_pa) // 2 :].mean())
+    if late_pa < setup.ambient_pressure_pa + LEAST_TEST_PA:
+        return _unknown(
+            held,
+            limits,
+            "no test pressure, or it is gone: less than 0.5 bar above the air",
+            "Raise the pressure and hold again.",
+        )
     try:
         trial = _Standing(at_s, pressure_pa, metal_k, step_pa, setup)
         if step_pa == 0.0 and not gauge_seen_moving:

@@ -78,8 +78,9 @@ def test_the_clamp_is_compared_with_saturation_at_the_reading() -> None:
 
 
 def test_above_the_critical_pressure_there_is_no_saturation_and_no_failure() -> None:
-    hot = replace(READING, pressure_pa=90e5)
-    assert "line_above_saturation" not in observe(view(latest=hot), 7.0).values
+    for pressure_pa in (90e5, 73.8e5, 0.0, -5e3):
+        odd = replace(READING, pressure_pa=pressure_pa)
+        assert "line_above_saturation" not in observe(view(latest=odd), 7.0).values
 
 
 def test_without_a_reading_or_with_a_stale_one_it_is_stale() -> None:

@@ -313,6 +313,37 @@ def test_co2_that_condenses_is_no_standing_test() -> None:
     assert "condense" in result.reason
 
 
+@pytest.mark.parametrize("pressure", [-5e3, 0.0, 50.0, 101_325.0, 1.4e5])
+@pytest.mark.parametrize("gas", list(Gas))
+def test_without_pressure_nothing_is_tested_and_nothing_fails(pressure: float, gas: Gas) -> None:
+    flat = [
+        Reading(float(at_s), pressure + (at_s % 3), 290.0 + 0.1 * (at_s % 7))
+        for at_s in range(0, 4000, 10)
+    ]
+    result = standing_test(flat, Setup(gas=gas), gauge_seen_moving=True)
+    assert result.verdict is Tightness.NOT_KNOWN_YET
+
+
+@pytest.mark.parametrize(
+    ("gas", "pressure", "kelvin"),
+    [
+        (Gas.CO2, 9e6, 320.0),
+        (Gas.CO2, 1e6, 150.0),
+        (Gas.NITROGEN, 2e7, 290.0),
+        (Gas.NITROGEN, 5e6, 150.0),
+    ],
+)
+def test_outside_the_range_of_the_gas_nothing_is_said(
+    gas: Gas, pressure: float, kelvin: float
+) -> None:
+    record = [
+        Reading(float(at_s), pressure + 100 * (at_s % 3), kelvin) for at_s in range(0, 4000, 10)
+    ]
+    result = standing_test(record, Setup(gas=gas))
+    assert result.verdict is Tightness.NOT_KNOWN_YET
+    assert "use" in result.reason
+
+
 def test_a_site_may_allow_less() -> None:
     strict = StandingLimits(loss_share_per_h=1e-5)
     result = standing_test(standing_record(3.0), STANDING, strict)
