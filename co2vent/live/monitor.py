@@ -15,8 +15,9 @@ from co2vent.errors import Co2ventError, RefusedInputError
 from co2vent.guidance.events import Event, EventKind
 from co2vent.guidance.session import Item, Session, Tick, View, advance, begin, finish, view
 from co2vent.live.clock import LiveClock
-from co2vent.live.lateness import LATE_S, Lateness
+from co2vent.live.lateness import LATE_S
 from co2vent.live.log_keeper import LogKeeper
+from co2vent.live.newest import Newest
 from co2vent.live.status import Command, NoteSaid, SourceState, Status, ValveSaid
 from co2vent.readings.log_decoder import LogDecoder
 from co2vent.readings.reading import Reading, Rejection
@@ -84,9 +85,7 @@ class Monitor:
         self._log = LogKeeper(recorder)
         self._valve_open: bool | None = None
         self._note: str | None = None
-        self._last: Reading | None = None  # newest as decoded
-        self._arrived_s = 0.0  # when `_last` came
-        self._lateness = Lateness()
+        self._newest = Newest()
         self._held_back: list[Item] = []  # recorded; late ones wait to come to the core
         self._rejections_unsaid = 0
         self._rejection_said_s = -REJECTION_EVENT_S
@@ -123,7 +122,7 @@ class Monitor:
 
     def age_s(self) -> float | None:
         """Return how old the newest reading is; `None` before the first. Call at any time."""
-        return None if self._last is None else max(0.0, self.clock.now_s() - self._arrived_s)
+        return self._newest.age_s(self.clock.now_s())
 
     @property
     def running(self) -> bool:
@@ -226,27 +225,21 @@ class Monitor:
 
     def _take_reading(self, reading: Reading) -> None:
         columns = self._decoder.columns
-        if reading == self._last and columns is not None and columns.has_time:
-            return  # the instrument repeats its last row: nothing has been measured since
+        if self._newest.is_repeat(reading, timed=columns is not None and columns.has_time):
+            return
         now_s = self.clock.now_s()
-        last = self._last
-        if last is None or reading.at_s != last.at_s or reading.segment != last.segment:
-            self._arrived_s = now_s
-        else:
-            self._ticked_s = -TICK_S  # no newer than the last: look at its age at once
-        if last is not None and reading.segment != last.segment:
-            self._lateness.forget()
-        self._last = reading
-        late_s = self._lateness.late_s(reading.at_s, now_s)
+        late_s = self._newest.take(reading, now_s)
         self._record(self._with_what_was_said(reading))
         if late_s > LATE_S:
+            detail = f"readings come {late_s:.1f} s late"
             if self.status.source is not SourceState.LATE:
-                self._tell(f"readings come {late_s:.1f} s late")
-            self._say_status(SourceState.LATE, f"readings come {late_s:.1f} s late")
-            self._arrived_s = now_s - late_s
+                self._tell(detail)
+            self._say_status(SourceState.LATE, detail)
+            self._newest.count_as_old(late_s, now_s)
             return
         if self.status.source is not SourceState.LIVE:
             self._say_status(SourceState.LIVE)
+        self._ticked_s = -TICK_S  # it may be no newer than the last: look at its age at once
         held_back, self._held_back = self._held_back, []
         for item in held_back:
             self._advance(item)
@@ -279,7 +272,7 @@ class Monitor:
     def _take_rejection(self, rejection: Rejection) -> None:
         item: Item = rejection
         if rejection.over_range:
-            read = self._log.over_range(self._data_now_s(self.clock.now_s()))
+            read = self._log.over_range(self._newest.present_s(self.clock.now_s()))
             if isinstance(read, Rejection):
                 item = Rejection(rejection.line, rejection.reason, read.over_range)
         self._advance(item)
@@ -310,13 +303,9 @@ class Monitor:
             self.events.put(event)
         self._log.events(events)
 
-    def _data_now_s(self, now_s: float) -> float:
-        """Return the present on the time line of the readings."""
-        return 0.0 if self._last is None else self._last.at_s + max(0.0, now_s - self._arrived_s)
-
     def _tick(self, now_s: float) -> None:
-        if self._last is not None:
-            self._advance(Tick(self._data_now_s(now_s)))
+        if self._newest.reading is not None:
+            self._advance(Tick(self._newest.present_s(now_s)))
         recorder = self.recorder.state if self.recorder is not None else None
         if recorder != self.status.recorder:
             before, self.status = self.status, replace(self.status, recorder=recorder)
@@ -341,14 +330,15 @@ class Monitor:
             "across it",
             EventKind.TIME_BROKEN,
         )
-        if self._last is not None:
-            self._advance(Tick(self._last.at_s + max(self.view.age_limit_s, LATE_S) + LATE_S))
+        if self._newest.reading is not None:
+            limit_s = max(self.view.age_limit_s, LATE_S)
+            self._advance(Tick(self._newest.reading.at_s + limit_s + LATE_S))
 
     # --- what is told and kept ------------------------------------------------------------
 
     def _tell(self, text: str, kind: EventKind = EventKind.NOTE, *, keep: bool = True) -> None:
         """Show and record something that the core does not know of."""
-        self.events.put(Event(self._data_now_s(self.clock.now_s()), kind, text))
+        self.events.put(Event(self._newest.present_s(self.clock.now_s()), kind, text))
         if keep:
             self._log.event(text)
 
