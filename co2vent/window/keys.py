@@ -3,12 +3,15 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QKeySequence
+from PySide6.QtGui import QFontMetrics, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QWidget
 
 from co2vent.window.icons import icon
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
+
+SMALLEST_PX = 8
+EDGES_PX = 18  # border and padding of both sides, as in the style sheet
 
 
 class Key(QToolButton):
@@ -32,7 +35,8 @@ class Key(QToolButton):
         self._ink: str | None = None
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self._font_px = 13
         self.set_words(words)
         if shortcut and listens:
             self.setShortcut(QKeySequence(shortcut))
@@ -49,6 +53,7 @@ class Key(QToolButton):
         self.setText(f"{words} ({self._keys})" if self._keys else words)
         self.setShortcut(shortcut)  # setText takes the shortcut away
         self.setAccessibleName(words)
+        self._fit()
 
     def set_theme(self, palette: Palette) -> None:
         """Paint the drawing in the ink of the theme."""
@@ -61,6 +66,20 @@ class Key(QToolButton):
         self.setMinimumWidth(sizes.target_px)
         side = round(sizes.target_px * 0.45)
         self.setIconSize(QSize(side, side))
+        self._font_px = max(11, round(sizes.small_px * 0.92))
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The words follow the width."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Take the largest font in which the words fit."""
         font = self.font()
-        font.setPixelSize(max(11, round(sizes.small_px * 0.92)))
-        self.setFont(font)
+        for size in range(self._font_px, SMALLEST_PX - 1, -1):
+            font.setPixelSize(size)
+            if QFontMetrics(font).horizontalAdvance(self.text()) <= self.width() - EDGES_PX:
+                break
+        if font.pixelSize() != self.font().pixelSize():
+            self.setFont(font)

@@ -65,7 +65,7 @@ class MainWindow(QMainWindow):
         return [
             Command("theme", translate("Command", "Theme"), "T", self.next_theme),
             Command("units", translate("Command", "Units"), "U", self.next_units),
-            Command("text_size", translate("Command", "Text size"), "Ctrl++", self.next_text_size),
+            Command("text_size", translate("Command", "Text size"), "X", self.next_text_size),
             Command("zoom", translate("Command", "Full screen"), "F11", self.toggle_full_screen),
             Command("note", translate("Command", "Language"), "L", self.next_language),
             Command("job", translate("Command", "Job"), "Ctrl+J", self.open_job),
@@ -80,7 +80,7 @@ class MainWindow(QMainWindow):
             self.addAction(action)
 
     def _new_start_page(self) -> StartPage:
-        size = Command("zoom", translate("Command", "Screen size"), "Ctrl+K", self.open_calibration)
+        size = Command("zoom", translate("Command", "Screen size"), "K", self.open_calibration)
         commands = [c for c in self.commands() if c.action != self.open_job]
         return StartPage(start_choices(self), [*commands[:-1], size, commands[-1]], self.look, self)
 

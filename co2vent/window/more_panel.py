@@ -41,6 +41,8 @@ class MorePanel(QWidget):
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
         columns = 3
+        for at in range(columns):
+            self._grid.setColumnStretch(at, 1)
         for place, key in enumerate(self.keys):
             key.set_sizes(sizes)
             self._grid.addWidget(key, place // columns, place % columns)

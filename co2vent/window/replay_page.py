@@ -43,9 +43,9 @@ class ReplayPage(VentPage):
         self.set_keys(
             [
                 Key("back", translate("Key", "Back"), "Esc", self.back.emit, self),
-                Key("previous", translate("Key", "Previous"), "PgUp", self._previous, self),
+                Key("previous", translate("Key", "Previous"), "P", self._previous, self),
                 self.play_key,
-                Key("next", translate("Key", "Next"), "PgDown", self._next, self),
+                Key("next", translate("Key", "Next"), "N", self._next, self),
                 Key("slower", translate("Key", "Slower"), "-", self._slower, self),
                 Key("faster", translate("Key", "Faster"), "+", self._faster, self),
                 *self.common_keys(),

@@ -67,6 +67,8 @@ class SamplesPage(QWidget):
         self.title.set_max_px(round(sizes.text_px * 1.4))
         self.title.setFixedHeight(round(sizes.text_px * 3.6))
         columns = 2 if sizes.portrait else 3
+        for at in range(columns):
+            self._grid.setColumnStretch(at, 1)
         for place, key in enumerate([*self.keys, self.back_key]):
             key.set_theme(self._look.palette)
             key.set_sizes(sizes)

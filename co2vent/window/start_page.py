@@ -136,6 +136,8 @@ class StartPage(QWidget):
         while self._key_grid.count():
             self._key_grid.takeAt(0)
         columns = 4 if sizes.portrait else len(self.keys)
+        for at in range(len(self.keys)):
+            self._key_grid.setColumnStretch(at, int(at < columns))
         for place, key in enumerate(self.keys):
             key.set_theme(self._look.palette)
             key.set_sizes(sizes)

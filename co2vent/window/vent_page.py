@@ -127,6 +127,8 @@ class VentPage(QWidget):
             self._keys_grid.takeAt(0)
         wide = self._sizes is None or not self._sizes.portrait
         columns = len(self.keys) if wide else (len(self.keys) + 1) // 2
+        for at in range(len(self.keys)):
+            self._keys_grid.setColumnStretch(at, int(at < columns))
         for place, key in enumerate(self.keys):
             self._keys_grid.addWidget(key, place // columns, place % columns)
 

@@ -10,7 +10,7 @@ from co2vent.inference.outcome import Bounds, Instruction
 from co2vent.window.figures import Figure
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Mode
-from co2vent.window.keys import Key
+from co2vent.window.keys import EDGES_PX, Key
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
@@ -91,7 +91,7 @@ def _cut_off(page: QWidget) -> list[str]:
     ]
     for key in page.findChildren(Key):
         text_width = key.fontMetrics().horizontalAdvance(key.text())
-        if key.isVisibleTo(page) and text_width + 6 > key.width():
+        if key.isVisibleTo(page) and text_width + EDGES_PX > key.width():
             cut.append(f"key {key.text()} {text_width} > {key.width()}")
     return cut
 
