@@ -37,6 +37,10 @@ def details(facts: ReportFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) 
     parts.append(bullets(LIMITS))
     if facts.record is not None:
         parts += _job(facts, facts.record)
+    if len(facts.logs) > 1:
+        files = [(log.name, log.recorded, log.sha256) for log in facts.logs]
+        parts.append(heading("Readings files"))
+        parts.append(table(files, ("File", "Recorded", "sha256"), (20, 30, 50)))
     for log in facts.logs:
         if log is not facts.vent_log:
             vented = log in facts.vent_logs

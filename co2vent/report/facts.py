@@ -18,6 +18,8 @@ class LogFacts:
     runs: tuple[tuple[Reading, ...], ...]  # for drawing; see `thin_runs`
     rejections: tuple[Rejection, ...] = ()
     zero_given: bool = False
+    coldest_clamp_k: float | None = None
+    most_room_co2_ppm: float | None = None
     recorded: str = ""  # when and from what, where the log says so
 
     def measured(self, quantity: str) -> bool:

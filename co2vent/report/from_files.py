@@ -1,7 +1,7 @@
 """From files to facts: a readings log, or a job with the logs in its folder."""
 
 import hashlib
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 from pathlib import Path
 
@@ -10,6 +10,7 @@ import numpy as np
 from co2vent import __version__
 from co2vent.errors import Co2ventError, SourceUnavailableError
 from co2vent.guidance.assess import assess_readings
+from co2vent.readings.arrays import Floats
 from co2vent.readings.log_file import decode_log
 from co2vent.report.facts import LogFacts, ReportFacts, thin_runs
 from co2vent.store.job_record import is_job, read_job
@@ -31,18 +32,28 @@ def log_facts(
     except OSError as error:
         raise SourceUnavailableError(f"{path}: {error.strerror}; check the name") from None
     log = decode_log(data, columns, overrides)
-    at_s = log.readings.at_s
+    readings = log.readings
+    at_s = readings.at_s
     recorded = (log.metadata.get(key, "") for key in ("recorded_utc", "recorded_from"))
     usual_s = float(np.median(np.diff(at_s))) if len(at_s) > 1 else 1.0
     return LogFacts(
         name=path.name,
         sha256=hashlib.sha256(data).hexdigest(),
         view=assess_readings(log.setup, log.items()),
-        runs=thin_runs(log.readings.readings(), len(at_s), usual_s),
+        runs=thin_runs(readings.readings(), len(at_s), usual_s),
         rejections=log.rejections,
+        coldest_clamp_k=_extreme(np.min, readings.line_temperature_k, readings.upper_temperature_k),
+        most_room_co2_ppm=_extreme(np.max, readings.room_co2_ppm),
         recorded=", ".join(part for part in recorded if part),
         zero_given="zero_reading" in log.metadata or "zero_reading" in (overrides or {}),
     )
+
+
+def _extreme(of: Callable[[Floats], np.float64], *columns: Floats | None) -> float | None:
+    """Return the extreme of what was measured in the columns; `None` where nothing was."""
+    measured = [column[np.isfinite(column)] for column in columns if column is not None]
+    values = np.concatenate(measured) if measured else np.array([])
+    return float(of(values)) if len(values) else None
 
 
 def report_facts(

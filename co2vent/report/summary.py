@@ -15,6 +15,10 @@ from co2vent.report.markup import heading, pairs, paragraph, table
 TraceMarkup = Callable[[LogFacts], str]
 
 NEWEST_HOLDS = 4  # with their reasons about as many as the trace leaves room for on a page
+SIGNED = (
+    "A signature here is a typed name with its time over a digest of all before it. The digest "
+    "shows later changes to whoever kept this print; it does not prove who typed the name."
+)
 NO_RELEASE = (
     "This record states what the readings show. It does not release the section for work: "
     "that is for the responsible person, with both bleeds open."
@@ -76,7 +80,7 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
     if log is not None:
         setup = log.view.setup
         entries += [
-            ("Recorded", log.recorded or "not said in the log"),
+            *([("Recorded", log.recorded)] if log.recorded else []),
             ("Section volume", _litres(setup.section_volume_m3)),
             ("Ambient", _ambient(setup)),
             ("Gauge", _gauge(setup)),
@@ -149,8 +153,14 @@ def _figures(log: LogFacts) -> list[tuple[str, object]]:
         ("Lowest pressure", values.gauge_pressure(view.minimum_pressure_pa, ambient_pa)),
         ("Below triple point", _below(view)),
         ("CO2 let out", _mass(view)),
+        ("Coldest clamp", values.temperature(log.coldest_clamp_k)),
         ("Vapour only since", values.duration(view.vapor_only_since_s)),
+        ("Most CO2 in the air", _air(log.most_room_co2_ppm)),
     ]
+
+
+def _air(ppm: float | None) -> str:
+    return "not recorded" if ppm is None else f"{ppm:.0f} ppm"
 
 
 def _below(view: View) -> str:
@@ -254,11 +264,15 @@ def _signatures(facts: ReportFacts) -> str:
 def _digests(facts: ReportFacts) -> str:
     lines = []
     if facts.record is not None:
+        if facts.record.signatures:
+            lines.append(SIGNED)
         chain = facts.record.chain
         held = facts.record.problem or "every entry matches its digest"
         lines.append(f"Job, {len(chain.entries)} entries, last digest {chain.digest} ({held})")
         if chain.torn:
             lines.append(f"The file ends in a torn line of {len(chain.torn)} bytes, left out.")
-    lines += [f"{log.name}: sha256 {log.sha256}" for log in facts.logs if log.sha256]
+    vent = facts.vent_log
+    if vent is not None and vent.sha256:
+        lines.append(f"{vent.name}: sha256 {vent.sha256}")
     lines += [f"Not read: {missing}" for missing in facts.missing_logs]
     return "".join(paragraph(line, "small") for line in lines)

@@ -129,6 +129,8 @@ def make_log(simulated: bool = False) -> LogFacts:
         runs=thin_runs(readings, len(readings), 1.0),
         rejections=(Rejection(88, "pressure 'OL': over range", over_range=True),),
         zero_given=True,
+        coldest_clamp_k=235.0,
+        most_room_co2_ppm=812.0,
     )
 
 

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from co2vent.cli.main import main
+from co2vent.report.from_files import log_facts
 
 
 @pytest.fixture
@@ -73,6 +74,19 @@ def test_the_report_says_when_and_from_what_the_log_was_recorded(log: Path, tmp_
     out = tmp_path / "r.html"
     assert main(["report", str(log), "--out", str(out)]) == 0
     assert "2026-03-02T08:00:00Z, /dev/ttyUSB0" in out.read_text(encoding="utf-8")
+
+
+def test_the_coldest_clamp_and_the_worst_air_are_those_of_the_log(tmp_path: Path) -> None:
+    log = tmp_path / "vent.csv"
+    rows = [
+        f"{at_s},8.0,{-20 - (at_s == 7)},{-10 - 20 * (at_s == 3)},{500 + 400 * (at_s == 5)}"
+        for at_s in range(20)
+    ]
+    head = "elapsed_s,pressure_bar_g,line_temperature_degC,upper_temperature_degC,room_co2_ppm"
+    log.write_text("\n".join([head, *rows]) + "\n", encoding="utf-8")
+    facts = log_facts(log)
+    assert facts.coldest_clamp_k == pytest.approx(243.15)
+    assert facts.most_room_co2_ppm == 900.0
 
 
 def job(*arguments: str) -> int:
