@@ -6,8 +6,9 @@ from pathlib import Path
 import pytest
 
 from co2vent.benchmark import faults
+from co2vent.benchmark.fault_vents import Vent
 from co2vent.benchmark.fault_wire import Fault, FaultyWire, WireRow, World
-from co2vent.benchmark.faults import BadDisk, Tally, Vent, run_faults
+from co2vent.benchmark.faults import BadDisk, Tally, run_faults
 from co2vent.benchmark.soak import soak
 from co2vent.errors import SourceLostError
 
