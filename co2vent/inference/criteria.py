@@ -32,6 +32,9 @@ class Criteria:
     unpowered_slope: float = 0.0
     # The slowest bare wet sections rose 51 (first model) and 86 mbar/min (second) at their bound.
     bare_slope: float = 58.0
+    # and without a clamp the dead time of metal colder than saturation can't be seen; a bare wet
+    # section stood still for 100 s before it rose 160 mbar/min
+    bare_clear_s: float = 240.0
     # With a clamp 8 K or more above saturation the slowest wet sections rose, at their bound,
     # insulated: 62 (first model) and 35 mbar/min (second); not told: 138 and 75; bare: 250 and 89.
     # Liquid may lie in another pocket than the clamp, so the limits stay near half of that, Pa/s:
@@ -61,6 +64,8 @@ class Criteria:
     ice_hold_s: float = 300.0
     near_ambient_pa: float = 3.0e4  # gauge; without a valve column an open vent looks like a hold
 
+    # gas that cools by more than this while held is not the gas of a vented section
+    cooling_pa: float = 10_000.0
     # a fit that leaves the family of closed-section shapes shows something else at work
     worst_misfit: float = 5.0
     falling_pa_per_s: float = 2.5  # losing more than this, at its bound, is no quiet hold
@@ -75,9 +80,9 @@ class Criteria:
     leak_least_slope: float = 42.0  # 25 mbar/min: under it metal warming explains the rise
     leak_ratio_loose: float = 0.2  # with a clamp that shows the metal warm
     leak_ratio_within: float = 0.1  # within one hold, and only with a clamp well above saturation
-    leak_ratio_tight: float = 0.06  # without one, and only where both rises are straight
+    leak_ratio_tight: float = 0.08  # without one, and only where both rises are straight
     leak_drive_within_k: float = 15.0
-    leak_straight_s: float = 2000.0
+    leak_straight_s: float = 690.0
 
     long_hold_s: float = 900.0  # a hold this long without a verdict wants another vent
 

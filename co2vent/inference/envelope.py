@@ -57,7 +57,11 @@ def envelope(
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = _dry_most(context, strength, age_s, criteria)
-    settled = age_s >= max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s)
+    shortest_s = criteria.shortest_clear_s
+    if not strength.drive_k >= criteria.clamp_power_k:
+        shortest_s = criteria.bare_clear_s
+    needed_s = max(shortest_s, criteria.clear_time_constants * trend.tau_s)
+    settled = age_s >= needed_s
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
     away = end_pa >= TRIPLE_PRESSURE_PA + away_pa
     bound_pa = _gas_bound(trace.first_pa, line_k, context, criteria)
@@ -90,6 +94,7 @@ def envelope(
         and trend.misfit <= criteria.worst_misfit
         and unexplained < strength.least_wet_slope
         and trend.slope > -criteria.sinking_pa_per_s
+        and trend.warming_pa > -criteria.cooling_pa
         and leak.by is not LeakBy.SUSPECTED
     ):
         given = f" ({strength.source})" if strength.source else ""
@@ -106,7 +111,7 @@ def envelope(
     if settled:
         left = max(0.3 * age_s, 30.0)
     else:
-        left = max(criteria.shortest_clear_s, criteria.clear_time_constants * trend.tau_s) - age_s
+        left = needed_s - age_s
     return Envelope(
         power=strength,
         dry_most_slope=dry_most,
