@@ -18,6 +18,7 @@ import signal
 import struct
 import tempfile
 import time
+import warnings
 from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
@@ -215,7 +216,10 @@ def run_and_kill(seed: int, vent: Vent, folder: Path, tally: Tally) -> None:
     path = folder / f"run{seed}.csv"
     tally.runs += 1
     tally.faults["kill"] += 1
-    child = os.fork()
+    with warnings.catch_warnings():
+        # Python 3.12 warns of threads that are not copied; the child starts all it needs
+        warnings.simplefilter("ignore", DeprecationWarning)
+        child = os.fork()
     if child == 0:  # pragma: no cover - ends by the signal
         _record_until_killed(seed, vent, path, shared)
         os._exit(0)

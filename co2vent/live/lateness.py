@@ -3,9 +3,9 @@
 from collections import deque
 from typing import Final
 
-# Longer than a backlog that clears itself; shorter than a crystal needs to drift by the limit:
-# 0.1 % of 600 s are 0.6 s. (own choice)
-WINDOW_S: Final = 600.0
+# Longer than a backlog that clears itself. An instrument that counts its own rounds and is 1 % slow
+# drifts by 1.2 s in it, which is not late. (own choice)
+WINDOW_S: Final = 120.0
 LATE_S: Final = 2.0  # as the stale limit: a reading that is older when it comes is no live reading
 _BUCKET_S: Final = 10.0
 

@@ -311,6 +311,8 @@ class Monitor:
             before, self.status = self.status, replace(self.status, recorder=recorder)
             if before.not_recording != self.status.not_recording:
                 self._tell(self.status.not_recording or "recording again", keep=False)
+            if self.status.disk_nearly_full and not before.disk_nearly_full:
+                self._tell(self.status.disk_nearly_full)
 
     def _take_commands(self) -> None:
         while not self._commands.empty():

@@ -38,6 +38,13 @@ class Status:
             return ""
         return f"NOT RECORDING: {self.recorder.reason}"
 
+    @property
+    def disk_nearly_full(self) -> str:
+        """How little room is left for the recording; empty while there is enough."""
+        if self.recorder is None or not self.recorder.space_low:
+            return ""
+        return f"disk nearly full: {(self.recorder.bytes_free or 0) / 1e6:.0f} MB left"
+
 
 @dataclass(frozen=True, slots=True)
 class ValveSaid:
