@@ -19,6 +19,7 @@ Every key has a default; an unknown key is refused.
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import pi
 from pathlib import Path
 from typing import Any, Final
 
@@ -42,6 +43,14 @@ from co2vent.units import PRESSURE_UNITS, ZERO_CELSIUS_K
 
 BARE_W_PER_M2K: Final = 11.0  # still air to light wind, with frost; common practice, no source
 INSULATED_W_PER_M2K: Final = 0.6
+SECTION_RANGES: Final = {
+    "volume_l": (0.2, 5000.0),
+    "diameter_mm": (5.0, 2000.0),
+    "wall_mm": (0.3, 100.0),
+}
+LONGEST_M: Final = 400.0
+MOST_KG_PER_L: Final = 0.2  # of oil, desiccant or water
+MOST_LEAK_BY_G_PER_S: Final = 10.0  # more is an open valve
 HOSE_TO_VALVE: Final = 1.7  # bore of the hose over that of the valve
 
 Table = Mapping[str, Any]
@@ -224,9 +233,20 @@ def _gas(name: str) -> Gas:
 def _section(table: Table, charge: Table) -> Section:
     if table["metal"] not in METALS:
         raise RefusedInputError(f"[section] metal: use one of {', '.join(METALS)}")
-    for key in ("volume_l", "diameter_mm", "wall_mm"):
-        if not table[key] > 0.0:
-            raise RefusedInputError(f"[section] {key} must be above zero")
+    for key, (low, high) in SECTION_RANGES.items():
+        if not low <= table[key] <= high:
+            raise RefusedInputError(f"[section] {key} must lie between {low:g} and {high:g}")
+    length_m = table["volume_l"] * 1e-3 / (pi / 4.0 * (table["diameter_mm"] * 1e-3) ** 2)
+    if not length_m <= LONGEST_M:
+        raise RefusedInputError(
+            f"[section] {table['volume_l']:g} l at {table['diameter_mm']:g} mm is {length_m:.0f} m "
+            f"of pipe: a section has at most {LONGEST_M:g} m; give a larger diameter_mm"
+        )
+    for key in ("oil_kg", "desiccant_kg", "water_kg"):
+        if not 0.0 <= charge[key] <= MOST_KG_PER_L * table["volume_l"]:
+            raise RefusedInputError(
+                f"[charge] {key} must lie between 0 and {MOST_KG_PER_L:g} kg a litre of section"
+            )
     outside = table["outside_w_per_m2k"]
     if outside is None:
         outside = INSULATED_W_PER_M2K if table["insulated"] else BARE_W_PER_M2K
@@ -304,6 +324,13 @@ def _leaks(table: Table, vacuum: Table, ambient_pa: float) -> Leaks:
     supply_k = table["supply_c"] + ZERO_CELSIUS_K
     if not TRIPLE_TEMPERATURE_K < supply_k < 303.0:
         raise RefusedInputError("[leaks] supply_c must lie between -56 and 29")
+    if not 0.0 <= table["leak_by_g_per_s"] <= MOST_LEAK_BY_G_PER_S:
+        raise RefusedInputError(
+            f"[leaks] leak_by_g_per_s must lie between 0 and {MOST_LEAK_BY_G_PER_S:g}: more is an "
+            "open valve"
+        )
+    if not 0.0 <= table["leak_out_bore_mm"] <= 10.0:
+        raise RefusedInputError("[leaks] leak_out_bore_mm must lie between 0 and 10")
     liquid, vapour = kernels.liquid_enthalpy_j_kg, kernels.vapor_enthalpy_saturated_j_kg
     relief = table["relief_bar_g"]
     return Leaks(

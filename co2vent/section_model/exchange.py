@@ -14,6 +14,7 @@ from co2vent.section_model.property_lookup import condensed_density, gas_row, ph
 G_ACCELERATION = 9.80665
 DRY_KG = 1e-9  # less condensed CO2 than this is evaporated at once
 LOWEST_GAS_KG = 1e-9
+LEAST_LATENT_J_PER_KG = 2e4  # next to the critical point, where the model ends
 
 
 @jit
@@ -87,7 +88,7 @@ def boil(
     heat_capacity = m * phase(fl, t, CP)
     contact = po[i].boil_w_per_m2k * (1.0 - share) + po[i].snow_contact_w_per_m2k * share
     wet, dry = contact * area_wet, contact * area_dry
-    latent = phase(fl, t, H_VAPOUR) - ps[i].condensed_j / m
+    latent = max(phase(fl, t, H_VAPOUR) - ps[i].condensed_j / m, LEAST_LATENT_J_PER_KG)
     stiff = 1e12 if mixed else heat_capacity
     d = stiff + dt * (wet + dry)
     after = (stiff * t + dt * (wet * ps[i].metal_k + dry * st.dry_metal_k + gas_heat_w)) / d

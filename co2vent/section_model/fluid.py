@@ -29,6 +29,7 @@ VAPOUR_FIT_K: Final = (185.0, 340.0)  # where the vapour equation holds
 FULL_RISE_K: Final = 10.0  # over which the curvature of the liquid-full isochore is taken
 LINE_POINTS: Final = 4001
 VIRIAL_TERMS: Final = 6
+DENSEST: Final = 1 + 2 * VIRIAL_TERMS  # column of the gas table: density up to which it holds
 
 # columns of the tables of a condensed phase
 P, RHO, U, H_VAPOUR, CP, DP_DT, FULL_SLOPE, FULL_CURVE = range(8)
@@ -42,7 +43,8 @@ class FluidTables(NamedTuple):
     at constant volume) and FULL_CURVE (its change per kelvin). `..._t_of_u`: temperature at equal
     steps of u. `..._t_of_lnp`: saturation temperature at equal steps of ln p. `liquid_t_of_rho`:
     saturated temperature at equal steps of density. `gas`: rows of GAS_STEP_K from GAS_LOWEST_K;
-    u of the ideal gas, then the factors of rho^k in p/(rho R T) - 1, then those in u - u_ideal.
+    u of the ideal gas, then the factors of rho^k in p/(rho R T) - 1, then those in u - u_ideal,
+    then the density up to which they hold (above it p/(rho R T) and u stay: no runaway).
     """
 
     condensable: bool
@@ -79,7 +81,7 @@ def gas_table(
     `pressure_pa(rho, T)` and `energy_j_per_kg(rho, T)` are the equation of state;
     `highest_density(T)` says how dense the gas gets at T.
     """
-    table = np.empty((len(temperatures_k), 1 + 2 * VIRIAL_TERMS))
+    table = np.empty((len(temperatures_k), 2 + 2 * VIRIAL_TERMS))
     # Chebyshev points keep the polynomials from swinging between the points
     points = 0.5 - 0.5 * np.cos(np.pi * (np.arange(14) + 0.5) / 14)
     powers = np.arange(1, VIRIAL_TERMS + 1)
@@ -94,6 +96,7 @@ def gas_table(
         ideal = energy_j_per_kg(1e-6, float(temperature))
         residual = [energy_j_per_kg(float(r), float(temperature)) - ideal for r in rho]
         table[row, 0] = ideal
+        table[row, DENSEST] = top
         for first, values in ((1, z_less_one), (1 + VIRIAL_TERMS, residual)):
             factors = np.linalg.lstsq(scaled, np.asarray(values), rcond=None)[0]
             table[row, first : first + VIRIAL_TERMS] = factors / top**powers
@@ -161,9 +164,9 @@ def gas_value(
     at = (temperature_k - GAS_LOWEST_K) / GAS_STEP_K
     row = min(max(int(at), 0), len(fluid.gas) - 2)
     factors = fluid.gas[row] + (at - row) * (fluid.gas[row + 1] - fluid.gas[row])
-    powers = density_kg_m3 ** np.arange(1, VIRIAL_TERMS + 1)
+    powers = min(density_kg_m3, float(factors[DENSEST])) ** np.arange(1, VIRIAL_TERMS + 1)
     z = 1.0 + float(factors[1 : 1 + VIRIAL_TERMS] @ powers)
-    energy = float(factors[0] + factors[1 + VIRIAL_TERMS :] @ powers)
+    energy = float(factors[0] + factors[1 + VIRIAL_TERMS : DENSEST] @ powers)
     return density_kg_m3 * fluid.gas_constant * temperature_k * z, energy
 
 

@@ -7,6 +7,7 @@ mixture of both at the triple-point temperature (phase rule).
 from math import log
 
 from co2vent.section_model.fluid import (
+    DENSEST,
     GAS_LOWEST_K,
     GAS_STEP_K,
     RHO,
@@ -113,7 +114,8 @@ def gas_row(fl: FluidTables, temperature: float) -> tuple[int, float]:
 
 @jit
 def row_sum(table: Array, row: int, first: int, rho: float) -> float:
-    """Return the sum of factor_k rho^k of one row of the gas table."""
+    """Return the sum of factor_k rho^k of one row of the gas table, held above its density."""
+    rho = min(rho, table[row, DENSEST])
     total = 0.0
     for k in range(VIRIAL_TERMS - 1, -1, -1):
         total = (total + table[row, first + k]) * rho

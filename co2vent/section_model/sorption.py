@@ -48,7 +48,7 @@ def sorb(fl: FluidTables, po: Rec, st: Rec, ps: Rec, i: int, dt: float) -> None:
             goal = po[i].desiccant_kg * po[i].desiccant_full * st.co2_pa / (st.co2_pa + half)
             held = ps[i].adsorbed_kg
         kg = (held - goal) * (1.0 - exp(-dt / po[i].sorption_s))
-        kg = max(kg, -0.02 * st.gas_kg)
+        kg = min(max(kg, -0.02 * st.gas_kg), 0.02 * st.gas_kg)  # no more in one step
         h_vapour = phase(fl, min(t, 303.0), H_VAPOUR)
         st.gas_kg += kg
         st.gas_energy_j += kg * h_vapour

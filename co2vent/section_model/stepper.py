@@ -92,6 +92,9 @@ def leave(
         dt = min(dt, SPACE_SHARE_A_STEP * gas_m3 * density / liquid_total)
         available = ps[j].condensed_kg * (1.0 - ps[j].solid_share)
         dt = min(dt, 0.5 * available / liquid_total + 1e-4)
+    leak = leak_by_rate(se, st.pressure_pa)
+    if leak > 0.0:
+        dt = min(dt, 2.0 * GAS_SHARE_A_STEP * (st.gas_kg + other_kg) / leak)
     dt = max(dt, min(1e-5, longest))
 
     if gas_total > 0.0:
