@@ -38,6 +38,7 @@ from co2vent.wire.source import Source
 READ_S: Final = 0.05  # a command of the person waits no longer than this for the source
 TICK_S: Final = 0.1  # so that staleness shows at its 2 s
 REJECTION_EVENT_S: Final = 1.0  # rejected rows are recorded as one event in so long
+LONGEST_SHOWN: Final = 200  # characters of a raw line
 MOST_FAULTS: Final = 5  # faults of this program after which it gives up
 FIRST_OPEN_S: Final = 30.0
 
@@ -75,6 +76,7 @@ class Monitor:
         self.status = Status(source=SourceState.OPENING, label=source.label)
         self.events: queue.SimpleQueue[Event] = queue.SimpleQueue()
         self.readings: queue.SimpleQueue[Reading] = queue.SimpleQueue()
+        self.last_line = ""  # newest line as it came, to be shown beside how it is read
         self.refusal: Co2ventError | None = None
         self._queue_readings = queue_readings
         self._commands: queue.SimpleQueue[Command] = queue.SimpleQueue()
@@ -217,6 +219,8 @@ class Monitor:
             items = self._decoder.finish()
         else:
             items = self._decoder.feed_bytes(text)
+            newest = text.rstrip().rpartition(b"\n")[2]
+            self.last_line = newest[:LONGEST_SHOWN].decode("utf-8", "replace")
         for item in items:
             if isinstance(item, Reading):
                 self._take_reading(item)

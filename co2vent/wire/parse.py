@@ -185,6 +185,7 @@ def _polled(body: str, options: Options) -> Source:
 # how a SOURCE begins -> what makes it; the modules are loaded only when chosen
 KINDS: Final[dict[str, Callable[[str, Options], Source]]] = {
     "socket://": _tcp,
+    "tcp://": _tcp,
     "modbus-tcp://": _modbus_tcp,
     "modbus-rtu:": _modbus_rtu,
     "polled:": _polled,

@@ -44,6 +44,7 @@ def test_readings_reach_the_view_the_queue_and_the_log(
     assert monitor.view.setup.section_volume_m3 == pytest.approx(0.0145)
     assert monitor.status.source is SourceState.LIVE
     assert monitor.age_s() < 1.0
+    assert monitor.last_line == row(1)
     monitor.stop()
     assert [monitor.readings.get().at_s for _ in range(2)] == [0.0, 0.1]
     log = read_log(tmp_path / "log.csv")
