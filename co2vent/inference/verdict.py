@@ -446,20 +446,22 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
 
 
 def _curves(hold: _Hold, limits: Envelope) -> tuple[Curve, ...]:
-    """Two curves over the hold: gas warming alone, and the least that liquid left would add."""
+    """Curves to see the verdict by: the gas warming alone, and the least that liquid would add.
+
+    The second one is drawn only where something gives the hold power; else there is no such least.
+    """
     trend, blocks = hold.trend, hold.blocks
     if trend is None:
         return ()
     t = blocks.t
     tau = min(trend.tau_s, 60.0)
     gas = 1.0 - (1.0 + t / (3.0 * tau)) ** -3.0
-    start = float(blocks.p[0])
     size = max(min(trend.warming_pa, hold.rise_pa), 0.0)
     level = max(min(trend.slope, limits.dry_most_slope), 0.0)
-    dry = start + size * gas + level * t
-    wet = start + size * gas + max(limits.power.least_wet_slope, level) * t
-    at = tuple(float(hold.trace.start_s + s) for s in t)
-    return (
-        Curve(Charge.VAPOR_ONLY, at, tuple(float(v) for v in dry)),
-        Curve(Charge.TWO_PHASE, at, tuple(float(v) for v in wet)),
-    )
+    dry = float(blocks.p[0]) + size * gas + level * t
+    at = tuple((hold.trace.start_s + t).tolist())
+    curves = [Curve(Charge.VAPOR_ONLY, at, tuple(dry.tolist()))]
+    if limits.power.source:
+        more = max(limits.power.least_wet_slope + limits.power.warming_slope - level, 0.0)
+        curves.append(Curve(Charge.TWO_PHASE, at, tuple((dry + more * t).tolist())))
+    return tuple(curves)
