@@ -20,11 +20,11 @@ from co2vent.planning.shapes import (
     DEFAULT_DISCHARGE_COEFFICIENT,
     DEFAULT_LIQUID_FRACTION,
 )
-from co2vent.practice.log_lines import log_lines, truth_lines
+from co2vent.practice.log_lines import truth_lines
 from co2vent.practice.operators import Operator, PlanOperator, PromptOperator, RuleOperator
 from co2vent.practice.plans import plan_from, usual_plan
 from co2vent.practice.scenario import Scenario, read_tables, scenario_from
-from co2vent.practice.vents import run_vent
+from co2vent.practice.vents import log_lines, run_vent
 from co2vent.readings.metadata import build_setup
 from co2vent.store.whole_file import atomic_write
 from co2vent.units import ZERO_CELSIUS_K
@@ -120,7 +120,10 @@ def _merged(tables: dict[str, Any], args: argparse.Namespace) -> dict[str, Any]:
     if args.liquid_fraction is not None or "liquid_fraction" not in merged["charge"]:
         given = args.liquid_fraction
         put("charge", "liquid_fraction", DEFAULT_LIQUID_FRACTION if given is None else given)
+    put("section", "metal_minimum_c", args.metal_minimum_c)
     put("surroundings", "altitude_m", args.altitude_m)
+    put("surroundings", "room_m3", args.room_m3)
+    put("surroundings", "air_changes_per_hour", args.air_changes_per_hour)
     put("surroundings", "ambient_c", args.ambient_c, DEFAULT_AMBIENT_C)
     put("vent", "bore_mm", args.vent_bore_mm)
     put("vent", "discharge_coefficient", args.discharge_coefficient, DEFAULT_DISCHARGE_COEFFICIENT)

@@ -13,6 +13,7 @@ from typing import Final
 import numpy as np
 
 from co2vent.practice.log_lines import Rows, header_lines, log_layout, row_line, to_reading
+from co2vent.practice.room_air import RoomAir
 from co2vent.practice.scenario import Scenario
 from co2vent.readings.reading import Reading, Rejection
 from co2vent.section_model.parameters import Setting
@@ -40,7 +41,9 @@ class LiveSection:
         self.valve = 0.0
         self._run = SectionRun(scenario.setting, seed=seed)
         self._layout = log_layout(scenario)
+        self._room = RoomAir(scenario)
         self._rows: list[Rows] = []
+        self._readings: list[Reading | None] = []
 
     @property
     def time_s(self) -> float:
@@ -78,8 +81,10 @@ class LiveSection:
         readings = int((time_s - self._run.time_s) / period_s + 1e-9)
         if readings > 0:
             new.extend(self._run.step(self.valve, readings))
+        shown = [to_reading(self.scenario, row, self._room.ppm(row)) for row in new]
         self._rows.extend(new)
-        return [to_reading(self.scenario, row) or OVER_RANGE for row in new]
+        self._readings.extend(shown)
+        return [reading or OVER_RANGE for reading in shown]
 
     def truth(self) -> Truth:
         """Return what is really inside now."""
@@ -91,4 +96,5 @@ class LiveSection:
 
     def log_lines(self, first: int = 0) -> list[str]:
         """Return the rows of the readings log from row `first` on."""
-        return [row_line(self.scenario, self._layout, row) for row in self._rows[first:]]
+        pairs = zip(self._rows[first:], self._readings[first:], strict=True)
+        return [row_line(self._layout, reading, float(row[0])) for row, reading in pairs]

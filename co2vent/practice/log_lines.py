@@ -1,6 +1,6 @@
 """Rows of the model as readings and as the lines of a readings log and a truth file."""
 
-from collections.abc import Iterable
+from collections.abc import Iterator
 from typing import Final
 
 import numpy as np
@@ -26,10 +26,12 @@ def log_layout(scenario: Scenario) -> LogLayout:
         quantities.append("vent_open")
     if scenario.log_vacuum:
         quantities.append("vacuum_pa")
+    if scenario.room_m3 is not None:
+        quantities.append("room_co2_ppm")
     return LogLayout(scenario.setup, quantities=tuple(quantities))
 
 
-def to_reading(scenario: Scenario, row: Rows) -> Reading | None:
+def to_reading(scenario: Scenario, row: Rows, room_ppm: float | None = None) -> Reading | None:
     """Return what the gauge set showed at a row; `None` when the gauge was over its range."""
     shown_pa = float(row[COLUMN["gauge_pa"]])
     if shown_pa != shown_pa:
@@ -43,6 +45,7 @@ def to_reading(scenario: Scenario, row: Rows) -> Reading | None:
         ambient_temperature_k=scenario.setting.surroundings.temperature_k,
         vent_open=bool(row[COLUMN["valve"]] > 0.0) if scenario.log_valve else None,
         vacuum_pa=_vacuum_pa(float(row[COLUMN["pressure_pa"]])) if scenario.log_vacuum else None,
+        room_co2_ppm=room_ppm,
     )
 
 
@@ -56,24 +59,14 @@ def header_lines(scenario: Scenario) -> list[str]:
     return [*metadata_lines(metadata_from_setup(scenario.setup)), log_layout(scenario).header()]
 
 
-def row_line(scenario: Scenario, layout: LogLayout, row: Rows) -> str:
-    """Return one row of the readings log."""
-    reading = to_reading(scenario, row)
+def row_line(layout: LogLayout, reading: Reading | None, at_s: float) -> str:
+    """Return one row of the readings log; without a reading the gauge was over its range."""
     if reading is None:
-        blanks = "," * len(layout.quantities)
-        return f"{row[0]:.3f},{OVER_RANGE_WORD}{blanks}"
+        return f"{at_s:.3f},{OVER_RANGE_WORD}{',' * len(layout.quantities)}"
     return layout.row(reading)
 
 
-def log_lines(scenario: Scenario, rows: Rows) -> Iterable[str]:
-    """Yield the lines of the readings log, without line ends."""
-    yield from header_lines(scenario)
-    layout = log_layout(scenario)
-    for row in rows:
-        yield row_line(scenario, layout, row)
-
-
-def truth_lines(rows: Rows) -> Iterable[str]:
+def truth_lines(rows: Rows) -> Iterator[str]:
     """Yield the lines of the truth file: what was really inside at each reading."""
     yield TRUTH_HEADER
     columns = [COLUMN[n] for n in ("pressure_pa", "liquid_kg", "solid_kg", "vapor_kg")]

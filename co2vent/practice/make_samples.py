@@ -12,11 +12,11 @@ from importlib.resources import files
 from pathlib import Path
 from typing import Any, Final
 
-from co2vent.practice.log_lines import Rows, log_lines, to_reading, truth_lines
+from co2vent.practice.log_lines import Rows, to_reading, truth_lines
 from co2vent.practice.operators import PlanOperator
 from co2vent.practice.plans import plan_from
 from co2vent.practice.scenario import Scenario, scenario_from
-from co2vent.practice.vents import run_vent
+from co2vent.practice.vents import log_lines, run_vent
 from co2vent.section_model.layout import COLUMN
 from co2vent.units import ZERO_CELSIUS_K
 

@@ -1,10 +1,11 @@
 """A simulated vent in words a crew would use, from a TOML table to the model's parameters.
 
-    [section]       volume_l, diameter_mm, wall_mm, metal, insulated or outside_w_per_m2k, name
+    [section]       volume_l, diameter_mm, wall_mm, metal, insulated or outside_w_per_m2k,
+                    metal_minimum_c, name
     [charge]        temperature_c or pressure_bar_g (gas alone: or both), liquid_fraction,
                     solid_kg, superheat_k, dry_metal_c, wet_metal_c, nitrogen_bar, oil_kg,
                     desiccant_kg, water_kg
-    [surroundings]  ambient_c, altitude_m
+    [surroundings]  ambient_c, altitude_m, room_m3 (the vent ends in a room), air_changes_per_hour
     [vent]          bore_mm, low_point, plugs (the hose plugs when liquid passes)
     [leaks]         leak_by_g_per_s, supply_c, supply_liquid, leak_out_bore_mm, relief_bar_g
     [gauge]         unit, full_scale, accuracy_percent, step, noise, zero, lag_s, period_s, clamp,
@@ -63,6 +64,7 @@ KEYS: Final[dict[str, dict[str, Any]]] = {
         "metal": "steel",
         "insulated": False,
         "outside_w_per_m2k": None,
+        "metal_minimum_c": None,
         "name": "strainer section S-3",
     },
     "charge": {
@@ -78,7 +80,12 @@ KEYS: Final[dict[str, dict[str, Any]]] = {
         "desiccant_kg": 0.0,
         "water_kg": 0.0,
     },
-    "surroundings": {"ambient_c": 12.0, "altitude_m": 120.0},
+    "surroundings": {
+        "ambient_c": 12.0,
+        "altitude_m": 120.0,
+        "room_m3": None,
+        "air_changes_per_hour": 0.0,
+    },
     "vent": {"bore_mm": 3.0, "low_point": False, "plugs": False, "discharge_coefficient": 0.85},
     "leaks": {
         "leak_by_g_per_s": 0.0,
@@ -116,6 +123,8 @@ class Scenario:
     log_valve: bool = True
     log_clamp: bool = True
     log_vacuum: bool = False
+    room_m3: float | None = None  # None: the vent ends outdoors
+    air_changes_per_hour: float = 0.0
 
     @property
     def ambient_pa(self) -> float:
@@ -186,6 +195,11 @@ def scenario_from(tables: Table) -> Scenario:
     air, log = t["surroundings"], t["log"]
     ambient_pa = ambient_pressure_pa(air["altitude_m"])
     ambient_k = air["ambient_c"] + ZERO_CELSIUS_K
+    if air["room_m3"] is not None and not air["room_m3"] > 0.0:
+        raise RefusedInputError("[surroundings] room_m3 must be above zero")
+    if not 0.0 <= air["air_changes_per_hour"] <= 1000.0:
+        raise RefusedInputError("[surroundings] air_changes_per_hour must lie between 0 and 1000")
+    coldest = t["section"]["metal_minimum_c"]
     contents = _contents(t["charge"], ambient_pa)
     section = _section(t["section"], t["charge"])
     gauge, unit = _gauge(t["gauge"])
@@ -209,6 +223,7 @@ def scenario_from(tables: Table) -> Scenario:
         gauge_accuracy_fraction=gauge.accuracy_percent / 100.0,
         gauge_span_pa=gauge.full_scale_pa,
         relief_pressure_pa=None if relief is None else relief * 1e5 + known_ambient,
+        metal_minimum_temperature_k=None if coldest is None else coldest + ZERO_CELSIUS_K,
         insulated=t["section"]["insulated"],
         gas=_gas(log["gas"]),
         simulated=True,
@@ -221,6 +236,8 @@ def scenario_from(tables: Table) -> Scenario:
         log_valve=log["valve"],
         log_clamp=t["gauge"]["clamp"],
         log_vacuum=log["vacuum"],
+        room_m3=air["room_m3"],
+        air_changes_per_hour=air["air_changes_per_hour"],
     )
 
 

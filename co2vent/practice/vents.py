@@ -1,12 +1,13 @@
 """A whole simulated vent: a section, somebody at the valve, and every reading of it."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from typing import Final
 
 import numpy as np
 
-from co2vent.practice.log_lines import Rows, to_reading
+from co2vent.practice.log_lines import Rows, header_lines, log_layout, row_line, to_reading
 from co2vent.practice.operators import Operator, PlanOperator
+from co2vent.practice.room_air import RoomAir
 from co2vent.practice.scenario import Scenario
 from co2vent.section_model.simulation import SectionRun
 
@@ -39,3 +40,11 @@ def run_vent(
         if progress is not None:
             progress(float(row[0]))
     return np.array(rows)
+
+
+def log_lines(scenario: Scenario, rows: Rows) -> Iterator[str]:
+    """Yield the lines of the readings log of a vent, without line ends."""
+    yield from header_lines(scenario)
+    layout, room = log_layout(scenario), RoomAir(scenario)
+    for row in rows:
+        yield row_line(layout, to_reading(scenario, row, room.ppm(row)), float(row[0]))
