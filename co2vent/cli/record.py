@@ -77,7 +77,7 @@ def _show_rest(monitor: Monitor) -> None:
     if monitor.status.not_recording and monitor.status.recorder is not None:
         waiting = monitor.status.recorder.waiting
         if waiting:
-            print(f"{monitor.status.not_recording}; {waiting} lines were not written", flush=True)
+            _say(f"{monitor.status.not_recording}; {waiting} lines were not written")
 
 
 def _show(event: Event) -> None:
@@ -85,7 +85,16 @@ def _show(event: Event) -> None:
     if event.kind in _SHOWN:
         mark = "" if event.kind is EventKind.PROMPT else f"({event.kind.value}) "
         text = "".join(c if c.isprintable() else "?" for c in event.text)
-        print(f"{event.at_s:9.1f} s  {mark}{text}", flush=True)
+        _say(f"{event.at_s:9.1f} s  {mark}{text}")
+
+
+def _say(line: str) -> None:
+    """Print a line; where nobody listens any more the recording goes on all the same."""
+    try:
+        print(line, flush=True)
+    except OSError:
+        # what is still buffered must not fail again at exit
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 def _raise_refusal(monitor: Monitor) -> None:
@@ -139,6 +148,8 @@ def _end_on_signals(stopping: threading.Event) -> None:
 
     signal.signal(signal.SIGINT, end)
     signal.signal(signal.SIGTERM, end)
+    if hasattr(signal, "SIGHUP"):
+        signal.signal(signal.SIGHUP, end)  # the terminal was closed
 
 
 def _seconds(text: str) -> float:

@@ -4,10 +4,13 @@ import contextlib
 import os
 import select
 import sys
+import time
+from typing import Final
 
 from co2vent.errors import RefusedInputError
 from co2vent.readings.reading import Reading
 
+SEND_TIMEOUT_S: Final = 5.0  # a reader that takes nothing for so long is gone
 _POLL_S = 0.05
 _LINE_END = "\r\n"  # as instruments send it
 
@@ -42,7 +45,8 @@ class PtyOutlet:
     def put(self, texts: list[str], newest: Reading | None) -> None:
         """Send lines; waits while the queue is full, as long as somebody reads."""
         data = "".join(f"{text}{_LINE_END}" for text in texts).encode()
-        while data:
+        give_up_s = time.monotonic() + SEND_TIMEOUT_S
+        while data and time.monotonic() < give_up_s:
             try:
                 data = data[os.write(self._master, data) :]
             except BlockingIOError:

@@ -7,7 +7,7 @@ import socket
 from co2vent.errors import SourceUnavailableError
 from co2vent.readings.reading import Reading
 
-_SEND_TIMEOUT_S = 10.0  # a client that reads nothing for so long is gone
+_SEND_TIMEOUT_S = 5.0  # a client that reads nothing for so long is gone
 
 
 class TcpOutlet:

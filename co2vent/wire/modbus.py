@@ -7,6 +7,7 @@ from typing import Any
 
 from co2vent.errors import RefusedInputError
 from co2vent.wire.polling import DEFAULT_PERIOD_S, REPLY_TIMEOUT_S, PolledSource
+from co2vent.wire.ports import UsbIdentity, device_with, identity_of
 from co2vent.wire.register_map import RegisterBlock, blocks, load_register_map
 from co2vent.wire.serial_port import port_errors
 from co2vent.wire.source import NO_READING, lost, unavailable
@@ -55,6 +56,7 @@ class ModbusSource(PolledSource):
         self._device = device
         self._line: dict[str, Any] = {"baudrate": baud, "parity": parity, "stopbits": stop_bits}
         self._client: Any = None
+        self._identity: UsbIdentity | None = None
         label = f"modbus-tcp://{tcp[0]}:{tcp[1]}" if tcp else f"modbus-rtu:{device}"
         super().__init__(label, register_map.preamble, period_s)
 
@@ -69,6 +71,8 @@ class ModbusSource(PolledSource):
             host, port = self._tcp
             self._client = ModbusTcpClient(host, port=port, **common)
         else:
+            if self._identity is not None:
+                self._device = device_with(self._identity) or self._device
             self._client = ModbusSerialClient(self._device, **self._line, **common)
         if not self._client.connect():
             self.close()
@@ -77,6 +81,9 @@ class ModbusSource(PolledSource):
                 "no connection",
                 "check address, cable and power, and that no other program uses the port",
             )
+        if self._device:
+            self.label = f"modbus-rtu:{self._device}"
+            self._identity = identity_of(self._device) or self._identity
         self.started()
 
     def send(self, text: str) -> None:

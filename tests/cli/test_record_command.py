@@ -158,6 +158,27 @@ def test_open_closed_and_notes_are_taken_from_standard_input(
     assert words == [",", "open,", "closed,", 'closed,"frost, low point"']
 
 
+def test_a_reader_of_the_prompts_that_goes_away_does_not_end_the_recording(
+    tmp_path: Path, start: Callable[..., subprocess.Popen[str]]
+) -> None:
+    log = tmp_path / "log.csv"
+    with socket.create_server(("127.0.0.1", 0)) as server:
+        port = server.getsockname()[1]
+        process = start("record", "--source", f"socket://127.0.0.1:{port}", "--log", str(log))
+        client, _ = server.accept()
+        assert process.stdout is not None
+        client.sendall(b"elapsed_s,pressure_bar_g,vent_valve\n0,19.0,closed\n")
+        process.stdout.readline()
+        process.stdout.close()
+        for n in range(1, 6):
+            client.sendall(f"{n},19.0,{'open' if n % 2 else 'closed'}\n".encode())
+            time.sleep(0.1)
+        process.send_signal(signal.SIGTERM)
+        assert process.wait(10) == 0
+        client.close()
+    assert assessed(log)["readings"] == 6
+
+
 def test_kill_9_leaves_a_log_that_can_be_read(
     tmp_path: Path, start: Callable[..., subprocess.Popen[str]]
 ) -> None:
