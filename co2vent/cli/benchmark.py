@@ -8,6 +8,7 @@ SUBJECTS: dict[str, tuple[str, str]] = {
     "verdict": ("co2vent.benchmark.verdict", "vents with known contents: what is said of them"),
     "model": ("co2vent.benchmark.model_speed", "how fast the section model runs"),
     "faults": ("co2vent.benchmark.faults", "hundreds of vents while everything fails"),
+    "window": ("co2vent.benchmark.window_speed", "first digits, painted prompts, long traces"),
     "soak": ("co2vent.benchmark.soak", "eight hours wound fast, and a flood: memory and delay"),
 }
 

@@ -27,9 +27,12 @@ from co2vent.window.words import help_of, translate
 if TYPE_CHECKING:
     from co2vent.window.plots_panel import PlotsPanel
 
-TICK_MS: Final = 50
+TICK_MS: Final = 20  # a reading waits half of it on the mean; an unchanged moment costs nothing
+STANDING_S: Final = 0.1  # how often age and clocks are painted while nothing new comes
 HOLDS_VIEW: Final = 3  # the pictures' view of holds over each other
 MESSAGE_S: Final = 8.0
+PICTURES_LATEST_MS: Final = 1500  # where no reading comes, the empty pictures come after this
+PICTURES_AFTER_MS: Final = 30  # after the first figures: time to paint them
 PICTURES_EVERY_S: Final = (
     0.2  # the figures are painted at each tick, the traces five times a second
 )
@@ -64,6 +67,9 @@ class VentPage(QWidget):
         self._plots: PlotsPanel | None = None
         self._drawn: tuple[object, int] | None = None
         self._drawn_s = -1e9
+        self._pictures_due = False
+        self._newest: object = None
+        self._shown_s = -1e9
         self._help = FitLabel(self)
         self._help.hide()
         self._more: MorePanel | None = None
@@ -87,7 +93,7 @@ class VentPage(QWidget):
         self._sizes: Sizes | None = None
         self._timer = QTimer(self)
         self._timer.setInterval(TICK_MS)
-        self._timer.timeout.connect(self.tick)
+        self._timer.timeout.connect(self._pulse)
 
     # --- keys --------------------------------------------------------------------------------
 
@@ -139,7 +145,7 @@ class VentPage(QWidget):
         self.apply_look()
         self.tick()
         self._timer.start()
-        QTimer.singleShot(0, self._load_pictures)
+        QTimer.singleShot(PICTURES_LATEST_MS, self._load_pictures)
 
     def close_feed(self) -> None:
         """Stop showing and let go of the feed."""
@@ -161,6 +167,14 @@ class VentPage(QWidget):
         self._drawn_s = -1e9
         self.tick()
 
+    def _pulse(self) -> None:
+        """Show the present moment where it is a new one, or age and clocks have gone on."""
+        view = self.feed.frame().view
+        newest = None if view is None else view.latest
+        if newest is not self._newest or self._clock() - self._shown_s >= STANDING_S:
+            self._newest = newest
+            self.tick()
+
     def pictures_loaded(self) -> None:
         """The pictures are there; a page may put something into them."""
 
@@ -168,9 +182,13 @@ class VentPage(QWidget):
         """Show the present moment."""
         frame = self.feed.frame()
         now_s = self._clock()
+        self._shown_s = now_s
         self.watch(frame, now_s)
         self.panel.show_frame(frame, self.feed.mode, self.book, now_s)
         self._draw(frame, now_s)
+        if self._plots is None and not self._pictures_due and not self.panel.shown.stale:
+            self._pictures_due = True
+            QTimer.singleShot(PICTURES_AFTER_MS, self._load_pictures)
         if self._help.isVisible():
             self._show_help()
         if self.message.isVisible() and now_s > self._message_until_s:
