@@ -16,8 +16,13 @@ from co2vent.units import PSI_PA
 
 FIRST_LOOK_S: Final = 90.0  # closed, before the first vent
 NEARLY_ZERO_PA: Final = 0.05e5
-NEAR_STOP_PA: Final = 1.5e5  # above the stop pressure: the valve is throttled
-THROTTLED: Final = 0.35
+# A crew lets the pressure fall ever slower towards where it is to stop: by a fiftieth of what is
+# left a second, at least 1.2 bar a minute (1 to 2 bar a minute in the last bars: a proposal of
+# trade practice, not a rule)
+APPROACH_S: Final = 50.0
+SLOWEST_PA_PER_S: Final = 2_000.0
+FIRST_OPENING: Final = 0.25  # of the widest
+LEAST_OPENING: Final = 0.02
 RULE_RISE_PA: Final = PSI_PA  # the trade's rule: no rise over 1 psi means empty
 RULE_WATCH_S: Final = 180.0  # "some minutes"
 REACTION_S: Final = 2.0  # from a prompt to the hand on the valve
@@ -36,6 +41,38 @@ class Operator(Protocol):
         """
 
 
+class Throttle:
+    """A hand on the vent valve: opens it more or less, so that the pressure falls as it should."""
+
+    def __init__(self, widest: float = 1.0) -> None:
+        """Take the widest opening."""
+        self._widest = widest
+        self._opening = 0.0
+        self._last: tuple[float, float] | None = None
+
+    def shut(self) -> float:
+        """Return 0: the valve is closed, and starts anew when it is opened again."""
+        self._opening = 0.0
+        self._last = None
+        return 0.0
+
+    def towards(self, target_pa: float, shown_pa: float | None, at_s: float) -> float:
+        """Return the opening for a fall towards `target_pa` (gauge, as `shown_pa`)."""
+        if self._opening == 0.0:
+            self._opening = FIRST_OPENING
+        elif shown_pa is not None and self._last is not None and at_s > self._last[0]:
+            rate = (self._last[1] - shown_pa) / (at_s - self._last[0])
+            wanted = max(SLOWEST_PA_PER_S, (shown_pa - target_pa) / APPROACH_S)
+            if rate > 1.25 * wanted:
+                self._opening *= 0.8
+            elif rate < 0.8 * wanted:
+                self._opening *= 1.2
+            self._opening = min(max(self._opening, LEAST_OPENING), 1.0)
+        if shown_pa is not None:
+            self._last = (at_s, shown_pa)
+        return self._opening * self._widest
+
+
 @dataclass(frozen=True, slots=True)
 class PlanStep:
     """Hold for `hold_s` (with the vacuum pump on, if `pump`), or vent to `vent_to_pa` (gauge)."""
@@ -45,6 +82,7 @@ class PlanStep:
     opening: float = 1.0
     longest_s: float = 3600.0  # of a vent that does not get there
     pump: bool = False
+    fast: bool = False  # at `opening` all the way, as a crew in a hurry does
 
 
 class PlanOperator:
@@ -57,6 +95,7 @@ class PlanOperator:
         self._ambient_pa = ambient_pressure_pa
         self._next = 0
         self._since_s: float | None = None
+        self._hand = Throttle()
         self.pump = False
 
     def __call__(self, reading: Reading | None, at_s: float) -> float:
@@ -69,12 +108,13 @@ class PlanOperator:
             self.pump = step.pump
             if step.hold_s is not None:
                 if gone_s < step.hold_s:
-                    return 0.0
+                    return self._hand.shut()
             elif step.vent_to_pa is not None and gone_s < step.longest_s:
                 shown_pa = reading.pressure_pa - self._ambient_pa if reading else None
                 if shown_pa is None or shown_pa > step.vent_to_pa:
-                    near = shown_pa is not None and shown_pa - step.vent_to_pa < NEAR_STOP_PA
-                    return step.opening * (THROTTLED if near else 1.0)
+                    if step.fast:
+                        return step.opening
+                    return step.opening * self._hand.towards(step.vent_to_pa, shown_pa, at_s)
             self._next += 1
             self._since_s = None
         self.done = True
@@ -90,7 +130,7 @@ class RuleOperator:
         self.done = False
         self._stop_pa = stop_pressure_pa_gauge(setup)
         self._ambient_pa = setup.ambient_pressure_pa
-        self._opening = opening
+        self._hand = Throttle(opening)
         self._state = "look"
         self._since_s: float | None = None
         self._from_pa = 0.0
@@ -100,7 +140,9 @@ class RuleOperator:
         if self._since_s is None:
             self._since_s = at_s
         if reading is None:
-            return self._opening if self._state in ("vent", "empty") else 0.0
+            if self._state in ("vent", "empty"):
+                return self._hand.towards(self._stop_pa, None, at_s)
+            return self._hand.shut()
         shown_pa = reading.pressure_pa - self._ambient_pa
         gone_s = at_s - self._since_s
         if self._state == "look" and gone_s >= FIRST_LOOK_S:
@@ -116,9 +158,8 @@ class RuleOperator:
         elif self._state == "open" and gone_s >= AT_ZERO_S:
             self.done = True
         if self._state in ("look", "watch"):
-            return 0.0
-        near = self._state == "vent" and shown_pa - self._stop_pa < NEAR_STOP_PA
-        return self._opening * (THROTTLED if near else 1.0)
+            return self._hand.shut()
+        return self._hand.towards(self._stop_pa if self._state == "vent" else 0.0, shown_pa, at_s)
 
     def _go(self, state: str, at_s: float) -> None:
         self._state, self._since_s = state, at_s
@@ -143,7 +184,8 @@ class PromptOperator:
         self.done = False
         self.instruction = Instruction.WAIT
         self._session = begin(setup)
-        self._opening = opening
+        self._hand = Throttle(opening)
+        self._ambient_pa = setup.ambient_pressure_pa
         self._reaction_s = reaction_s
         self._stop_pa = self._session.stop_pa
         self._wanted: tuple[Instruction, float] = (Instruction.WAIT, 0.0)
@@ -166,7 +208,8 @@ class PromptOperator:
         if self.instruction is Instruction.OPEN_BLEEDS and since_s > AT_ZERO_S:
             self.done = True
         if self.instruction not in OPEN_ON:
-            return 0.0
-        if reading is not None and 0.0 < reading.pressure_pa - self._stop_pa < NEAR_STOP_PA:
-            return THROTTLED * self._opening
-        return self._opening
+            return self._hand.shut()
+        shown_pa = None if reading is None else reading.pressure_pa - self._ambient_pa
+        to_zero = self.instruction in (Instruction.VENT_TO_ZERO, Instruction.OPEN_BLEEDS)
+        target_pa = 0.0 if to_zero else self._stop_pa - self._ambient_pa
+        return self._hand.towards(target_pa, shown_pa, at_s)

@@ -17,7 +17,7 @@ from co2vent.readings.reading import Setup
 
 LOW_HOLD_PA: Final = 1.0e5  # gauge: where a last hold looks for dry ice
 ZERO_PA: Final = 0.02e5
-PLAN_KEYS: Final = ("hold_min", "vent_to_bar_g", "opening", "longest_min", "pump")
+PLAN_KEYS: Final = ("hold_min", "vent_to_bar_g", "opening", "longest_min", "pump", "fast")
 
 
 def usual_plan(setup: Setup) -> tuple[PlanStep, ...]:
@@ -48,7 +48,7 @@ def plan_from(tables: Sequence[Mapping[str, Any]], setup: Setup) -> tuple[PlanSt
         if wrong or ("hold_min" in table) == ("vent_to_bar_g" in table):
             raise RefusedInputError(
                 f"[[plan]] step {number}: give hold_min or vent_to_bar_g, and optionally opening, "
-                "longest_min or pump"
+                "longest_min, pump or fast"
             )
         vent_to = table.get("vent_to_bar_g")
         try:
@@ -64,6 +64,7 @@ def plan_from(tables: Sequence[Mapping[str, Any]], setup: Setup) -> tuple[PlanSt
                     opening=float(table.get("opening", 1.0)),
                     longest_s=float(table.get("longest_min", 60.0)) * 60.0,
                     pump=bool(table.get("pump", False)),
+                    fast=bool(table.get("fast", False)),
                 )
             )
         except (TypeError, ValueError):

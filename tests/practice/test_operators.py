@@ -69,7 +69,8 @@ def test_who_follows_the_prompts_keeps_the_stop_pressure_with_liquid_inside() ->
     operator = PromptOperator(scenario.setup)
     rows = run_vent(scenario, operator, seed=1, longest_s=1800.0)
     wet = rows[rows[:, COLUMN["liquid_kg"]] > 1e-3]
-    assert wet[:, COLUMN["pressure_pa"]].min() > 5.18e5
+    # the stop pressure is 6.21 bar abs; the hand at the valve is two seconds behind the prompt
+    assert wet[:, COLUMN["pressure_pa"]].min() > 6.15e5
     assert rows[:, COLUMN["solid_kg"]].max() == 0.0
     assert rows[-1, COLUMN["vented_kg"]] > 1.0
 
