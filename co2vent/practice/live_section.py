@@ -16,19 +16,9 @@ from co2vent.practice.log_lines import Rows, header_lines, log_layout, row_line,
 from co2vent.practice.room_air import RoomAir
 from co2vent.practice.scenario import Scenario
 from co2vent.readings.reading import Reading, Rejection
-from co2vent.section_model.parameters import Setting
 from co2vent.section_model.simulation import SectionRun, Truth
 
 OVER_RANGE: Final = Rejection(0, "the gauge shows no value: over its range", over_range=True)
-
-
-def prepare() -> None:
-    """Compile the model, or fetch it from the disk: seconds the first time on a machine.
-
-    Call it before a class, away from the window's thread; in a process of its own
-    (`python -m co2vent.practice.prepare`) it does not slow the caller at all.
-    """
-    SectionRun(Setting()).step(0.0, 1)
 
 
 class LiveSection:
