@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 # metal of a section, per volume: 2.5 kg of steel a litre at 450 J/kg/K (common pipework)
 METAL_J_PER_M3_K = 1.1e6
 VOLUME_ERROR = 0.15
+# a hold is calibrated against the allowable amount; far less than that it can't claim to see
+LEAST_LIMIT_SHARE = 0.3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,6 +62,7 @@ def amounts(
     least = limits.power.least_wet_slope
     unexplained = max(trend.slope_upper - limits.power.warming_slope, 0.0)
     share = min(unexplained / least, 1.0) if least > 0.0 else 1.0
+    share = max(share, LEAST_LIMIT_SHARE)
     limit = allowable_kg(volume, criteria) * share if volume is not None else None
 
     estimate: float | None = None

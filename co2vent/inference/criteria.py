@@ -90,6 +90,11 @@ class Criteria:
     shelf_band_pa: float = 6_000.0  # besides the gauge's own error
     shelf_least_s: float = 45.0
     shelf_slope_pa_per_s: float = 30.0
+    shelf_knee_share: float = 0.6  # of the squares that a fading approach leaves
+    # met without a knee
+    shelf_smooth_rise: float = 0.14  # of the first pressure: more than most gas warming gives
+    shelf_smooth_s: float = 150.0
+    shelf_smooth_slope: float = 2.5  # Pa/s
     shelf_approach_pa: float = 30_000.0  # it must have come from so far below
 
     # liquid-full: isochoric liquid gains 4 to 16 bar/K, two-phase 0.3 to 1.4 bar/K (Span-Wagner)

@@ -17,9 +17,9 @@ import numpy as np
 from co2vent.inference.trace import Floats, HoldArrays
 from co2vent.inference.trend import Trend
 
-NEIGHBOURS = 80
+NEIGHBOURS = 100
 # quantiles a little outside 95 %, because the nearest sections are not the section itself
-LOW_QUANTILE, HIGH_QUANTILE = 0.012, 0.988
+LOW_QUANTILE, HIGH_QUANTILE = 0.006, 0.99
 WIDER = 0.18  # of the natural logarithm, on each side: the model is not the world
 # scales that make features comparable: natural logarithms, K, share
 SCALES = np.array([0.8, 1.0, 1.2, 4.0, 0.5])

@@ -155,14 +155,15 @@ def _verdict(hold: _Hold) -> HoldAssessment:
     if full is not None:
         said = _say(base, Charge.SUBCOOLED_LIQUID, Instruction.VENT_NOW, full)
         volume = context.setup.section_volume_m3
-        share = Bounds(1.0, 1.0 - VOLUME_ERROR, 1.0)
+        # a bubble that the rise has just closed leaves no trace of its size
+        share = Bounds(1.0, 0.6, 1.0)
         if volume is None:
             return _with(said, liquid_volume_fraction=share)
         boiling_k = hold.line_k if isfinite(hold.line_k) else saturated_k(hold.trace.first_pa)
         mass = volume * liquid_density_kg_m3(min(max(boiling_k, TRIPLE_TEMPERATURE_K), 300.0))
         return _with(
             said,
-            liquid_kg=Bounds(mass, mass * (1.0 - VOLUME_ERROR), mass * (1.0 + VOLUME_ERROR)),
+            liquid_kg=Bounds(mass, mass * 0.6, mass * (1.0 + VOLUME_ERROR)),
             liquid_volume_fraction=share,
             dry_ice_kg=Bounds(0.0, 0.0, 0.0),
         )
@@ -342,16 +343,19 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         )
         return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
     if trend.slope_lower > limits.dry_most_slope and not context.cleared:
+        # flow past a valve climbs too: only metal as cold as snow tells the two apart
+        cold = over_triple_k < criteria.ice_drive_k
+        words = "Dry ice" if cold else "Dry ice, or flow past a closed valve"
         said = _say(
             base,
-            Charge.SOLID_PRESENT,
+            Charge.SOLID_PRESENT if cold else Charge.UNDETERMINED,
             Instruction.HOLD_FOR_DRY_ICE,
-            f"Dry ice: below the triple point at {pressure_text(hold.end_pa, setup)} and still climbing "
-            f"{slope_text(trend.slope, setup)} after {duration_text(age_s)}; metal warming gives at most "
-            f"{slope_text(limits.dry_most_slope, setup)} (snow there is at "
+            f"{words}: below the triple point at {pressure_text(hold.end_pa, setup)} and still "
+            f"climbing {slope_text(trend.slope, setup)} after {duration_text(age_s)}; metal warming "
+            f"gives at most {slope_text(limits.dry_most_slope, setup)} (snow there is at "
             f"{temperature_text(sublimation_k, setup)}).",
         )
-        least_ice = allowable_kg(volume, criteria) if volume else None
+        least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
         return _with(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
     return _say(
         base,
