@@ -10,7 +10,8 @@ from co2vent.cli.files import SAMPLE_PREFIX, log_path
 from co2vent.cli.metadata_options import column_names
 from co2vent.errors import RefusedInputError
 from co2vent.practice.exercises import is_exercise, scenario_named
-from co2vent.practice.scenario import read_tables, scenario_from
+from co2vent.practice.scenario import scenario_from
+from co2vent.practice.scenario_file import read_tables
 from co2vent.wire.emulator import Outlet, play
 from co2vent.wire.emulator_feed import Feed, LogFeed
 

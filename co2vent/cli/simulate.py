@@ -23,7 +23,8 @@ from co2vent.planning.shapes import (
 from co2vent.practice.log_lines import truth_lines
 from co2vent.practice.operators import Operator, PlanOperator, PromptOperator, RuleOperator
 from co2vent.practice.plans import plan_from, usual_plan
-from co2vent.practice.scenario import Scenario, read_tables, scenario_from
+from co2vent.practice.scenario import Scenario, scenario_from
+from co2vent.practice.scenario_file import read_tables
 from co2vent.practice.vents import log_lines, run_vent
 from co2vent.readings.metadata import build_setup
 from co2vent.store.whole_file import atomic_write

@@ -19,7 +19,8 @@ from co2vent.errors import RefusedInputError
 from co2vent.practice.log_lines import Rows
 from co2vent.practice.operators import PlanOperator, PlanStep
 from co2vent.practice.plans import plan_from
-from co2vent.practice.scenario import KEYS, Scenario, scenario_from
+from co2vent.practice.scenario import Scenario, scenario_from
+from co2vent.practice.scenario_file import KEYS
 from co2vent.practice.vents import run_vent
 from co2vent.section_model.layout import COLUMN
 from co2vent.section_model.population import draw_case

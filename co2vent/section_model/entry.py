@@ -10,8 +10,8 @@ from co2vent.section_model.stepper import run_rows
 
 # all that the compiled code is made from
 SOURCES: Final = (
-    "entry", "exchange", "flows", "fluid", "jit", "packing", "property_lookup", "readout",
-    "settling", "sorption", "stepper",
+    "boundary", "entry", "exchange", "flows", "fluid", "jit", "packing", "property_lookup",
+    "readout", "settling", "sorption", "stepper",
 )  # fmt: skip
 
 

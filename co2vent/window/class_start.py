@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from co2vent.errors import Co2ventError, RefusedInputError
 from co2vent.practice.exercises import Exercise, exercises
-from co2vent.practice.scenario import KEYS
+from co2vent.practice.scenario_file import KEYS
 from co2vent.window.class_run import Change, ClassRun, Task
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
