@@ -87,11 +87,14 @@ class QueueSource(ReadOnlySource):
         """Nothing to open."""
 
     def read(self, timeout_s: float) -> bytes | None:
-        """Return the next bytes, or nothing within `timeout_s`."""
+        """Return the bytes that wait, or nothing within `timeout_s`."""
         try:
-            return self.lines.get(timeout=timeout_s)
+            found = [self.lines.get(timeout=timeout_s)]
+            while not self.lines.empty():
+                found.append(self.lines.get())
         except queue.Empty:
             return b""
+        return b"".join(found)
 
     def close(self) -> None:
         """Nothing to close."""
@@ -261,15 +264,21 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Add the sizes of the measurements."""
     parser.add_argument("--starts", type=int, default=5, help="starts of the program (5)")
     parser.add_argument("--readings", type=int, default=300, help="readings at 10 Hz (300)")
+    parser.add_argument(
+        "--flood-seconds", type=float, default=10.0, help="length of the flood (10)"
+    )
     parser.add_argument("--rows", type=int, default=10_000_000, help="rows of the long trace")
 
 
 def run(args: argparse.Namespace) -> int:
     """Measure and print the table; return 1 where a limit is passed."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+    from co2vent.benchmark.window_flood import flood
+
     passed = True
     for figures in (
-        first_digits(args.starts), painted_prompts(args.readings), drawing(args.rows)
+        first_digits(args.starts), painted_prompts(args.readings), flood(args.flood_seconds),
+        drawing(args.rows),
     ):  # fmt: skip
         for figure in figures:
             print(figure.line(), flush=True)
