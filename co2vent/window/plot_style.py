@@ -61,7 +61,7 @@ class ClockAxis(pg.AxisItem):
     def tickSpacing(self, low: float, high: float, size: float) -> list[tuple[float, float]]:
         """Return tick distances that are round in minutes and hours."""
         wanted = (high - low) / max(2.0, size / self.room_px)
-        for step in (1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400):
+        for step in (1, 2, 5, 10, 20, 30, 60, 120, 180, 300, 600, 900, 1800, 3600, 7200, 14400):
             if step >= wanted:
                 return [(float(step), 0.0)]
         return [(28800.0, 0.0)]

@@ -16,7 +16,7 @@ from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
 
 VIEWS = 4  # trace, diagram, events, holds over each other
-WIDE_PX = 860  # from this width on two pictures stand side by side
+WIDE_PX = 800  # from this width on two pictures stand side by side
 
 
 class PlotsPanel(QWidget):

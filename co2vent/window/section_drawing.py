@@ -1,8 +1,8 @@
 """A small drawing of the section: the liquid as estimated, with its uncertainty.
 
 The level is logarithmic, because a few grams matter and would not be seen on a true scale; the
-marks at the side say so. Solid: at least this much. Hatched: up to this much. All hatched with a
-question mark: not bounded.
+marks at the side say so. Solid: at least this much. Hatched: up to this much. Line: the best
+estimate. All hatched with a question mark: not bounded.
 """
 
 import math
@@ -115,6 +115,10 @@ class SectionDrawing(QWidget):
             QBrush(liquid, Qt.BrushStyle.BDiagPattern),
         )
         painter.fillRect(QRectF(body.left(), body.bottom() - low, body.width(), low), liquid)
+        if share.estimate:
+            best = body.bottom() - level(share.estimate) * body.height()
+            painter.setPen(QPen(QColor(self._palette.ink), 2.5))
+            painter.drawLine(QPointF(body.left(), best), QPointF(body.right(), best))
         painter.setPen(QPen(liquid, 2.0, Qt.PenStyle.DashLine))
         painter.drawLine(
             QPointF(body.left(), body.bottom() - high), QPointF(body.right(), body.bottom() - high)
