@@ -17,6 +17,7 @@ from math import inf, isfinite
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.events import Event, EventKind, Prompt, Severity
 from co2vent.guidance.prompts import Situation, prompt_for
+from co2vent.guidance.two_gauges import TwoGauges
 from co2vent.guidance.valve import ValveFinder
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
@@ -107,6 +108,7 @@ class Session:
         self.setup = setup
         self.stop_pa = stop_pressure_pa(setup)
         self.gauge = GaugeWatch()
+        self.two_gauges = TwoGauges()
         self.finder = ValveFinder()
         self.latest: Reading | None = None
         self.readings = 0
@@ -321,6 +323,8 @@ class Session:
             and self.has_valve
         ):
             fault = f"the reading jumped by {abs(pressure_pa - last.pressure_pa) / 1e5:.1f} bar with the vent closed"
+        if fault is None:
+            fault = self.two_gauges.fault(reading, setup, closed=self.hold is not None)
         if fault is not None and self.gauge_fault is None:
             self._say(reading.at_s, EventKind.GAUGE_FAULT, f"check the gauge: {fault}")
             self._withdraw(fault)
