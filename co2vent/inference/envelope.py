@@ -1,7 +1,7 @@
 """Between the least slope that liquid keeps up and the most that dry metal gives while it warms."""
 
 from dataclasses import dataclass
-from math import isfinite
+from math import inf, isfinite
 from typing import TYPE_CHECKING
 
 from co2vent.co2 import (
@@ -10,6 +10,7 @@ from co2vent.co2 import (
     vapor_density_saturated_kg_m3,
     vapor_pressure_pa,
 )
+from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.leak import Leak, leak_by
 from co2vent.inference.lines import saturated_k, snow_k
@@ -21,6 +22,9 @@ from co2vent.inference.wording import duration_text, pressure_text, slope_text
 
 if TYPE_CHECKING:
     from co2vent.inference.verdict import HoldContext
+
+
+LEAST_GAS_BOUND_PA = 2.0e4  # under it a section is all but empty; no bound is needed
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -166,10 +170,14 @@ def _gas_bound(first_pa: float, line_k: float, context: "HoldContext", criteria:
             known.append(line_k)
         hottest = min(max(known) + 5.0, criteria.hottest_k)
     if first_pa < TRIPLE_PRESSURE_PA:
-        density = vapor_density_kg_m3(max(first_pa, 2.0e4), snow_k(first_pa))
+        least_pa = max(first_pa, LEAST_GAS_BOUND_PA)
+        density = vapor_density_kg_m3(0.999 * least_pa, snow_k(least_pa))
     else:
         density = vapor_density_saturated_kg_m3(saturated_k(min(first_pa, 5.9e6)))
-    return vapor_pressure_pa(density, hottest)
+    try:
+        return vapor_pressure_pa(density, hottest)
+    except OutOfRangeError:
+        return inf  # near the critical pressure the vapour's range ends: no bound
 
 
 def _undecided(

@@ -22,6 +22,7 @@ from co2vent.inference.trace import Floats, HoldArrays
 
 TAU_S = np.geomspace(4.0, 110.0, 19)  # steps of 20 %: between two of them a fit is off by 2 %
 THETA_S = np.array([120.0, 300.0, 700.0, 2000.0, 1e7])
+HALF_STEP = 0.092  # ln(1.2) / 2: half a step of the time constants
 MISFIT_START = 4.0  # reduced chi square from which the start is taken for foreign
 LATER_LEAST_S = 80.0
 SHAPE_SHARE = 0.006  # of the hold's range: how far real warming curves leave the family
@@ -89,12 +90,17 @@ def _fit(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
     scaled = t[None, :] / tau[:, None]
     warm = np.where(free[:, None], 1.0 - (1.0 + scaled / 3.0) ** -3.0, -np.expm1(-scaled))
     fade = theta[:, None] * -np.expm1(-t[None, :] / theta[:, None])
-    basis = np.stack((np.ones_like(warm), warm, fade), axis=2) / sigma[None, :, None]
+    # between two time constants of the grid: the derivative by ln(tau), with half a step's freedom
+    decay = np.where(free[:, None], (1.0 + scaled / 3.0) ** -4.0, np.exp(-scaled))
+    between = HALF_STEP * -scaled * decay
+    columns = (np.ones_like(warm), warm, fade, between)
+    basis = np.stack(columns, axis=2) / sigma[None, :, None]
     target = (p - p[0]) / sigma
     normal = basis.transpose(0, 2, 1) @ basis
     # a ridge far below any physical size keeps shapes that look alike solvable
     normal[:, 1, 1] += 1e-10
     normal[:, 2, 2] += 1e-6
+    normal[:, 3, 3] += 1.0 / max(float(np.ptp(p)), 1_000.0) ** 2
     right = basis.transpose(0, 2, 1) @ target
     inverse = np.linalg.inv(normal)
     beta = (inverse @ right[:, :, None])[:, :, 0]
@@ -111,8 +117,12 @@ def _fit(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
     zero = np.zeros_like(tau)
     end_warm = np.where(free, (1.0 + end / (3.0 * tau)) ** -4.0, np.exp(-end / tau)) / tau
     end_fade = np.exp(-end / theta)
-    total = np.stack((zero, end_warm, end_fade), axis=1)
-    steady = np.stack((zero, zero, end_fade), axis=1)
+    # slope of the in-between column at the end: d/dt of -(t / tau) decay, by tau
+    late = end / tau
+    turn = np.where(free, (1.0 + late / 3.0) ** -5.0 * (1.0 - late), np.exp(-late) * (1.0 - late))
+    end_between = -HALF_STEP * turn / tau
+    total = np.stack((zero, end_warm, end_fade, end_between), axis=1)
+    steady = np.stack((zero, zero, end_fade, zero), axis=1)
 
     def bounds(direction: Floats) -> tuple[float, float, float]:
         value = (direction * beta).sum(axis=1)

@@ -1,0 +1,175 @@
+"""The physics that the verdict leans on, against CoolProp (Span-Wagner) and the phase rule."""
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from co2vent.guidance.assess import assess_readings
+from co2vent.inference.criteria import CRITERIA
+from co2vent.inference.envelope import _gas_bound
+from co2vent.inference.leak import _mass_slope
+from co2vent.inference.outcome import Charge
+from co2vent.inference.power import power
+from co2vent.inference.trace import GaugeWatch, HoldTrace
+from co2vent.inference.trend import fit_trend
+from co2vent.inference.verdict import HoldContext
+from co2vent.readings.reading import Reading, Setup
+from tests.guidance.vents import boiling, vent, warming
+
+CP = pytest.importorskip("CoolProp.CoolProp")
+
+
+def context(**changes):
+    values = {
+        "setup": Setup(),
+        "number": 1,
+        "noise_pa": 300.0,
+        "step_pa": 1_000.0,
+        "stop_pa": 6.2e5,
+        "vented": True,
+        "first_pa": 20e5,
+        "lowest_pa": 6.2e5,
+        "cleared": False,
+        "cleared_limit_kg": None,
+        "solid_seen": False,
+        "valve_known": True,
+        "ambient_k": None,
+        "earlier": (),
+        "faults": (),
+    }
+    return HoldContext(**{**values, **changes})
+
+
+@pytest.mark.parametrize("first_pa", [5.5e5, 6.213e5, 8e5, 12e5])
+def test_gas_shut_in_can_warm_to_no_more_than_its_constant_density_pressure(first_pa):
+    density = CP.PropsSI("D", "P", first_pa, "Q", 1, "CO2")
+    hottest = CP.PropsSI("P", "D", density, "T", CRITERIA.hottest_k, "CO2")
+    assert _gas_bound(first_pa, float("nan"), context(), CRITERIA) == pytest.approx(
+        hottest, rel=2e-3
+    )
+
+
+@pytest.mark.parametrize("pressure_pa", [5.5e5, 7e5, 10e5])
+def test_metal_warming_is_compensated_with_the_real_gas_slope(pressure_pa):
+    """(dp/dT) at constant density; an ideal gas would give 5 to 25 % less (co2 table, own sums)."""
+    gas_k, k_per_s = 250.0, 0.01
+    density = CP.PropsSI("D", "P", pressure_pa, "T", gas_k, "CO2")
+    slope = CP.PropsSI("d(P)/d(T)|D", "D", density, "T", gas_k, "CO2") * k_per_s
+    found = power(Setup(), pressure_pa, gas_k, k_per_s, CRITERIA).warming_slope
+    assert found == pytest.approx(CRITERIA.compensated_share * slope, rel=5e-3)
+
+
+@pytest.mark.parametrize("pressure_pa", [6e5, 9e5, 14e5])
+def test_one_mass_flow_is_seen_as_one_mass_flow_at_any_pressure(pressure_pa):
+    gas_k = 263.15
+    density = CP.PropsSI("D", "P", pressure_pa, "T", gas_k, "CO2")
+    per_density = CP.PropsSI("d(P)/d(D)|T", "D", density, "T", gas_k, "CO2")
+    flow = _mass_slope(pressure_pa, 0.01 * per_density, gas_k)
+    assert flow == pytest.approx(0.01, rel=5e-3)
+
+
+@pytest.mark.parametrize("step_pa", [100.0, 1_000.0, 6_894.757])
+def test_the_slope_bound_holds_the_true_slope(step_pa):
+    """99.9 % bounds on 60 seeded traces: no miss expected, one allowed (binomial, 1.7 % chance)."""
+    misses = 0
+    for seed in range(60):
+        rng = np.random.default_rng(seed)
+        slope, size, tau = rng.uniform(0.0, 100.0), rng.uniform(0.0, 9e4), rng.uniform(10.0, 50.0)
+        trace, gauge = HoldTrace(0.0), GaugeWatch()
+        for at_s in np.arange(0.0, 360.0, 1.0):
+            true = 6.2e5 + size * (1.0 - np.exp(-at_s / tau)) + slope * at_s
+            shown = np.round((true + rng.normal(0.0, 0.3 * step_pa)) / step_pa) * step_pa
+            trace.add(float(at_s), float(shown), None, None)
+            gauge.see(float(shown))
+        trend = fit_trend(trace.arrays(), gauge.noise_pa, gauge.step_pa)
+        assert trend is not None
+        end = slope + size / tau * np.exp(-359.0 / tau)
+        misses += not trend.slope_lower <= end <= trend.slope_upper
+    assert misses <= 1
+
+
+def shifted(items, **changes):
+    """The same vent seen through worse instruments."""
+    zero = changes.get("zero_pa", 0.0)
+    clamp = changes.get("clamp_k", 0.0)
+    out = []
+    for index, item in enumerate(items):
+        if changes.get("dropouts") and index % 97 < 9:
+            continue
+        at_s = item.at_s + (100.0 if changes.get("jump") and index > len(items) // 2 else 0.0)
+        line = None if item.line_temperature_k is None else item.line_temperature_k + clamp
+        if changes.get("no_clamp"):
+            line = None
+        out.append(
+            replace(item, at_s=at_s, pressure_pa=item.pressure_pa + zero, line_temperature_k=line)
+        )
+    return out
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"zero_pa": 1.5e4},
+        {"zero_pa": -1.5e4},
+        {"clamp_k": 5.0},
+        {"clamp_k": -5.0},
+        {"no_clamp": True},
+        {"dropouts": True},
+        {"jump": True},
+    ],
+    ids=str,
+)
+@pytest.mark.parametrize("volume_m3", [None, 0.0145, 0.0145 * 1.2])
+def test_worse_instruments_never_turn_liquid_into_vapour_only(changes, volume_m3):
+    """Shifts as in the validation cases: zero 0.15 bar, clamp 5 K, volume 20 %, gaps."""
+    items = list(vent([boiling(60.0), boiling(60.0)], line_k=223.5, hold_s=420.0))
+    seen = assess_readings(Setup(section_volume_m3=volume_m3), shifted(items, **changes))
+    assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
+
+
+def test_an_outward_leak_that_balances_boiling_is_not_quiet():
+    """Rises while gas warms, then falls: at the turn the slope is nothing, and proves nothing."""
+    seen = assess_readings(
+        Setup(section_volume_m3=0.0145, insulated=False),
+        vent([lambda s: 6e4 * (1.0 - np.exp(-s / 30.0)) - 25.0 * s], hold_s=500.0, line_k=255.0),
+    )
+    assert seen.holds[-1].charge is Charge.UNDETERMINED
+
+
+def test_a_hold_that_ends_near_the_triple_point_is_not_called_vapour_only():
+    """Phase rule: with ice melting the pressure stands there, as quiet as any gas."""
+    items = list(
+        vent([warming(1e4, slope_pa_per_s=0.0)], stop_pa=5.1e5, hold_s=500.0, line_k=255.0)
+    )
+    seen = assess_readings(Setup(section_volume_m3=0.0145), items)
+    assert seen.holds[-1].charge is not Charge.VAPOR_ONLY
+
+
+def test_random_wet_sections_are_never_called_vapour_only():
+    """A small fixed sample of the verdict benchmark, which runs thousands on two models."""
+    from co2vent.section_model.population import as_readings, draw_case, run_case
+
+    wet = 0
+    for seed in range(300_000, 300_024):
+        case = draw_case(seed)
+        run = run_case(case)
+        seen = assess_readings(case.setup, as_readings(case, run.rows))
+        for hold in run.holds:
+            if not hold.wet:
+                continue
+            wet += 1
+            for judged in seen.holds:
+                if abs(judged.start_s - hold.start_s) < 5.0:
+                    assert judged.charge is not Charge.VAPOR_ONLY, (seed, hold.number)
+    assert wet > 15
+
+
+def test_a_reading_of_any_size_never_breaks_the_core():
+    for pressure_pa in (0.0, 50.0, 5e4, 5.1795e5, 7.3773e6, 2e7):
+        items = [
+            Reading(k * 1.0, pressure_pa + 700.0 * (k % 2), 250.0, vent_open=k < 3)
+            for k in range(200)
+        ]
+        seen = assess_readings(Setup(section_volume_m3=0.01), items)
+        assert seen.readings == 200
