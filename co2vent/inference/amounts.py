@@ -67,8 +67,11 @@ def amounts(
 
     estimate: float | None = None
     lower, upper = 0.0, None
-    if limits.wet:
+    likely = None
+    if limits.wet or limits.power.source:
         likely = likely_liquid(trend, blocks, limits.power.drive_k, setup.insulated)
+        upper = min(likely.upper, density)
+    if limits.wet and likely is not None:
         # the verdict itself says that more than the allowable amount is there
         lower = max(likely.lower, criteria.allowable_kg_per_m3)
         upper = min(max(likely.upper, 2.0 * lower), density)
