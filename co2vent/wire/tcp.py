@@ -12,6 +12,9 @@ from co2vent.wire.source import lost, unavailable
 
 CONNECT_TIMEOUT_S: Final = 2.0  # a server in the same plant answers in milliseconds
 _CHUNK_BYTES: Final = 65536
+# A cable that is cut sends no goodbye: the other end is asked after two seconds of silence, each
+# second, and given up after three that were not answered.
+_KEEP_ALIVE: Final = (("TCP_KEEPIDLE", 2), ("TCP_KEEPINTVL", 1), ("TCP_KEEPCNT", 3))
 
 
 class TcpSource:
@@ -30,7 +33,7 @@ class TcpSource:
         """Connect."""
         try:
             self._socket = socket.create_connection(self._address, CONNECT_TIMEOUT_S)
-            self._socket.setsockopt(socket.SOL_SOCKET, socket.SO_KEEPALIVE, 1)
+            _keep_alive(self._socket)
         except OSError as error:
             advice = "check the address and that the gauge's server runs"
             raise unavailable(self.label, error, advice) from error
@@ -64,3 +67,14 @@ class TcpSource:
         if self._socket is not None:
             self._socket.close()
             self._socket = None
+
+
+def _keep_alive(connection: socket.socket) -> None:
+    """Have the system notice within seconds that the other end has gone, where it can."""
+    connection.setsockopt(socket.SOL_SOCKET, socket.SO_KEEPALIVE, 1)
+    for name, value in _KEEP_ALIVE:
+        option = getattr(socket, name, None)  # macOS calls the first one TCP_KEEPALIVE
+        if option is None and name == "TCP_KEEPIDLE":
+            option = getattr(socket, "TCP_KEEPALIVE", None)
+        if option is not None:
+            connection.setsockopt(socket.IPPROTO_TCP, option, value)
