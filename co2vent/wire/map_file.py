@@ -13,6 +13,7 @@ from co2vent.wire.signals import SIGNALS, Fault, Signal
 
 MAX_FILE_BYTES: Final = 65_536  # a map of 64 channels is under 16 kB
 MAX_CHANNELS: Final = 64
+_NO_NUMBERS: Final = frozenset((Role.TIME.value, Role.NOTE.value, Role.ROW_CHECK.value))
 SCALING_KEYS: Final = frozenset(
     ("column", "scale", "offset", "invalid", "valid_min", "valid_max", "signal", "range")
 )
@@ -155,6 +156,9 @@ def number_in(table: dict[str, Any], key: str, where: str, default: float | None
 
 def check_columns(names: list[str], name: str) -> None:
     """Refuse columns that the readings log does not know, and one named twice."""
+    for column in names:
+        if column.lower() in _NO_NUMBERS:
+            raise RefusedInputError(f"{name}: column {column} holds no number")
     twice = {column for column in names if names.count(column) > 1}
     if twice:
         raise RefusedInputError(f"{name}: column {min(twice)} is named twice")

@@ -64,7 +64,9 @@ def test_a_wire_that_is_cut_is_said_at_once_and_the_data_are_stale_at_two_second
     until(lambda: monitor.status.source is not SourceState.LIVE)
     assert time.monotonic() - cut_s < 1.0
     until(lambda: monitor.view.stale)
-    assert time.monotonic() - cut_s < 2.3  # the age limit of 2 s and one look at the clock
+    # the age limit of 2 s, one look at the clock, and a busy machine; the fault benchmark holds
+    # the program to 0.4 s in a time that no machine can delay
+    assert time.monotonic() - cut_s < 3.0
     assert monitor.view.prompt.instruction is Instruction.NO_DATA
     assert monitor.view.vapor_only_since_s is None
 
@@ -77,7 +79,7 @@ def test_a_gauge_that_falls_silent_is_stale_though_its_port_is_open(
     until(lambda: monitor.view.readings == 20)
     silent_s = time.monotonic()
     until(lambda: monitor.view.stale)
-    assert 1.8 < time.monotonic() - silent_s < 2.3
+    assert 1.8 < time.monotonic() - silent_s < 3.0
     assert monitor.view.prompt.instruction is Instruction.NO_DATA
     assert monitor.status.source is SourceState.LIVE  # the port is fine: the age tells
 

@@ -120,6 +120,7 @@ def test_touching_registers_are_read_at_once_and_unknown_ones_are_not() -> None:
     [
         ({"column": '"pressure_bar"'}, "gauge or absolute"),
         ({"column": '"humidity"'}, "no pressure column"),
+        ({"column": '"note"'}, "holds no number"),
         ({"column": ""}, "column is missing"),
         ({"type": '"float64"'}, "type must be one of"),
         ({"type": '"float32"'}, "needs word_order"),
