@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QFontMetrics, QKeySequence, QResizeEvent
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QWidget
 
 from co2vent.window.icons import icon
@@ -34,31 +34,42 @@ class Key(QToolButton):
         self._keys = shortcut
         self._ink: str | None = None
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a touch leaves the space key where it was
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self._font_px = 13
-        self.set_words(words)
+        self._painted: tuple[str, str] | None = None
+        self._show_words()
         if shortcut and listens:
-            self.setShortcut(QKeySequence(shortcut))
+            # Not the button's own shortcut: that animates a press, which takes a tenth of a second
+            # and loses a second stroke.
+            keys = QShortcut(QKeySequence(shortcut), self)
+            keys.setAutoRepeat(False)
+            keys.activated.connect(self.click)
         self.clicked.connect(action)
 
     def set_words(self, words: str, drawing: str | None = None) -> None:
         """Change word and drawing, as for play and pause."""
-        self._words = words
+        if words != self._words:
+            self._words = words
+            self._show_words()
         if drawing is not None and drawing != self._drawing:
             self._drawing = drawing
-            if self._ink is not None:
-                self.setIcon(icon(self._drawing, self._ink))
-        shortcut = self.shortcut()
-        self.setText(f"{words} ({self._keys})" if self._keys else words)
-        self.setShortcut(shortcut)  # setText takes the shortcut away
-        self.setAccessibleName(words)
+            self._paint_drawing()
+
+    def _show_words(self) -> None:
+        self.setText(f"{self._words} ({self._keys})" if self._keys else self._words)
+        self.setAccessibleName(self._words)
         self._fit()
+
+    def _paint_drawing(self) -> None:
+        if self._ink is not None and self._painted != (self._drawing, self._ink):
+            self._painted = (self._drawing, self._ink)
+            self.setIcon(icon(self._drawing, self._ink))
 
     def set_theme(self, palette: Palette) -> None:
         """Paint the drawing in the ink of the theme."""
         self._ink = palette.key_ink
-        self.setIcon(icon(self._drawing, self._ink))
+        self._paint_drawing()
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
@@ -68,6 +79,21 @@ class Key(QToolButton):
         self.setIconSize(QSize(side, side))
         self._font_px = max(11, round(sizes.small_px * 0.92))
         self._fit()
+
+    def event(self, event: QEvent) -> bool:
+        """Let space press the key that has the focus, whatever else space is a shortcut for."""
+        override = event.type() == QEvent.Type.ShortcutOverride
+        if override and isinstance(event, QKeyEvent) and event.key() == Qt.Key.Key_Space:
+            event.accept()
+            return True
+        return super().event(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter presses the key that has the focus, as space does."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+        else:
+            super().keyPressEvent(event)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """The words follow the width."""

@@ -185,3 +185,29 @@ def test_two_vents_are_laid_over_each_other(qtbot, look, log, tmp_path) -> None:
     assert page._plots.holds._other[2] == "second"
     page.compare(tmp_path / "none.csv")
     assert "none.csv" in page.message.text()
+
+
+def test_space_plays_and_pauses_once_wherever_the_focus_is(qtbot, look, log) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    window.activateWindow()
+    page = window.replay(log, "vent.csv")
+    qtbot.waitUntil(lambda: page.replay.index.done, timeout=20_000)
+    for focused in (page.slider, page.play_key, page):
+        focused.setFocus()
+        for wanted in (False, True):
+            qtbot.keyClick(focused, " ")
+            assert page.replay.playing is wanted, focused
+    page.keys[3].setFocus()  # a key that has the focus is pressed by space and by Enter
+    page.replay.playing = False
+    page.replay.seek(0.0)
+    qtbot.keyClick(page.keys[3], " ")
+    assert page.replay.position_s == 30.0
+    qtbot.keyClick(page.keys[3], "\r")
+    assert page.replay.position_s > 30.0
+    assert not page.replay.playing
+    for _ in range(3):  # quick strokes are not lost
+        qtbot.keyClick(page, "p")
+    assert page.replay.position_s == 0.0
