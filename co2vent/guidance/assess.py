@@ -90,7 +90,7 @@ def _hold(hold: HoldAssessment) -> dict[str, object]:
 def assessment_json(
     seen: View, file: str, rejected: Iterable[tuple[int, str]] = ()
 ) -> dict[str, object]:
-    """Return the assessment of one record as JSON-ready values: SI, absolute, `None` if not known."""
+    """Return the assessment as JSON-ready values: SI, absolute, `None` where not known."""
     setup = seen.setup
     ambient = setup.ambient_pressure_pa
     final = final_of(seen)

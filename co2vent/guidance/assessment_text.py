@@ -49,8 +49,7 @@ def assessment_lines(result: dict[str, Any]) -> list[str]:
         )
     final = result["final"]
     lines.append(f"  at the end: {final['charge']}, {final['instruction']}. {final['reason']}")
-    for row in result["rejected"][:5]:
-        lines.append(f"  line {row['line']} rejected: {row['reason']}")
+    lines += [f"  line {row['line']} rejected: {row['reason']}" for row in result["rejected"][:5]]
     if len(result["rejected"]) > 5:
         lines.append(f"  and {len(result['rejected']) - 5} more rejected rows")
     return lines

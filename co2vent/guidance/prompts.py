@@ -79,7 +79,8 @@ def no_data(s: Situation) -> Said:
         return (
             Instruction.NO_DATA,
             "No data: close the vent",
-            "Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.",
+            "Readings have stopped: close the vent and read the mechanical gauge; if it "
+            "rises, vent.",
             Severity.DANGER if s.vent_open else Severity.CAUTION,
         )
     return None
@@ -130,7 +131,8 @@ def vent_stands_still(s: Situation) -> Said:
         Instruction.CHECK_VENT_LINE,
         "Check the vent line",
         f"The vent is open and the pressure stands at {s.now}: a plug of dry ice, a shut valve, or "
-        "a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.",
+        "a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, "
+        "no blows.",
         Severity.DANGER,
     )
 
@@ -179,7 +181,8 @@ def venting_cleared(s: Situation) -> Said:
         return (
             Instruction.CLOSE_AND_HOLD,
             "Close: hold for dry ice",
-            f"Near 1 bar g ({s.now}): close and watch for a climb to {s.triple}, the sign of dry ice.",
+            f"Near 1 bar g ({s.now}): close and watch for a climb to {s.triple}, the sign of "
+            "dry ice.",
             Severity.DO,
         )
     return (

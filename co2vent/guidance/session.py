@@ -11,20 +11,23 @@ copy of an eight-hour trace at every reading would be the one slow thing here).
 """
 
 from collections import deque
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import inf, isfinite
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
-from co2vent.guidance.events import Event, EventKind, Prompt, Severity
+from co2vent.guidance.events import Event, EventKind, Severity
+from co2vent.guidance.gauge_check import GaugeCheck
 from co2vent.guidance.prompts import Situation, prompt_for
 from co2vent.guidance.two_gauges import TwoGauges
 from co2vent.guidance.valve import ValveFinder
-from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, LeakBy
+from co2vent.guidance.vent_watch import Plateau, VentWatch
+from co2vent.guidance.view import Item, Tick, View
+from co2vent.inference.outcome import Charge, HoldAssessment, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.vented import mass_vented
 from co2vent.inference.verdict import EarlierHold, HoldContext, judge
 from co2vent.readings.limits import stop_pressure_pa
-from co2vent.readings.reading import Reading, Rejection, Setup
+from co2vent.readings.reading import Reading, Setup
 
 STALE_LEAST_S = 2.0  # a person at the valve must know within this that the numbers are old
 STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
@@ -33,52 +36,9 @@ REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common 
 MOST_LEAD_PA = 2.0e5  # a vent at 30 bar a minute needs no earlier word than this
 RATE_WINDOW_S = 6.0
 LOOK_BACK_S = 45.0  # a closing found from the pressure is found so long after it, at most
-PLATEAU_S = 20.0  # valve open and no fall for so long: a plug, the shelf, or a shut gauge
-PLATEAU_FALL_PA = 1_500.0
-PLATEAU_ABOVE_AMBIENT_PA = 30_000.0
-SHELF_BAND_PA = 10_000.0  # besides the gauge's error, for a plateau while venting
 HIGH_SHARE = 0.9  # of the lowest of relief setting, rated pressure and gauge range
-IMPOSSIBLE_JUMP_PA = 3.0e5  # closed section, one interval: no closed section steps by 3 bar
-FROZEN_S = 60.0  # a gauge that showed noise and then none for so long is frozen or cut off
 FIRST_FIT_S = 8.0
 LONGEST_FIT_EVERY_S = 20.0
-
-
-@dataclass(frozen=True, slots=True)
-class Tick:
-    """Time has passed without a reading: live sources send one so that staleness shows."""
-
-    at_s: float
-
-
-Item = Reading | Rejection | Tick
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class View:
-    """All that a screen or a report needs of the session after its newest item. SI, absolute."""
-
-    setup: Setup
-    latest: Reading | None
-    prompt: Prompt
-    stale: bool
-    age_limit_s: float
-    vent_open: bool | None  # as told or as found from the pressure
-    triple_point_pa: float
-    stop_pressure_pa: float
-    margin_pa: float | None  # newest pressure above the local triple point
-    rate_pa_per_s: float | None  # over the last seconds, negative while falling
-    seconds_to_stop: float | None  # at the present rate of fall
-    holds: tuple[HoldAssessment, ...]  # ended holds, then the running one last
-    running_hold: HoldAssessment | None
-    vapor_only_since_s: float | None
-    mass_vented_kg: Bounds | None
-    minimum_pressure_pa: float | None
-    seconds_below_triple_point: float
-    seconds_below_triple_point_before_vapor_only: float
-    events: tuple[Event, ...]
-    readings: int
-    rejections: int
 
 
 def begin(setup: Setup) -> "Session":
@@ -141,10 +101,9 @@ class Session:
         self.cleared_limit_kg: float | None = None
         self.solid_seen = False
         self.low_hold_done = False
-        self.plateau: str | None = None
-        self._plateau_from: tuple[float, float] | None = None
+        self.vent_watch = VentWatch()
+        self.gauge_check = GaugeCheck()
         self.gauge_fault: str | None = None
-        self._frozen_from_s: float | None = None
         self._high_pa = self._high_limit_pa() or inf
         self._prompt_due_s = -inf
         self.prompt = prompt_for(self._situation())
@@ -262,7 +221,7 @@ class Session:
         self.finder.reset()
         self.gauge.forget_neighbours()
         self._recent.clear()
-        self._plateau_from = None
+        self.vent_watch.reset()
         self._refresh_prompt(last.at_s + limit_s)
 
     def _withdraw(self, why: str) -> None:
@@ -295,34 +254,9 @@ class Session:
         )
 
     def _check_gauge(self, reading: Reading, last: Reading | None) -> None:
-        setup, pressure_pa = self.setup, reading.pressure_pa
-        fault: str | None = None
-        if setup.gauge_full_scale_pa is not None and pressure_pa >= setup.gauge_full_scale_pa:
-            fault = "the gauge is at the top of its range"
-        if last is not None and pressure_pa == last.pressure_pa:
-            if self._frozen_from_s is None:
-                self._frozen_from_s = last.at_s
-            noise = self.gauge.noise_pa
-            if (
-                reading.at_s - self._frozen_from_s >= FROZEN_S
-                and noise > 0.5 * self.gauge.step_pa > 0.0
-                and self.readings > 60
-            ):
-                fault = (
-                    f"the reading has not changed for {reading.at_s - self._frozen_from_s:.0f} s, "
-                    "though it used to show noise"
-                )
-        else:
-            self._frozen_from_s = None
-        if (
-            last is not None
-            and self.hold is not None
-            and reading.vent_open is not True
-            and abs(pressure_pa - last.pressure_pa) > IMPOSSIBLE_JUMP_PA
-            and reading.at_s - last.at_s < 2.0
-            and self.has_valve
-        ):
-            fault = f"the reading jumped by {abs(pressure_pa - last.pressure_pa) / 1e5:.1f} bar with the vent closed"
+        setup = self.setup
+        closed = self.hold is not None and self.has_valve and reading.vent_open is not True
+        fault = self.gauge_check.fault(reading, last, setup, self.gauge, closed=closed)
         if fault is None:
             fault = self.two_gauges.fault(reading, setup, closed=self.hold is not None)
         if fault is not None and self.gauge_fault is None:
@@ -375,8 +309,7 @@ class Session:
     def _set_valve(self, open_now: bool, at_s: float) -> None:
         first = self.vent_open is None
         self.vent_open = open_now
-        self._plateau_from = None
-        self.plateau = None
+        self.vent_watch.reset()
         if open_now:
             if self.hold is not None:
                 self._end_hold(at_s)
@@ -505,38 +438,15 @@ class Session:
     # --- while venting ----------------------------------------------------------------------
 
     def _watch_vent(self, reading: Reading) -> None:
-        """A valve that is open and a pressure that does not fall: a plug, the shelf, a shut gauge."""
-        pressure_pa, at_s = reading.pressure_pa, reading.at_s
-        if pressure_pa - self.setup.ambient_pressure_pa < PLATEAU_ABOVE_AMBIENT_PA:
-            self._plateau_from = None
-            self.plateau = None
+        """A valve that is open and a pressure that does not fall is never a quiet hold."""
+        before = self.vent_watch.plateau
+        plateau = self.vent_watch.see(reading, self.setup, self.gauge)
+        if plateau is before or plateau is None:
             return
-        fall = max(PLATEAU_FALL_PA, 1.1 * self.gauge.step_pa, 4.0 * self.gauge.noise_pa)
-        if self._plateau_from is None or pressure_pa <= self._plateau_from[1] - fall:
-            self._plateau_from = (at_s, pressure_pa)
-            self.plateau = None
-            return
-        if at_s - self._plateau_from[0] < PLATEAU_S:
-            return
-        band = SHELF_BAND_PA + self.setup.gauge_error_pa
-        if abs(pressure_pa - TRIPLE_PRESSURE_PA) <= band:
-            if self.plateau != "shelf":
-                self._say(
-                    at_s,
-                    EventKind.SHELF,
-                    "the pressure stands at the triple point with the vent open: liquid is freezing",
-                )
-                self._withdraw("the pressure stands at the triple point")
-                self.solid_seen = True
-            self.plateau = "shelf"
-        else:
-            if self.plateau is None:
-                self._say(
-                    at_s,
-                    EventKind.GAUGE_FAULT,
-                    "the vent is open and the pressure does not fall: a plug, or the gauge is cut off",
-                )
-            self.plateau = "plug"
+        self._say(reading.at_s, plateau.kind, plateau.text)
+        if plateau is Plateau.SHELF:
+            self._withdraw("the pressure stands at the triple point")
+            self.solid_seen = True
 
     def _rate(self) -> float | None:
         recent = self._recent
@@ -584,7 +494,7 @@ class Session:
             rate_pa_per_s=rate,
             high_limit_pa=self._high_pa if isfinite(self._high_pa) else None,
             gauge_fault=self.gauge_fault,
-            plateau=self.plateau,
+            plateau=self.vent_watch.plateau,
             cleared=self.vapor_only_since_s is not None,
             solid_seen=self.solid_seen,
             low_hold_done=self.low_hold_done,

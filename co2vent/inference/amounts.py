@@ -112,7 +112,7 @@ def _heat_w(
     volume_m3: float | None,
     liquid_kg_per_m3: float | None,
 ) -> float | None:
-    """The heat that enters [W]: what boils, and what warms liquid and its metal along saturation."""
+    """The heat that enters [W]: what boils, and what warms liquid and metal along saturation."""
     if volume_m3 is None or liquid_kg_per_m3 is None or trend.slope <= 0.0:
         return None
     end_pa = float(blocks.p[-1])

@@ -86,7 +86,8 @@ def envelope(
     elif over_bound and trend.slope_lower > 0.0:
         wet = (
             f"Liquid: {pressure_text(end_pa, setup)} and rising {rising} is more than gas warming "
-            f"from {pressure_text(trace.first_pa, setup)} can reach ({pressure_text(bound_pa, setup)})."
+            f"from {pressure_text(trace.first_pa, setup)} can reach "
+            f"({pressure_text(bound_pa, setup)})."
         )
     elif (
         settled
@@ -105,8 +106,8 @@ def envelope(
         if strength.warming_slope > 0.1 * abs(trend.slope_upper):
             at_most += f", {slope_text(strength.warming_slope, setup)} of it the metal's warming"
         clear = (
-            f"Vapour only: after {duration_text(age_s)} the pressure rises at most {at_most}; liquid "
-            f"above the allowable amount would keep up {least} or more{given}."
+            f"Vapour only: after {duration_text(age_s)} the pressure rises at most {at_most}; "
+            f"liquid above the allowable amount would keep up {least} or more{given}."
         )
         leak = Leak(LeakBy.NONE, "")
     undecided, step, instruction = _undecided(
@@ -133,7 +134,7 @@ def envelope(
 def is_falling(
     blocks: HoldArrays, trend: Trend, context: "HoldContext", criteria: Criteria
 ) -> bool:
-    """Whether the closed section loses pressure: an outward leak or an open vent can hide boiling."""
+    """Whether the closed section loses pressure: an outward leak can hide boiling."""
     if trend.slope_upper < -criteria.falling_pa_per_s:
         return True
     # a loss that the gas warming still hides counts: the steady part says it
@@ -201,8 +202,8 @@ def _undecided(
     )
     if not settled:
         return (
-            f"Not known yet: {duration_text(age_s)} into the hold; the first rise is gas warming in "
-            f"every case.",
+            f"Not known yet: {duration_text(age_s)} into the hold; the first rise is gas warming "
+            "in every case.",
             "Keep holding.",
             keep,
         )
@@ -215,8 +216,8 @@ def _undecided(
         )
     if not away:
         return (
-            f"Not known: {pressure_text(float(trace.last_pa), setup)} is too near the triple point to "
-            "tell a quiet gas from melting dry ice.",
+            f"Not known: {pressure_text(float(trace.last_pa), setup)} is too near the triple point "
+            "to tell a quiet gas from melting dry ice.",
             "Keep holding: dry ice that has melted lets the pressure climb on.",
             keep,
         )

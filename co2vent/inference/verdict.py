@@ -2,10 +2,10 @@
 
 A closed section gains pressure from gas warming on metal (fast, fading), from metal warming (slow,
 fading), from liquid boiling or dry ice subliming (lasting while it lasts), and from flow past a
-valve (straight). "Vapour only" needs the hold to have had power: the slope at the end, at its 99.9 %
-upper bound over all shapes a section allows, must lie under the least slope that liquid above the
-allowable amount would keep up. Everything else is "liquid shows", or "not known yet" with the step
-that would decide.
+valve (straight). "Vapour only" needs the hold to have had power: the slope at the end, at its
+99.9 % upper bound over all shapes a section allows, must lie under the least slope that liquid
+above the allowable amount would keep up. Everything else is "liquid shows", or "not known yet" with
+the step that would decide.
 """
 
 from dataclasses import dataclass, replace
@@ -283,6 +283,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
     liquid = Bounds(0.0, 0.0, 0.0) if volume else None
     base = _with(base, liquid_kg=liquid, liquid_volume_fraction=Bounds(0.0, 0.0, 0.0))
     sublimation_k = snow_k(hold.end_pa)
+    here = pressure_text(hold.end_pa, setup)
     if trend is None or age_s < criteria.shortest_clear_s:
         left = max(criteria.shortest_clear_s - age_s, 0.0)
         said = _say(
@@ -321,8 +322,8 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.VAPOR_ONLY,
             Instruction.VENT_TO_ZERO,
-            f"No dry ice shows: {duration_text(age_s)} at {pressure_text(hold.end_pa, setup)}{given}, "
-            f"rising at most {slope_text(trend.slope_upper, setup)}; dry ice would give "
+            f"No dry ice shows: {duration_text(age_s)} at {here}{given}, rising at "
+            f"most {slope_text(trend.slope_upper, setup)}; dry ice would give "
             f"{slope_text(least, setup)} or more.",
             leak_by=LeakBy.NONE,
         )
@@ -337,7 +338,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.SOLID_PRESENT,
             Instruction.HOLD_FOR_DRY_ICE,
-            f"Dry ice was seen and nothing shows it gone: {pressure_text(hold.end_pa, setup)}, rising "
+            f"Dry ice was seen and nothing shows it gone: {here}, rising "
             f"{slope_text(trend.slope, setup)} (snow there is at "
             f"{temperature_text(sublimation_k, setup)}).",
         )
@@ -351,8 +352,8 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             Charge.SOLID_PRESENT if cold else Charge.UNDETERMINED,
             Instruction.HOLD_FOR_DRY_ICE,
             f"{words}: below the triple point at {pressure_text(hold.end_pa, setup)} and still "
-            f"climbing {slope_text(trend.slope, setup)} after {duration_text(age_s)}; metal warming "
-            f"gives at most {slope_text(limits.dry_most_slope, setup)} (snow there is at "
+            f"climbing {slope_text(trend.slope, setup)} after {duration_text(age_s)}; metal "
+            f"warming gives at most {slope_text(limits.dry_most_slope, setup)} (snow there is at "
             f"{temperature_text(sublimation_k, setup)}).",
         )
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
@@ -362,7 +363,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         Charge.UNDETERMINED,
         Instruction.HOLD_FOR_DRY_ICE,
         f"Not known yet: rising between {slope_text(trend.slope_lower, setup)} and "
-        f"{slope_text(trend.slope_upper, setup)} at {pressure_text(hold.end_pa, setup)}; dry ice would go on "
+        f"{slope_text(trend.slope_upper, setup)} at {here}; dry ice would go on "
         "climbing to the triple point.",
     )
 
@@ -396,8 +397,8 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.UNDETERMINED,
             Instruction.CHECK_GAUGE,
-            f"Not known: the closed section loses pressure ({rising}); an outward leak or a vent not shut "
-            "can hide boiling. Prove the vent shut and hold again.",
+            f"Not known: the closed section loses pressure ({rising}); an outward leak or a vent "
+            "not shut can hide boiling. Prove the vent shut and hold again.",
         )
     if limits.leak.by is LeakBy.SUSPECTED:
         said = _say(

@@ -1,0 +1,51 @@
+"""A gauge in doubt: at the top of its range, frozen, or jumping as no closed section can."""
+
+from co2vent.inference.trace import GaugeWatch
+from co2vent.readings.reading import Reading, Setup
+
+FROZEN_S = 60.0  # a gauge that showed noise and then none for so long is frozen or cut off
+FROZEN_LEAST_READINGS = 60  # before that the noise is not known
+IMPOSSIBLE_JUMP_PA = 3.0e5  # no closed section steps by 3 bar from one reading to the next
+JUMP_WITHIN_S = 2.0
+
+
+class GaugeCheck:
+    """Says what is wrong with a gauge. Feed `fault` with every reading, in order."""
+
+    __slots__ = ("_count", "_same_since_s")
+
+    def __init__(self) -> None:
+        self._same_since_s: float | None = None
+        self._count = 0
+
+    def fault(
+        self,
+        reading: Reading,
+        last: Reading | None,
+        setup: Setup,
+        gauge: GaugeWatch,
+        *,
+        closed: bool,
+    ) -> str | None:
+        """Return what is wrong, in words that follow "check the gauge: ", or `None`."""
+        self._count += 1
+        pressure_pa = reading.pressure_pa
+        found: str | None = None
+        if setup.gauge_full_scale_pa is not None and pressure_pa >= setup.gauge_full_scale_pa:
+            found = "the gauge is at the top of its range"
+        if last is None or pressure_pa != last.pressure_pa:
+            self._same_since_s = None
+        else:
+            if self._same_since_s is None:
+                self._same_since_s = last.at_s
+            same_s = reading.at_s - self._same_since_s
+            noisy = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
+            if same_s >= FROZEN_S and noisy and self._count > FROZEN_LEAST_READINGS:
+                found = (
+                    f"the reading has not changed for {same_s:.0f} s, though it used to show noise"
+                )
+        if closed and last is not None and reading.at_s - last.at_s < JUMP_WITHIN_S:
+            jump = abs(pressure_pa - last.pressure_pa)
+            if jump > IMPOSSIBLE_JUMP_PA:
+                found = f"the reading jumped by {jump / 1e5:.1f} bar with the vent closed"
+        return found
