@@ -5,7 +5,7 @@ import time
 from pathlib import Path
 from typing import BinaryIO, Final
 
-from co2vent.wire.source import ReadOnlySource, lost, unavailable
+from co2vent.wire.source import ReadOnlySource, lost, unavailable, words_of
 
 POLL_S: Final = 0.1  # how often a file that has not grown is looked at
 _CHUNK_BYTES: Final = 65536
@@ -39,7 +39,13 @@ class GrowingFileSource(ReadOnlySource):
             data = self._read_chunk()
             if data:
                 return data
-            self._check_same_file()
+            gone = self._gone()
+            if gone:
+                # what was written between the last read and the change of files
+                data = self._read_chunk()
+                if data:
+                    return data
+                raise lost(self.label, gone)
             left_s = give_up_at - time.monotonic()
             if left_s <= 0.0:
                 return b""
@@ -59,16 +65,15 @@ class GrowingFileSource(ReadOnlySource):
         except OSError as error:
             raise lost(self.label, error) from error
 
-    def _check_same_file(self) -> None:
-        """Raise where the name leads to another file now, or the file has become shorter."""
+    def _gone(self) -> str:
+        """Return why the file is not the one under the name any more; empty while it is."""
         if self._file is None:
-            return
+            return ""
         try:
             now = os.stat(self._path)  # noqa: PTH116 - both calls return the same type
             mine = os.fstat(self._file.fileno())
         except OSError as error:
-            raise lost(self.label, error) from error
+            return words_of(error)
         if (now.st_dev, now.st_ino) != (mine.st_dev, mine.st_ino):
-            raise lost(self.label, "replaced by another file")
-        if mine.st_size < self._file.tell():
-            raise lost(self.label, "cut short by another program")
+            return "replaced by another file"
+        return "cut short by another program" if mine.st_size < self._file.tell() else ""

@@ -17,8 +17,8 @@ def port_errors() -> tuple[type[Exception], ...]:
     try:
         import termios
     except ImportError:  # Windows
-        return (OSError, TypeError, ValueError)
-    return (OSError, TypeError, ValueError, termios.error)
+        return (OSError, TypeError, ValueError, NotImplementedError)
+    return (OSError, TypeError, ValueError, NotImplementedError, termios.error)
 
 
 class SerialSource:
@@ -55,12 +55,12 @@ class SerialSource:
         if self._identity is not None:
             device = device_with(self._identity) or device
         # a pyserial URL takes no lock of its own; a device must have one
-        extra = {} if "://" in device else {"exclusive": True}
+        # and RFC 2217 knows no write timeout
+        extra = {} if "://" in device else {"exclusive": True, "write_timeout": 0.5}
         try:
             port = serial.serial_for_url(device, timeout=0.1, do_not_open=True, **extra)
             for name, value in self._settings.items():
                 setattr(port, name, value)
-            port.write_timeout = 0.5
             port.open()
         except port_errors() as error:
             raise unavailable(device, *_what_to_do(error)) from error

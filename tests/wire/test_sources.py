@@ -232,6 +232,23 @@ def test_a_file_that_is_cut_or_replaced_is_read_anew(
     link.close()
 
 
+def test_what_was_written_before_a_rotation_is_read(
+    tmp_path: Path, gather: Any, text_of: Any
+) -> None:
+    path = tmp_path / "log.csv"
+    path.write_bytes(HEADER + b"0.0,19.02\n")
+    link = Link(GrowingFileSource(path))
+    link.open()
+    gather(link, text_of)
+    with path.open("ab") as file:
+        path.rename(tmp_path / "log.1.csv")
+        file.write(b"0.1,19.01\n")
+    path.write_bytes(HEADER + b"0.2,19.00\n")
+    seen = gather(link, lambda arrivals: b"19.00" in text_of(arrivals))
+    assert b"0.1,19.01\n" in text_of(seen)
+    link.close()
+
+
 @pytest.mark.parametrize("text", ["/no/such/log.csv", "."])
 def test_a_file_that_is_not_there_or_a_folder_is_refused(text: str) -> None:
     with pytest.raises(SourceUnavailableError, match="give the log"):
@@ -296,6 +313,46 @@ def test_pyserial_urls_are_opened_by_pyserial() -> None:
     source.close()
     with pytest.raises(SourceUnavailableError, match="nosuch"):
         parse_source("nosuch://x").open()
+
+
+@pytest.mark.filterwarnings("ignore:set(Daemon|Name):DeprecationWarning")  # pyserial 3.5's own
+def test_a_serial_port_shared_over_the_network_is_read_and_set(
+    server: socket.socket, gather: Any, text_of: Any
+) -> None:
+    """RFC 2217, against pyserial's own far end of it; a loop port has the modem lines it wants."""
+    import threading
+
+    import serial
+    from serial.rfc2217 import PortManager
+
+    port = serial.serial_for_url("loop://", timeout=0.05)
+    ended = threading.Event()
+
+    def share() -> None:
+        client, _ = server.accept()
+        client.settimeout(0.05)
+        with client, client.makefile("wb", buffering=0) as out:
+            manager = PortManager(port, out)
+            while not ended.is_set():
+                try:
+                    port.write(b"".join(manager.filter(client.recv(1024))))
+                except TimeoutError:
+                    pass
+                except OSError:
+                    return
+                client.sendall(b"".join(manager.escape(port.read(port.in_waiting))))
+
+    thread = threading.Thread(target=share, daemon=True)
+    thread.start()
+    link = Link(parse_source(f"rfc2217://127.0.0.1:{server.getsockname()[1]}?baud=19200"))
+    link.open()
+    assert port.baudrate == 19200
+    port.write(HEADER + b"0.0,19.02\n")
+    assert b"0.0,19.02\n" in text_of(gather(link, lambda a: b"19.02" in text_of(a)))
+    link.close()
+    ended.set()
+    thread.join(2.0)
+    port.close()
 
 
 def test_reading_what_is_closed_is_a_lost_source_not_a_crash(gauge: Any) -> None:
