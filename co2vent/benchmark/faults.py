@@ -39,7 +39,7 @@ from co2vent.store.recovery import recover
 from co2vent.units import PRESSURE_UNITS
 
 KILL_EVERY: Final = 10
-CASES: Final = 40  # different vents; each is used with many faults
+CASES: Final = 125  # different vents; each is used with several faults
 AFTER_END_S: Final = 4.0  # the wire is listened to after the last row: it must turn stale
 # one step of the wire and one look at the clock beyond the age limit
 STALE_GRACE_S: Final = 0.25 + TICK_S + 0.05
