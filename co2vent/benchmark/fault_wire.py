@@ -97,6 +97,7 @@ class FaultyWire(ReadOnlySource):
         self._known = False  # the header has gone out whole
         self._last_line = ""
         self._last_whole = b""
+        self._unended = False  # the line before lacks its end, and little else
         self._frozen: str | None = None
         self._kept: list[WireRow] = []
         self._jumped: set[Fault] = set()
@@ -177,9 +178,12 @@ class FaultyWire(ReadOnlySource):
             # not in the first cell: a time that loses digits is a time all the same
             cut = line[: rng.randrange(line.index(b","), len(line))]
             if cut.count(b",") == line.count(b","):
-                # with a metadata line behind it, a row whose last cell is spoilt
-                self.sent.last_fresh_s = self._world.now_s
+                self._unended = True
             return cut
+        if self._unended and is_header:
+            # the metadata line ends it: a row whose last cell is spoilt
+            self.sent.last_fresh_s = self._world.now_s
+        self._unended = False
         # a row again is no new one where it says so itself; else nobody can tell
         again = line == self._last_whole and self._timed
         if not (is_header or again or b"OL" in line):
