@@ -6,7 +6,6 @@ from PySide6.QtCore import QMarginsF, QSizeF, Signal
 from PySide6.QtGui import QPageSize, QPdfWriter, QTextDocument
 from PySide6.QtWidgets import QWidget
 
-from co2vent.errors import Co2ventError
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge
 from co2vent.store.whole_file import atomic_write
@@ -20,6 +19,7 @@ from co2vent.window.commands import Command
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
+from co2vent.window.saving import save_as
 from co2vent.window.traces import Traces
 from co2vent.window.vent_page import HOLDS_VIEW, VentPage
 from co2vent.window.words import translate
@@ -193,22 +193,13 @@ class ClassPage(VentPage):
         """Save score sheet and handout as PDF."""
         self.run.paused = True
         self.run.revealed = True
-        try:
-            path = self._new_file("pdf")
-        except OSError as error:
-            self.say(str(error))
-            return
-        self._saved(path, write_pdf(path, sheet_html(self.run, self.look.units)))
+        html = sheet_html(self.run, self.look.units)
+        save_as(self, "pdf", lambda path: write_pdf(path, html))
 
     def save_readings(self) -> None:
         """Save the run as a readings log that says it is simulated."""
-        try:
-            path = self._new_file("csv")
-            atomic_write(path, self.run.log_text().encode())
-        except (OSError, Co2ventError) as error:
-            self.say(str(error))
-            return
-        self._saved(path, True)
+        data = self.run.log_text().encode()
+        save_as(self, "csv", lambda path: atomic_write(path, data))
 
 
 def write_pdf(path: Path, html: str) -> bool:

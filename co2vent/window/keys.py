@@ -1,10 +1,10 @@
 """A key: a large button with a drawing, a word and the key of the keyboard that does the same."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QSizePolicy, QToolButton, QWidget
 
 from co2vent.window.icons import icon
 from co2vent.window.sizes import Sizes
@@ -109,3 +109,22 @@ class Key(QToolButton):
                 break
         if font.pixelSize() != self.font().pixelSize():
             self.setFont(font)
+
+
+class KeyRows(QGridLayout):
+    """The keys of a page in one row of equal widths or, where the window is narrow, in two."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setContentsMargins(4, 0, 4, 4)
+        self.setSpacing(4)
+
+    def lay_out(self, keys: Sequence[Key], *, two_rows: bool) -> None:
+        """Place the keys."""
+        while self.count():
+            self.takeAt(0)
+        columns = (len(keys) + 1) // 2 if two_rows else len(keys)
+        for at in range(len(keys)):
+            self.setColumnStretch(at, int(at < columns))
+        for place, key in enumerate(keys):
+            self.addWidget(key, place // columns, place % columns)

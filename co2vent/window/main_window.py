@@ -10,11 +10,11 @@ from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
 from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
 
 from co2vent.errors import Co2ventError
-from co2vent.guidance.session import View
 from co2vent.readings.log_file import LogFile, read_log
 from co2vent.window.app_instance import application
 from co2vent.window.commands import Command
 from co2vent.window.icons import icon
+from co2vent.window.job_beside import JobBeside
 from co2vent.window.languages import ENGLISH, available, install
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
@@ -29,7 +29,6 @@ if TYPE_CHECKING:
     from co2vent.live.monitor import Monitor
     from co2vent.window.class_page import ClassPage
     from co2vent.window.class_run import ClassRun
-    from co2vent.window.job_desk import JobDesk
     from co2vent.window.live_page import LivePage
 
 SMALLEST = (600, 600)
@@ -52,11 +51,10 @@ class MainWindow(QMainWindow):
         self.setWindowIcon(icon("program"))
         self.setMinimumSize(*SMALLEST)
         self.pages = QStackedWidget(self)
+        self.job = JobBeside(self)
         self.setCentralWidget(self.pages)
         self.start_page = self._new_start_page()
         self.pages.addWidget(self.start_page)
-        self._job: JobDesk | None = None  # kept while the window lives: a vent may run beside it
-        self._behind: QWidget | None = None
         self._add_actions()
         self.apply_look()
 
@@ -146,27 +144,7 @@ class MainWindow(QMainWindow):
 
     def open_job(self) -> None:
         """Show the job; a live vent goes on behind it."""
-        from co2vent.window.job_desk import JobDesk
-
-        if self._job is None:
-            self._job = JobDesk(self.look, parent=self)
-            self._job.back.connect(self._leave_job)
-            self.pages.addWidget(self._job)
-        self._behind = self.page if self.page is not self._job else self._behind
-        self.pages.setCurrentWidget(self._job)
-
-    def _leave_job(self) -> None:
-        behind = self._behind if self._behind is not None else self.start_page
-        self._behind = None
-        self.pages.setCurrentWidget(behind)
-
-    def _observed(self, view: object) -> None:
-        if self._job is not None and isinstance(view, View):
-            self._job.observe(view)
-
-    def _recorded(self, path: object) -> None:
-        if self._job is not None and isinstance(path, Path):
-            self._job.attach_log(path)
+        self.job.open()
 
     def _connected(self, monitor: object) -> None:
         from co2vent.live.monitor import Monitor
@@ -183,8 +161,8 @@ class MainWindow(QMainWindow):
 
         page = LivePage(LiveFeed(monitor, recording=recording), self.look, Sounder(), self)
         page.back.connect(self.ask_to_leave)
-        page.observed.connect(self._observed)
-        page.recorded.connect(self._recorded)
+        page.observed.connect(self.job.observed)
+        page.recorded.connect(self.job.recorded)
         page.set_commands(self.commands())
         self.show_page(page)
         page.start()
@@ -203,7 +181,7 @@ class MainWindow(QMainWindow):
     def go_to_start(self) -> None:
         """Leave the present page and show the start page."""
         page = self.page
-        if page in (self.start_page, self._job):
+        if page in (self.start_page, self.job.desk):
             self.pages.setCurrentWidget(self.start_page)
             return
         self.pages.setCurrentWidget(self.start_page)

@@ -129,7 +129,7 @@ class ReplayPage(VentPage):
     def apply_look(self) -> None:
         """Take theme, sizes and units from the look."""
         super().apply_look()
-        palette, sizes = self.look.palette, self.look.sizes(self)
+        palette, sizes = self.palette_now(), self.look.sizes(self)
         self.clock_label.set_ink(palette.ink)
         self.clock_label.set_max_px(sizes.text_px)
         height = round(sizes.target_px * 0.62)

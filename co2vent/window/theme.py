@@ -6,7 +6,7 @@ dark red with a striped frame: four luminances, so that a greyscale copy still t
 Contrast is computed by the WCAG 2.2 formula; text needs 7:1, plot lines 3:1.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from co2vent.guidance.events import Severity
@@ -50,6 +50,11 @@ class Palette:
     hold_shade: str  # a quiet ground behind the trace, not text
     liquid: str
     ice: str
+    practice_page: str  # the page of everything that is not a live vent on a real gauge
+
+    def practice(self) -> "Palette":
+        """Return the palette of replay, class and simulated data: another page, the same rest."""
+        return replace(self, page=self.practice_page)
 
     def band(self, severity: Severity) -> Band:
         """Return the colours of a prompt of this severity."""
@@ -80,6 +85,7 @@ OUTDOOR: Final = Palette(
     hold_shade="#e4e8ec",
     liquid="#00557a",
     ice="#6f7f8c",
+    practice_page="#f0eaf6",
 )
 
 PLANT_ROOM: Final = Palette(
@@ -106,6 +112,7 @@ PLANT_ROOM: Final = Palette(
     hold_shade="#202830",
     liquid="#6fc3ff",
     ice="#dfe8f0",
+    practice_page="#1b1426",
 )
 
 PALETTES: Final = {palette.name: palette for palette in (OUTDOOR, PLANT_ROOM)}

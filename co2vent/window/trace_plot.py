@@ -29,6 +29,7 @@ from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.trace_cursor import TraceCursor
+from co2vent.window.trace_range import TraceRange
 from co2vent.window.traces import Traces
 from co2vent.window.words import translate
 
@@ -58,9 +59,6 @@ class TracePlot(QWidget):
         self._scale = Scale(UnitChoice.BAR, 101_325.0)
         self._sizes: Sizes | None = None
         self._marks: list[Any] = []
-        self._follow = True
-        self._whole = False
-        self._ranges: tuple[float, float, float, float] | None = None
         self._drawn: tuple[Traces, int, View, int] | None = None
         self.setAccessibleName("pressure and temperature against time")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -76,6 +74,7 @@ class TracePlot(QWidget):
         self.layout_widget.ci.layout.setRowStretchFactor(0, 3)
         self.layout_widget.ci.layout.setRowStretchFactor(1, 1)
         self.temperature.setXLink(self.pressure)
+        self.range = TraceRange(self.pressure, self.temperature)
         self._curves = {
             "pressure": self._add_curve(self.pressure),
             "saturation": self._add_curve(self.pressure),
@@ -91,7 +90,6 @@ class TracePlot(QWidget):
         self.holds = HoldMarks(self.pressure)
         self.cursor_line = TraceCursor(self.pressure)
         box = self.pressure.getViewBox()
-        box.sigRangeChangedManually.connect(self._taken_over)
         box.sigXRangeChanged.connect(self._range_changed)
         self.layout_widget.scene().sigMouseClicked.connect(self._clicked)
 
@@ -150,7 +148,7 @@ class TracePlot(QWidget):
         """Speak other units; the trace is drawn again at the next reading."""
         if units is not self._scale.units:
             self._scale = Scale(units, self._scale.ambient_pa)
-            self._ranges = None
+            self.range.forget()
 
     # --- data --------------------------------------------------------------------------------
 
@@ -159,8 +157,7 @@ class TracePlot(QWidget):
         self.holds.clear()
         self._show_events(())
         self._drawn = None
-        self._follow = True
-        self._ranges = None
+        self.range.start_anew()
 
     def show_trace(self, traces: Traces, rows: int, view: View, ahead: int = 0) -> None:
         """Draw the first `rows` rows and what the view says of them.
@@ -168,14 +165,14 @@ class TracePlot(QWidget):
         The `ahead` rows after them, of a record, are drawn faintly when the whole is shown.
         """
         self._scale = Scale(self._scale.units, view.setup.ambient_pressure_pa)
-        self._drawn = (traces, rows, view, ahead if self._whole else 0)
+        self._drawn = (traces, rows, view, ahead if self.range.whole else 0)
         unit = self._scale.units.pressure
         self._set_level(self._triple, view.triple_point_pa, translate("Plot", "triple point"))
         self._set_level(self._stop, view.stop_pressure_pa, translate("Plot", "stop"))
         self.pressure.setLabel("left", text.unit_words(unit))
         self.temperature.setLabel("left", text.unit_words(self._scale.units.temperature))
-        if self._follow and rows:
-            self._fit(traces, rows, view, self._drawn[3])
+        if rows:
+            self.range.fit(traces, (rows, self._drawn[3]), view, self._scale)
         self._place_stop_words(view)
         self._draw_curves()
         self.cursor_line.show(traces, rows, self._scale)
@@ -291,59 +288,10 @@ class TracePlot(QWidget):
 
     # --- range -------------------------------------------------------------------------------
 
-    def _taken_over(self, *_args: object) -> None:
-        self._follow = False  # a person's zoom survives new readings
-
     def _range_changed(self, *_args: object) -> None:
-        if not self._follow:
+        if not self.range.following:
             self._draw_curves()
-
-    @property
-    def following(self) -> bool:
-        """Whether the plot follows the newest reading."""
-        return self._follow
 
     def toggle_whole(self) -> None:
         """Turn between the whole vent and the running hold; follow the newest reading again."""
-        self._whole = not self._whole if self._follow else self._whole
-        self._follow = True
-        self._ranges = None
-
-    def _fit(self, traces: Traces, rows: int, view: View, ahead: int) -> None:
-        """Set the ranges: the running hold with its lead-in, else the whole vent.
-
-        The axis is moved in steps of a fifth, so that it does not crawl with each reading.
-        """
-        at_s = traces.at_s(rows + ahead)
-        start, newest = float(at_s[0]), float(at_s[-1])
-        hold = view.running_hold
-        if hold is not None and hold.number > 0 and not self._whole:
-            start = max(start, hold.start_s - max(20.0, 0.12 * (newest - hold.start_s)))
-        span = max(60.0, newest - start)
-        _time, values = traces.points("pressure", rows + ahead, (start, newest), 500)
-        shown = self._scale.up(values)
-        highest = max(float(np.nanmax(shown)), float(self._scale.up(view.stop_pressure_pa)))
-        floor = min(float(np.nanmin(shown)), float(self._scale.up(view.triple_point_pa)))
-        kept = self._ranges
-        if (
-            kept is None
-            or not kept[0] <= start <= kept[0] + 0.25 * span
-            or not newest + 0.02 * span <= kept[1] <= newest + 0.35 * span
-            or not (kept[2] <= floor and highest <= kept[3])
-            or highest - floor < 0.5 * (kept[3] - kept[2])
-        ):
-            room = highest - floor
-            kept = (start, newest + 0.2 * span, floor - 0.13 * room, highest + 0.13 * room)
-            self._ranges = kept
-            self.pressure.setXRange(kept[0], kept[1], padding=0)
-            self.pressure.setYRange(kept[2], kept[3], padding=0)
-            self._fit_temperature(traces, rows, (start, newest))
-
-    def _fit_temperature(self, traces: Traces, rows: int, span_s: tuple[float, float]) -> None:
-        _time, line_k = traces.points("line", rows, span_s, 500)
-        known = line_k[np.isfinite(line_k)]
-        self.temperature.setVisible(known.size > 0)
-        if known.size:
-            low, high = (float(self._scale.warm(value)) for value in (known.min(), known.max()))
-            margin = max(1.0, 0.1 * (high - low))
-            self.temperature.setYRange(low - margin, high + margin, padding=0)
+        self.range.toggle_whole()

@@ -2,23 +2,28 @@
 
 import time
 from collections.abc import Callable, Sequence
-from datetime import datetime
-from pathlib import Path
 from typing import TYPE_CHECKING, Final, Protocol, runtime_checkable
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
+from PySide6.QtGui import (
+    QColor,
+    QKeySequence,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+    QShortcut,
+)
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from co2vent.errors import Co2ventError
 from co2vent.window.alarms import Alarm, AlarmBook, conditions
 from co2vent.window.commands import Command
-from co2vent.window.export import free_path, save_log
+from co2vent.window.export import save_log
 from co2vent.window.fit_label import FitLabel
-from co2vent.window.frame import Feed, Frame
-from co2vent.window.keys import Key
+from co2vent.window.frame import Feed, Frame, Mode
+from co2vent.window.keys import Key, KeyRows
 from co2vent.window.look import Look
 from co2vent.window.more_panel import MorePanel
+from co2vent.window.saving import save_as
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
 from co2vent.window.vent_panel import VentPanel
@@ -67,6 +72,7 @@ class VentPage(QWidget):
         self._plots: PlotsPanel | None = None
         self._drawn: tuple[object, int] | None = None
         self._drawn_s = -1e9
+        self._simulated = False
         self._pictures_due = False
         self._newest: object = None
         self._shown_s = -1e9
@@ -76,9 +82,7 @@ class VentPage(QWidget):
         self.message = FitLabel(self, bold=True)
         self.message.hide()
         self._message_until_s = 0.0
-        self._keys_grid = QGridLayout()
-        self._keys_grid.setContentsMargins(4, 0, 4, 4)
-        self._keys_grid.setSpacing(4)
+        self._key_rows = KeyRows()
         self.under = QVBoxLayout()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
@@ -88,9 +92,8 @@ class VentPage(QWidget):
         self.add_cover(self._help)
         self._column.addWidget(self.message)
         self._column.addLayout(self.under)
-        self._column.addLayout(self._keys_grid)
+        self._column.addLayout(self._key_rows)
         self.keys: list[Key] = []
-        self._sizes: Sizes | None = None
         self._timer = QTimer(self)
         self._timer.setInterval(TICK_MS)
         self._timer.timeout.connect(self._pulse)
@@ -126,17 +129,7 @@ class VentPage(QWidget):
     def set_keys(self, keys: Sequence[Key]) -> None:
         """Lay out the keys, in one row or, where the window is narrow, in two."""
         self.keys = list(keys)
-        self._arrange_keys()
-
-    def _arrange_keys(self) -> None:
-        while self._keys_grid.count():
-            self._keys_grid.takeAt(0)
-        wide = self._sizes is None or not self._sizes.portrait
-        columns = len(self.keys) if wide else (len(self.keys) + 1) // 2
-        for at in range(len(self.keys)):
-            self._keys_grid.setColumnStretch(at, int(at < columns))
-        for place, key in enumerate(self.keys):
-            self._keys_grid.addWidget(key, place // columns, place % columns)
+        self._key_rows.lay_out(self.keys, two_rows=False)
 
     # --- run ---------------------------------------------------------------------------------
 
@@ -185,6 +178,10 @@ class VentPage(QWidget):
         self._shown_s = now_s
         self.watch(frame, now_s)
         self.panel.show_frame(frame, self.feed.mode, self.book, now_s)
+        simulated = frame.view is not None and frame.view.setup.simulated
+        if simulated is not self._simulated:
+            self._simulated = simulated
+            self.apply_look()
         self._draw(frame, now_s)
         if self._plots is None and not self._pictures_due and not self.panel.shown.stale:
             self._pictures_due = True
@@ -270,61 +267,40 @@ class VentPage(QWidget):
 
     # --- saving ------------------------------------------------------------------------------
 
-    def _new_file(self, ending: str) -> Path:
-        folder = self.look.folder()
-        folder.mkdir(parents=True, exist_ok=True)
-        stem = f"{self.feed.mode.value}-{datetime.now().astimezone():%Y-%m-%d-%H%M%S}"
-        return free_path(folder, stem, ending)
-
-    def _saved(self, path: Path, saved: bool) -> None:
-        if saved:
-            self.say(translate("Command", "Saved: {path}").format(path=path))
-        else:
-            self.say(translate("Command", "Could not be written: {path}").format(path=path))
-
     def save_picture(self) -> None:
         """Save what the window shows, banner and all, as PNG."""
-        try:
-            path = self._new_file("png")
-        except OSError as error:
-            self.say(str(error))
-            return
-        self._saved(path, self.grab().save(str(path), "PNG"))
+        save_as(self, "png", lambda path: self.grab().save(str(path), "PNG"))
 
     def save_drawing(self) -> None:
         """Save the trace as SVG, with the words of the banner in it."""
-        if self._plots is None:
-            return
-        try:
-            path = self._new_file("svg")
-        except OSError as error:
-            self.say(str(error))
-            return
-        self._saved(path, self._plots.trace.save_svg(path, self.panel.banner.words))
+        plots = self._plots
+        if plots is not None:
+            save_as(self, "svg", lambda path: plots.trace.save_svg(path, self.panel.banner.words))
 
     def save_readings(self) -> None:
         """Save the readings so far as a readings log."""
         frame = self.feed.frame()
-        if frame.view is None:
-            return
-        try:
-            path = self._new_file("csv")
-            save_log(path, self.feed.traces, frame.rows, frame.view, self.feed.mode)
-        except (OSError, Co2ventError) as error:
-            self.say(str(error))
-            return
-        self._saved(path, True)
+        view = frame.view
+        if view is not None:
+            traces, mode = self.feed.traces, self.feed.mode
+            save_as(self, "csv", lambda path: save_log(path, traces, frame.rows, view, mode))
 
     def _show_help(self) -> None:
         self._help.say(help_of(self.panel.shown.instruction))
 
     # --- looks -------------------------------------------------------------------------------
 
+    def palette_now(self) -> Palette:
+        """Return the colours: a live vent on a real gauge has the page to itself."""
+        palette = self.look.palette
+        return (
+            palette if self.feed.mode is Mode.LIVE and not self._simulated else palette.practice()
+        )
+
     def apply_look(self) -> None:
         """Take theme, sizes and units from the look."""
         sizes = self.look.sizes(self)
-        self._sizes = sizes
-        palette = self.look.palette
+        palette = self.palette_now()
         self.panel.set_theme(palette)
         self.panel.set_sizes(sizes)
         self.panel.set_units(self.look.units)
@@ -345,9 +321,15 @@ class VentPage(QWidget):
             self._plots.set_sizes(sizes)
             self._plots.set_units(self.look.units)
             self.redraw()
-        self._arrange_keys()
+        self._key_rows.lay_out(self.keys, two_rows=sizes.portrait)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Sizes follow the window."""
         super().resizeEvent(event)
         self.apply_look()
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Paint the page between its parts."""
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(self.palette_now().page))
+        painter.end()

@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from co2vent.guidance.events import Severity
-from co2vent.inference.outcome import Charge
+from co2vent.inference.outcome import Charge, HoldAssessment
 from co2vent.window.alarm_strip import AlarmStrip
 from co2vent.window.alarms import AlarmBook
 from co2vent.window.banner import Banner
@@ -26,6 +26,11 @@ from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.words import translate
 
 NO_LIMIT = 16_777_215  # Qt's largest widget size
+
+
+def _ice_unbounded(hold: HoldAssessment) -> bool:
+    """Return whether dry ice is possible without bound: then no drawing may look empty."""
+    return hold.dry_ice_kg is not None and hold.dry_ice_kg.upper is None
 
 
 class VentPanel(QWidget):
@@ -156,7 +161,8 @@ class VentPanel(QWidget):
         self.inside.say(hidden if frame.blind else said.inside)
         self.power.say("" if frame.blind else said.power)
         charge = Charge.UNDETERMINED if said.hold is None else said.hold.charge
-        self.drawing.show_liquid(said.liquid_share, charge, known=said.hold is not None)
+        known = said.hold is not None and not _ice_unbounded(said.hold)
+        self.drawing.show_liquid(said.liquid_share, charge, known=known)
         self._show_status(said, frame)
         return said
 

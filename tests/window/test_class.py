@@ -130,9 +130,12 @@ def test_second_run_lies_beside_the_first(qtbot, look, run, clock) -> None:
     qtbot.waitUntil(lambda: page._plots is not None, timeout=5000)
     _let_go(second, clock, 300.0)
     page.redraw()
-    page.tick()
-    under = page._plots.trace._under.getData()[1]
-    assert under.size > 100
+
+    def drawn() -> int:
+        under = page._plots.trace._under.getData()[1]
+        return 0 if under is None else under.size
+
+    qtbot.waitUntil(lambda: drawn() > 100, timeout=3000)
     page.show_comparison()
     page.tick()
     qtbot.waitUntil(lambda: len(page._plots.holds._items) == 4, timeout=3000)  # 2 curves, 2 names

@@ -197,14 +197,14 @@ def test_a_job_runs_beside_a_live_vent(qtbot, live, tmp_path) -> None:
     qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
     seen: list[object] = []
     window.open_job()
-    desk = window._job
+    desk = window.job.desk
     desk.observe = seen.append
     attached: list[object] = []
     desk.attach_log = attached.append
     assert window.page is desk
     _append(source, b"40,17.1,-22.0,open\n")
     qtbot.waitUntil(lambda: any(view.latest.at_s == 40.0 for view in seen), timeout=5000)
-    window._leave_job()
+    window.job.leave()
     assert window.page is page
     window.go_to_start()
     assert attached == [record]

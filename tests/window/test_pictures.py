@@ -51,7 +51,7 @@ def test_a_persons_zoom_survives_new_readings(plot) -> None:
     traces = traces_of(view)
     plot.show_trace(traces, 200, view)
     plot.pressure.setXRange(100, 150, padding=0)
-    plot._taken_over()
+    plot.range.taken_over()
     plot.show_trace(traces, 301, view)
     assert plot.pressure.viewRange()[0] == pytest.approx([100, 150])
     plot.toggle_whole()
@@ -182,7 +182,7 @@ def test_views_turn_with_one_key(qtbot, look, clock) -> None:
     page.resize(1024, 600)
     page.show()
     page.start()
-    qtbot.waitUntil(lambda: page._plots is not None, timeout=5000)
+    qtbot.waitUntil(lambda: page._plots is not None and page._plots.trace.isVisible(), timeout=5000)
     seen = []
     for _ in range(4):
         plots = page._plots

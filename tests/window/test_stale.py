@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from co2vent.guidance.events import Severity
-from co2vent.inference.outcome import Charge, Instruction
+from co2vent.inference.outcome import Bounds, Charge, Instruction
 from co2vent.window.frame import Mode
 from co2vent.window.shown import shown, waiting
 from co2vent.window.text import UnitChoice
@@ -81,3 +81,27 @@ def test_stale_digits_are_struck_through(qtbot, look, clock) -> None:
         for y in range(0, int(image.height() * 0.7), 2)
     )
     assert dark(old) > 1.1 * dark(fresh)
+
+
+def test_no_drawing_looks_empty_while_dry_ice_is_not_bounded(qtbot, look, clock) -> None:
+    hold = a_hold(
+        charge=Charge.UNDETERMINED,
+        liquid_kg=Bounds(0.0, 0.0, 0.0),
+        dry_ice_kg=Bounds(None, 0.0, None),
+    )
+    feed = StandingFeed(a_view(holds=(hold,), running_hold=hold), Mode.LIVE)
+    page = VentPage(feed, look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.tick()
+    unknown = page.panel.drawing.grab().toImage()
+    bounded = a_hold(
+        charge=Charge.UNDETERMINED,
+        liquid_kg=Bounds(0.0, 0.0, 0.0),
+        dry_ice_kg=Bounds(0.0, 0.0, 0.0),
+    )
+    feed.view = a_view(holds=(bounded,), running_hold=bounded)
+    page.tick()
+    assert page.panel.drawing.grab().toImage() != unknown
+    assert page.panel.drawing._known

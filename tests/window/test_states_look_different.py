@@ -1,5 +1,6 @@
 """Word, shape and luminance: a greyscale picture still tells the states apart."""
 
+from dataclasses import replace
 from itertools import combinations
 
 import numpy as np
@@ -8,14 +9,16 @@ from PySide6.QtGui import QImage
 
 from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Charge, Instruction
+from co2vent.window.frame import Mode
 from co2vent.window.icons import pixmap
 from co2vent.window.prompt_band import PromptBand
 from co2vent.window.shown import shown
 from co2vent.window.sizes import sizes_for
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import PALETTES
+from co2vent.window.vent_page import VentPage
 from co2vent.window.words import charge_words, headline_of, help_of
-from tests.window.conftest import a_prompt, a_view
+from tests.window.conftest import StandingFeed, a_prompt, a_view
 
 
 def grey(image: QImage) -> np.ndarray:
@@ -71,3 +74,20 @@ def test_program_icon_can_be_read_small(qapp, size: int) -> None:
     top, bottom = picture[: size // 2], picture[size * 3 // 4 : size * 7 // 8]
     assert top.std() > 20
     assert bottom.std() > 20
+
+
+def test_only_a_live_vent_on_a_real_gauge_has_the_plain_page(qtbot, look, clock) -> None:
+    plain = look.palette.page
+
+    def page_colour(mode: Mode, simulated: bool) -> str:
+        view = a_view(setup=replace(a_view().setup, simulated=simulated))
+        page = VentPage(StandingFeed(view, mode), look, clock)
+        qtbot.addWidget(page)
+        page.resize(1024, 600)
+        page.show()
+        page.tick()
+        return page.panel.grab().toImage().pixelColor(4, 400).name()
+
+    assert page_colour(Mode.LIVE, simulated=False) == plain
+    for mode, simulated in ((Mode.LIVE, True), (Mode.REPLAY, False), (Mode.CLASS, True)):
+        assert page_colour(mode, simulated) == look.palette.practice_page

@@ -15,7 +15,8 @@ from co2vent.window.theme import (
     luminance,
 )
 
-palettes = pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda p: p.name)
+ALL = [shown for palette in PALETTES.values() for shown in (palette, palette.practice())]
+palettes = pytest.mark.parametrize("palette", ALL, ids=lambda p: f"{p.name} {p.page}")
 
 
 def test_contrast_is_the_wcag_ratio() -> None:
