@@ -827,6 +827,13 @@
         </message>
     </context>
     <context>
+        <name>Loading</name>
+        <message>
+            <source>Reading {name}, {size} MB…</source>
+            <translation>{name} wird gelesen, {size} MB…</translation>
+        </message>
+    </context>
+    <context>
         <name>Note</name>
         <message>
             <source>Note for the record (empty: a mark)</source>

@@ -827,6 +827,13 @@
         </message>
     </context>
     <context>
+        <name>Loading</name>
+        <message>
+            <source>Reading {name}, {size} MB…</source>
+            <translation>Leyendo {name}, {size} MB…</translation>
+        </message>
+    </context>
+    <context>
         <name>Note</name>
         <message>
             <source>Note for the record (empty: a mark)</source>

@@ -16,6 +16,7 @@ from co2vent.window.commands import Command
 from co2vent.window.icons import icon
 from co2vent.window.job_beside import JobBeside
 from co2vent.window.languages import ENGLISH, available, install
+from co2vent.window.loading_page import LARGE_BYTES, LoadingPage
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
@@ -215,11 +216,31 @@ class MainWindow(QMainWindow):
     def open_log(self, path: Path, speed: float = 1.0) -> None:
         """Replay the log at `path`; a log that can't be read is said in a sentence."""
         try:
+            if path.stat().st_size > LARGE_BYTES:
+                self._load(path, speed)
+                return
             log = read_log(path)
-        except Co2ventError as error:
+        except (Co2ventError, OSError) as error:
             self.complain(str(error))
             return
         self.replay(log, path.name, speed)
+
+    def _load(self, path: Path, speed: float) -> None:
+        def opened(log: LogFile) -> None:
+            self.go_to_start()
+            self.replay(log, path.name, speed)
+
+        def refused(sentence: str) -> None:
+            self.go_to_start()
+            self.complain(sentence)
+
+        page = LoadingPage(path, self.look, self)
+        page.back.connect(self.go_to_start)
+        page.loaded.connect(opened)
+        page.refused.connect(refused)
+        self.show_page(page)
+        page.apply_look()
+        page.start()
 
     def replay(self, log: LogFile, name: str, speed: float = 1.0) -> ReplayPage:
         """Show the replay of a log that has been read."""

@@ -9,6 +9,7 @@ from co2vent.window import text
 from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.replay_page import ReplayPage
 from co2vent.window.shown import shown
 from co2vent.window.text import UnitChoice
 from co2vent.window.traces import Traces
@@ -211,3 +212,24 @@ def test_space_plays_and_pauses_once_wherever_the_focus_is(qtbot, look, log) -> 
     for _ in range(3):  # quick strokes are not lost
         qtbot.keyClick(page, "p")
     assert page.replay.position_s == 0.0
+
+
+def test_a_large_log_is_read_while_the_window_lives(qtbot, look, tmp_path, monkeypatch) -> None:
+    monkeypatch.setattr("co2vent.window.main_window.LARGE_BYTES", 1000)
+    path = tmp_path / "large.csv"
+    path.write_bytes(vent_log(300))
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    window.open_log(path)
+    assert "large.csv" in window.page.words.text()
+    qtbot.waitUntil(lambda: isinstance(window.page, ReplayPage), timeout=10_000)
+    window.go_to_start()
+    path.write_text("no log at all\n" * 200)
+    said = []
+    monkeypatch.setattr(window, "complain", said.append)
+    window.open_log(path)
+    qtbot.waitUntil(lambda: bool(said), timeout=10_000)
+    assert window.page is window.start_page
+    window.open_log(tmp_path / "none.csv")
+    assert len(said) == 2
