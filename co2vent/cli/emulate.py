@@ -24,7 +24,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "random:SEED",
     )  # fmt: skip
     parser.add_argument(
-        "--to", default="pty", help="pty (default), tcp:PORT or modbus-tcp:PORT; port 0 is any free"
+        "--to",
+        default="pty",
+        help="pty (default), tcp:PORT, modbus-tcp:PORT (port 0 is any free), modbus-rtu or polled",
     )
     parser.add_argument(
         "--speed", type=_speed, default=1.0, metavar="N", help="so many times faster than life"
@@ -80,6 +82,14 @@ def _outlet(to: str, feed: Feed, speed: float) -> Outlet:
         from co2vent.wire.emulator_pty import PtyOutlet
 
         return PtyOutlet()
+    if kind == "polled" and not port:
+        from co2vent.wire.emulator_polled import PolledOutlet
+
+        return PolledOutlet(feed, speed)
+    if kind == "modbus-rtu" and not port:
+        from co2vent.wire.emulator_modbus import ModbusOutlet
+
+        return ModbusOutlet(None, feed, speed)
     if kind == "tcp" and port:
         from co2vent.wire.emulator_tcp import TcpOutlet
 
@@ -88,7 +98,9 @@ def _outlet(to: str, feed: Feed, speed: float) -> Outlet:
         from co2vent.wire.emulator_modbus import ModbusOutlet
 
         return ModbusOutlet(_port(port), feed, speed)
-    raise RefusedInputError(f"--to {to!r}: use pty, tcp:PORT or modbus-tcp:PORT")
+    raise RefusedInputError(
+        f"--to {to!r}: use pty, tcp:PORT, modbus-tcp:PORT, modbus-rtu or polled"
+    )
 
 
 def _port(text: str) -> int:

@@ -1,4 +1,4 @@
-"""An emulated Modbus TCP instrument: pymodbus's own server with the newest row in its registers."""
+"""An emulated Modbus instrument: pymodbus's own server with the newest row in its registers."""
 
 import asyncio
 import contextlib
@@ -20,10 +20,12 @@ from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.wire.emulator_feed import Feed
 from co2vent.wire.modbus import VALVE_COIL
 from co2vent.wire.polling import DEFAULT_PERIOD_S, SHORTEST_PERIOD_S
+from co2vent.wire.pty_bridge import PtyBridge
 
 READER_GONE_S: Final = 2.0  # without a request for so long, nobody is connected
 LAST_ROW_S: Final = 1.0  # how long the last row stays readable
 UNIT: Final = 1
+BAUD: Final = 19_200  # what RTU devices come with; a pseudo-terminal does not care
 _STARTED_S: Final = 5.0
 _NO_VALVE: Final = 0xFFFF
 
@@ -53,10 +55,13 @@ class _Cell:
 
 
 class ModbusOutlet:
-    """A Modbus TCP server on this machine, unit 1; coil 0 is the vent valve."""
+    """A Modbus server on this machine, unit 1; coil 0 is the vent valve."""
 
-    def __init__(self, port: int, feed: Feed, speed: float = 1.0) -> None:
-        """Serve on `port`, 0 for any free one; the registers speak the units of `feed`."""
+    def __init__(self, port: int | None, feed: Feed, speed: float = 1.0) -> None:
+        """Serve on TCP `port`, 0 for any free one, or as RTU on a serial device where it is `None`.
+
+        The registers speak the units of `feed`.
+        """
         logging.getLogger("pymodbus").addHandler(logging.NullHandler())
         self._cells = _cells(feed.setup)
         # before the first row: no number, no valve, no pressure
@@ -67,6 +72,7 @@ class ModbusOutlet:
         self._folder = tempfile.TemporaryDirectory(prefix="co2vent-emulate-")
         map_path = Path(self._folder.name) / "registers.toml"
         map_path.write_text(_map_text(self._cells, feed), encoding="utf-8")
+        self._bridge = PtyBridge() if port is None else None
         self._loop = asyncio.new_event_loop()
         self._server: Any = None
         self._error: Exception | None = None
@@ -81,13 +87,15 @@ class ModbusOutlet:
             raise SourceUnavailableError(
                 f"modbus-tcp:{port}: cannot listen; use another port, or modbus-tcp:0"
             ) from self._error
-        server: Any = self._server
-        bound = server.transport.sockets[0].getsockname()[1]
         # each row is there for an interval: asking twice in it misses none
         period_s = max(SHORTEST_PERIOD_S, min(DEFAULT_PERIOD_S, 0.4 * feed.interval_s / speed))
-        self.source = (
-            f"modbus-tcp://127.0.0.1:{bound}?unit={UNIT}&map={map_path}&period_s={period_s:.3g}"
-        )
+        options = f"unit={UNIT}&map={map_path}&period_s={period_s:.3g}"
+        if self._bridge is not None:
+            self.source = f"modbus-rtu:{self._bridge.far}?baud={BAUD}&{options}"
+        else:
+            server: Any = self._server
+            bound = server.transport.sockets[0].getsockname()[1]
+            self.source = f"modbus-tcp://127.0.0.1:{bound}?{options}"
 
     def _is_up(self) -> bool:
         return self._error is None and self._server is not None
@@ -120,9 +128,11 @@ class ModbusOutlet:
         with contextlib.suppress(RuntimeError):
             asyncio.run_coroutine_threadsafe(self._server.shutdown(), self._loop)
         self._thread.join(_STARTED_S)
+        if self._bridge is not None:
+            self._bridge.close()
         self._folder.cleanup()
 
-    def _serve(self, port: int) -> None:
+    def _serve(self, port: int | None) -> None:
         try:
             self._loop.run_until_complete(self._serve_until_shut(port))
         except (OSError, RuntimeError, OverflowError) as error:
@@ -131,8 +141,8 @@ class ModbusOutlet:
             self._ready.set()
             self._loop.close()
 
-    async def _serve_until_shut(self, port: int) -> None:
-        from pymodbus.server import ModbusTcpServer
+    async def _serve_until_shut(self, port: int | None) -> None:
+        from pymodbus.server import ModbusSerialServer, ModbusTcpServer
         from pymodbus.simulator import DataType, SimData, SimDevice
 
         async def show(
@@ -156,7 +166,10 @@ class ModbusOutlet:
             simdata=(coils, list(coils), registers, list(registers)),
             action=show,
         )
-        self._server = ModbusTcpServer(device, address=("127.0.0.1", port))
+        if self._bridge is not None:
+            self._server = ModbusSerialServer(device, port=self._bridge.near, baudrate=BAUD)
+        else:
+            self._server = ModbusTcpServer(device, address=("127.0.0.1", port or 0))
         await self._server.serve_forever(background=True)
         self._ready.set()
         await self._server.serving

@@ -27,7 +27,7 @@ class PtyOutlet:
 
         self._master, far = pty.openpty()
         tty.setraw(self._master)
-        self.source = os.ttyname(far)
+        self.device = self.source = os.ttyname(far)
         # closed, so that the near end can tell whether anybody has opened it
         os.close(far)
         self._heard = b""
@@ -73,7 +73,7 @@ class PtyOutlet:
         if not self.wait_for_reader(0.0):
             return True
         try:
-            far = os.open(self.source, os.O_RDONLY | os.O_NOCTTY | os.O_NONBLOCK)
+            far = os.open(self.device, os.O_RDONLY | os.O_NOCTTY | os.O_NONBLOCK)
         except OSError:
             return True
         try:
