@@ -1,11 +1,14 @@
 """The page of a live vent: alarms, sound, valve keys, notes."""
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
 from co2vent.window.alarms import alarm_words
 from co2vent.window.commands import Command
+from co2vent.window.confirm_panel import ConfirmPanel
 from co2vent.window.frame import Frame
 from co2vent.window.keys import Key
 from co2vent.window.live_feed import LiveFeed
@@ -34,9 +37,11 @@ class LivePage(VentPage):
         self.note = NoteBar(self)
         self.note.written.connect(self._write)
         self.under.addWidget(self.note)
+        self.confirm = ConfirmPanel(lambda: self.lay_over(None), self)
+        self.add_cover(self.confirm)
         self.set_keys(
             [
-                Key("back", translate("Key", "Leave"), "Ctrl+W", self.back.emit, self),
+                Key("back", translate("Key", "Leave"), "Ctrl+W", self.leave, self),
                 Key("valve_open", translate("Key", "Vent opened"), "O", self._opened, self),
                 Key("valve_closed", translate("Key", "Vent closed"), "C", self._closed, self),
                 Key("note", translate("Key", "Note"), "N", self.note.ask, self),
@@ -80,6 +85,15 @@ class LivePage(VentPage):
         if path is not None and not self._told:
             self._told = True
             self.recorded.emit(path)
+
+    def leave(self) -> None:
+        """Ask, then leave: the record ends there."""
+        self.ask_before(self.back.emit)
+
+    def ask_before(self, action: Callable[[], object]) -> None:
+        """Ask whether to end the vent; do `action` if so."""
+        self.confirm.ask(action)
+        self.lay_over(self.confirm)
 
     def acknowledge(self) -> None:
         """Acknowledge all alarms; those whose cause has gone leave. Kept in the record."""

@@ -53,6 +53,7 @@ class MainWindow(QMainWindow):
         self.setMinimumSize(*SMALLEST)
         self.pages = QStackedWidget(self)
         self.job = JobBeside(self)
+        self._closing = False
         self.setCentralWidget(self.pages)
         self.start_page = self._new_start_page()
         self.pages.addWidget(self.start_page)
@@ -161,23 +162,13 @@ class MainWindow(QMainWindow):
         from co2vent.window.sound import Sounder
 
         page = LivePage(LiveFeed(monitor, recording=recording), self.look, Sounder(), self)
-        page.back.connect(self.ask_to_leave)
+        page.back.connect(self.go_to_start)
         page.observed.connect(self.job.observed)
         page.recorded.connect(self.job.recorded)
         page.set_commands(self.commands())
         self.show_page(page)
         page.start()
         return page
-
-    def ask_to_leave(self) -> None:
-        """Ask before a live vent is left: the record ends there."""
-        box = QMessageBox(self)
-        box.setIcon(QMessageBox.Icon.Question)
-        box.setText(translate("Live", "End the vent and its record?"))
-        end = box.addButton(translate("Live", "End"), QMessageBox.ButtonRole.AcceptRole)
-        box.addButton(translate("Live", "Go on"), QMessageBox.ButtonRole.RejectRole)
-        end.clicked.connect(self.go_to_start)
-        box.open()
 
     def go_to_start(self) -> None:
         """Leave the present page and show the start page."""
@@ -331,12 +322,30 @@ class MainWindow(QMainWindow):
         def save() -> None:
             self.save_picture(path)
             if then_close:
-                self.close()
+                self.close_now()
 
         QTimer.singleShot(round(seconds * 1000), self, save)
 
+    def live_page(self) -> "LivePage | None":
+        """Return the page of the vent that is live, wherever it stands among the pages."""
+        from co2vent.window.live_page import LivePage
+
+        pages = [self.pages.widget(place) for place in range(self.pages.count())]
+        return next((page for page in pages if isinstance(page, LivePage)), None)
+
+    def close_now(self) -> None:
+        """Close without asking."""
+        self._closing = True
+        self.close()
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Stop the feed, keep the choices."""
+        """Ask where a vent is live; stop the feeds, keep the choices."""
+        live = self.live_page()
+        if live is not None and not self._closing:
+            event.ignore()
+            self.pages.setCurrentWidget(live)
+            live.ask_before(self.close_now)
+            return
         for place in range(self.pages.count()):
             close_feed(self.pages.widget(place))
         self.look.save()

@@ -109,7 +109,23 @@ def test_silence_is_shown_with_its_time_left(qtbot, live) -> None:
 def test_closing_the_window_stops_the_monitor(qtbot, live) -> None:
     window, page, _source, _record = live
     window.close()
+    assert page.live.monitor.running  # asked first
+    assert page.confirm.isVisible()
+    qtbot.keyClick(page, Qt.Key.Key_G)
+    assert not page.confirm.isVisible()
+    window.close()
+    qtbot.keyClick(page, Qt.Key.Key_E)
     assert not page.live.monitor.running
+    assert not window.isVisible()
+
+
+def test_leaving_a_live_vent_is_asked(qtbot, live) -> None:
+    window, page, _source, _record = live
+    qtbot.keyClick(page, Qt.Key.Key_W, Qt.KeyboardModifier.ControlModifier)
+    assert page.confirm.isVisible()
+    assert page.live.monitor.running
+    page.confirm.keys[0].click()
+    assert window.page is window.start_page
 
 
 def test_no_sound_is_shown(qtbot, live) -> None:
