@@ -268,8 +268,11 @@ def holding(s: Situation) -> Said:
     headline, severity = words.get(hold.instruction, ("Keep holding", Severity.DO))
     if hold.charge is Charge.SOLID_PRESENT:
         headline, severity = "Dry ice: hold, keep clear", Severity.DANGER
-    elif hold.instruction is Instruction.VENT_AGAIN and hold.charge is Charge.TWO_PHASE:
-        headline = "Liquid: vent again"
+    elif hold.charge is Charge.TWO_PHASE:
+        if hold.instruction is Instruction.VENT_AGAIN:
+            headline = "Liquid: vent again"
+        elif hold.instruction is Instruction.KEEP_HOLDING:
+            headline, severity = "Liquid: keep holding", Severity.CAUTION
     if hold.instruction is Instruction.VENT_TO_ZERO and s.gauge_pa <= ZERO_GAUGE_PA:
         return (
             Instruction.OPEN_BLEEDS,

@@ -33,6 +33,7 @@ STALE_LEAST_S = 2.0  # a person at the valve must know within this that the numb
 STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
 STALE_VENTING_MOST_S = 5.0  # a vent falls 0.2 bar in it; older than that is no guidance
 REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common practice, no source)
+NEAR_STOP_PA = 3.0e5  # where the rate of a vent tells what the next one will do
 MOST_LEAD_PA = 2.0e5  # a vent at 30 bar a minute needs no earlier word than this
 RATE_WINDOW_S = 6.0
 LOOK_BACK_S = 45.0  # a closing found from the pressure is found so long after it, at most
@@ -101,6 +102,8 @@ class Session:
         self.cleared_limit_kg: float | None = None
         self.solid_seen = False
         self.low_hold_done = False
+        self._fall_pa_per_s = 0.0  # fastest of the last vent, near the stop pressure
+        self._moved_s = 0.0  # when the valve last moved
         self.vent_watch = VentWatch()
         self.gauge_check = GaugeCheck()
         self.gauge_fault: str | None = None
@@ -309,11 +312,13 @@ class Session:
     def _set_valve(self, open_now: bool, at_s: float) -> None:
         first = self.vent_open is None
         self.vent_open = open_now
+        self._moved_s = at_s
         self.vent_watch.reset()
         if open_now:
             if self.hold is not None:
                 self._end_hold(at_s)
             self.vented = True
+            self._fall_pa_per_s = 0.0
             self._say(
                 at_s,
                 EventKind.VENT_STARTED,
@@ -389,6 +394,7 @@ class Session:
             ambient_k=latest.ambient_temperature_k if latest else None,
             earlier=tuple(self.earlier),
             faults=faults,
+            fall_pa_per_s=self._fall_pa_per_s,
         )
 
     def _judge_hold(self, *, closed: bool) -> None:
@@ -439,6 +445,9 @@ class Session:
 
     def _watch_vent(self, reading: Reading) -> None:
         """A valve that is open and a pressure that does not fall is never a quiet hold."""
+        rate = self._rate()
+        if rate is not None and reading.pressure_pa < self.stop_pa + NEAR_STOP_PA:
+            self._fall_pa_per_s = max(self._fall_pa_per_s, -rate)
         before = self.vent_watch.plateau
         plateau = self.vent_watch.see(reading, self.setup, self.gauge)
         if plateau is before or plateau is None:
@@ -453,7 +462,11 @@ class Session:
         if len(recent) < 2:
             return None
         last = first = recent[-1]
-        for first in reversed(recent):
+        for earlier in reversed(recent):
+            # the closed time before an opening would make the fall look slower than it is
+            if self.vent_open and earlier.at_s < self._moved_s:
+                break
+            first = earlier
             if last.at_s - first.at_s >= RATE_WINDOW_S:
                 break
         span = last.at_s - first.at_s

@@ -77,6 +77,7 @@ class Criteria:
 
     # --- leak-by: the same mass flow at two pressures (calibrated)
     leak_apart_pa: float = 8.0e4
+    two_pressure_s: float = 720.0  # longer than this no hold is asked to climb for it
     leak_least_slope: float = 42.0  # 25 mbar/min: under it metal warming explains the rise
     leak_ratio_loose: float = 0.2  # with a clamp that shows the metal warm
     leak_ratio_within: float = 0.1  # within one hold, and only with a clamp well above saturation
@@ -84,6 +85,9 @@ class Criteria:
     leak_drive_within_k: float = 15.0
     leak_straight_s: float = 690.0
 
+    revent_above_stop_pa: float = 5.0e4  # less room than this and a puff passes the stop pressure
+    revent_hand_s: float = 5.0  # open, see, close: at the rate at which the last vent fell
+    revent_most_pa: float = 2.0e5
     long_hold_s: float = 900.0  # a hold this long without a verdict wants another vent
 
     # shelf at the triple point

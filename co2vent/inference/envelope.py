@@ -131,6 +131,12 @@ def envelope(
     )
 
 
+def room_to_vent_pa(context: "HoldContext", criteria: Criteria) -> float:
+    """How far above the stop pressure a vent must begin so that a hand can still stop it there."""
+    by_rate = min(context.fall_pa_per_s * criteria.revent_hand_s, criteria.revent_most_pa)
+    return max(criteria.revent_above_stop_pa, by_rate)
+
+
 def is_falling(
     blocks: HoldArrays, trend: Trend, context: "HoldContext", criteria: Criteria
 ) -> bool:
@@ -227,7 +233,8 @@ def _undecided(
             "Leave the section still and hold again.",
             keep,
         )
-    long = age_s > criteria.long_hold_s
+    room = float(trace.last_pa) > context.stop_pa + room_to_vent_pa(context, criteria)
+    long = age_s > criteria.long_hold_s and room
     if not strength.source and trend.slope_upper < criteria.dry_slope_bare:
         if isfinite(strength.drive_k):
             step = (

@@ -23,7 +23,7 @@ from co2vent.co2 import (
 )
 from co2vent.inference.amounts import VOLUME_ERROR, Amounts, allowable_kg, amounts
 from co2vent.inference.criteria import CRITERIA, Criteria
-from co2vent.inference.envelope import Envelope, envelope
+from co2vent.inference.envelope import Envelope, envelope, room_to_vent_pa
 from co2vent.inference.lines import saturated_k, snow_k
 from co2vent.inference.outcome import Bounds, Charge, Curve, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import power
@@ -74,6 +74,7 @@ class HoldContext:
     ambient_k: float | None
     earlier: tuple[EarlierHold, ...]
     faults: tuple[str, ...]
+    fall_pa_per_s: float = 0.0  # how fast the last vent fell near its end
 
 
 @dataclass(frozen=True, slots=True)
@@ -414,11 +415,12 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
         )
     if limits.wet:
-        said = _say(
-            base, Charge.TWO_PHASE, Instruction.VENT_AGAIN, limits.wet, leak_by=limits.leak.by
-        )
+        instruction, step = _after_liquid(hold, limits)
+        reason = f"{limits.wet} {step}".rstrip()
+        said = _say(base, Charge.TWO_PHASE, instruction, reason, leak_by=limits.leak.by)
         return _with(
             said,
+            next_step=step,
             liquid_kg=found.liquid_kg if volume else None,
             liquid_volume_fraction=found.liquid_fraction,
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
@@ -448,6 +450,30 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         time_left_s=limits.time_left_s,
         next_step=limits.next_step,
     )
+
+
+def _after_liquid(hold: _Hold, limits: Envelope) -> tuple[Instruction, str]:
+    """Vent again, or first let the pressure rise: near the stop a vent goes below it at once."""
+    context, criteria = hold.context, hold.criteria
+    setup = context.setup
+    least_pa = context.stop_pa + room_to_vent_pa(context, criteria)
+    if hold.end_pa < least_pa:
+        return (
+            Instruction.KEEP_HOLDING,
+            f"Hold on to {pressure_text(least_pa, setup)} before venting again; mild warmth on the "
+            "low point speeds it.",
+        )
+    # metal at saturation shows liquid; anything else may be flow past a valve, which a longer rise
+    # in the same hold tells apart at no cost
+    shown = limits.power.drive_k < criteria.clamp_wet_k
+    goal_pa = hold.trace.first_pa + 2.0 * criteria.leak_apart_pa
+    if not shown and hold.end_pa < goal_pa and hold.trace.duration_s < criteria.two_pressure_s:
+        return (
+            Instruction.KEEP_HOLDING,
+            f"Hold on to {pressure_text(goal_pa, setup)}: two pressures tell liquid from flow past "
+            "a valve.",
+        )
+    return Instruction.VENT_AGAIN, ""
 
 
 def _curves(hold: _Hold, limits: Envelope) -> tuple[Curve, ...]:
