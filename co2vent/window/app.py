@@ -8,8 +8,6 @@ from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtWidgets import QApplication
-
 from co2vent.errors import SourceUnavailableError
 from co2vent.window.app_instance import application
 from co2vent.window.languages import choose, install
@@ -34,12 +32,20 @@ def check_display() -> None:
         raise SourceUnavailableError(NO_DISPLAY)
 
 
-def _report_fault(
-    kind: type[BaseException], error: BaseException, trace: TracebackType | None
-) -> None:
-    """Print a fault in a slot and stop: a window that goes on half alive would mislead."""
-    traceback.print_exception(kind, error, trace)
-    QApplication.exit(70)
+def watch_for_faults(window: MainWindow) -> None:
+    """Show a fault page for every exception that reaches Qt, and print where it came from."""
+
+    def hook(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+        if issubclass(kind, KeyboardInterrupt):
+            window.close_now()
+            return
+        traceback.print_exception(kind, error, trace)
+        window.show_fault(error)
+
+    sys.excepthook = hook
+    threading.excepthook = lambda fault: traceback.print_exception(
+        fault.exc_type, fault.exc_value, fault.exc_traceback
+    )
 
 
 def run(
@@ -52,16 +58,13 @@ def run(
     """Open the window, let `first` fill it, and run until it is closed; return the exit status."""
     check_display()
     app = application()
-    sys.excepthook = _report_fault
-    threading.excepthook = lambda fault: traceback.print_exception(
-        fault.exc_type, fault.exc_value, fault.exc_traceback
-    )
     look = Look.load(settings)
     if language:
         look.language = language
     look.language = choose(look.language)
     install(app, look.language)
     window = MainWindow(look)
+    watch_for_faults(window)
     if size is not None:
         window.resize(*size)
     else:

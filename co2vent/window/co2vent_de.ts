@@ -434,6 +434,33 @@
         </message>
     </context>
     <context>
+        <name>Fault</name>
+        <message>
+            <source>Display fault: close the vent</source>
+            <translation>Anzeigefehler: Ablass schließen</translation>
+        </message>
+        <message>
+            <source>Display fault</source>
+            <translation>Anzeigefehler</translation>
+        </message>
+        <message>
+            <source>Read the mechanical gauge; if it rises, vent. Readings are still being taken and recorded.</source>
+            <translation>Mechanisches Manometer ablesen; steigt es, ablassen. Messwerte werden weiter genommen und aufgezeichnet.</translation>
+        </message>
+        <message>
+            <source>This program has a fault: {error}</source>
+            <translation>Dieses Programm hat einen Fehler: {error}</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Noch einmal</translation>
+        </message>
+        <message>
+            <source>Start page</source>
+            <translation>Startseite</translation>
+        </message>
+    </context>
+    <context>
         <name>Guide</name>
         <message>
             <source>Read the reveal, then More: run again with one thing changed.</source>
@@ -1060,6 +1087,11 @@
         <message>
             <source>Liquid: vent again</source>
             <translation>Flüssigkeit: wieder ablassen</translation>
+        </message>
+        <message>
+            <source>Liquid: keep holding</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Flüssigkeit: weiter halten</translation>
         </message>
         <message>
             <source>Open the vent slowly and watch the margin above the triple point. Fall slowly for the last 10 bar. The prompt to close comes early enough for your hand to reach the valve; do not wait for the stop line itself.</source>

@@ -10,13 +10,13 @@ from co2vent.guidance.session import View
 
 if TYPE_CHECKING:
     from co2vent.window.job_desk import JobDesk
-    from co2vent.window.main_window import MainWindow
+    from co2vent.window.page_stack import PageStack
 
 
 class JobBeside(QObject):
     """The one job of the window."""
 
-    def __init__(self, window: "MainWindow") -> None:
+    def __init__(self, window: "PageStack") -> None:
         super().__init__(window)
         self._window = window
         self.desk: JobDesk | None = None

@@ -23,6 +23,7 @@ class LivePage(VentPage):
     """Watches a live vent."""
 
     observed = Signal(object)  # the View of each tick, for a job that runs beside
+    urgent = Signal()  # a new alarm while another page is in front
     recorded = Signal(object)  # the path of the recording, when it has ended
 
     def __init__(
@@ -68,6 +69,8 @@ class LivePage(VentPage):
         if worst >= Severity.CAUTION and (raised or again):
             self.sounder.play(worst)
             self._sounded_s = now_s
+        if raised and not self.isVisible():
+            self.urgent.emit()
         if frame.view is not None and frame.view.latest is not None:
             self.observed.emit(frame.view)
         self.panel.status.show_sound(works=self.sounder.check())

@@ -6,18 +6,18 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QTimer
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
-from PySide6.QtWidgets import QFileDialog, QMainWindow, QMessageBox, QStackedWidget, QWidget
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QFileDialog
 
 from co2vent.errors import Co2ventError
 from co2vent.readings.log_file import LogFile, read_log
 from co2vent.window.app_instance import application
 from co2vent.window.commands import Command
 from co2vent.window.icons import icon
-from co2vent.window.job_beside import JobBeside
 from co2vent.window.languages import ENGLISH, available, install
 from co2vent.window.loading_page import LARGE_BYTES, LoadingPage
 from co2vent.window.look import Look
+from co2vent.window.page_stack import PageStack
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_page import ReplayPage
@@ -35,26 +35,14 @@ if TYPE_CHECKING:
 SMALLEST = (600, 600)
 
 
-def close_feed(page: QWidget | None) -> None:
-    """Let a page that has a feed let go of it."""
-    close = getattr(page, "close_feed", None)
-    if close is not None:
-        close()
-
-
-class MainWindow(QMainWindow):
+class MainWindow(PageStack):
     """Start page, vent pages, class and plan."""
 
     def __init__(self, look: Look) -> None:
-        super().__init__()
-        self.look = look
+        super().__init__(look)
         self.setWindowTitle("co2vent")
         self.setWindowIcon(icon("program"))
         self.setMinimumSize(*SMALLEST)
-        self.pages = QStackedWidget(self)
-        self.job = JobBeside(self)
-        self._closing = False
-        self.setCentralWidget(self.pages)
         self.start_page = self._new_start_page()
         self.pages.addWidget(self.start_page)
         self._add_actions()
@@ -85,16 +73,6 @@ class MainWindow(QMainWindow):
         return StartPage(start_choices(self), [*commands[:-1], size, commands[-1]], self.look, self)
 
     # --- pages -------------------------------------------------------------------------------
-
-    @property
-    def page(self) -> QWidget:
-        """The page that is shown."""
-        return self.pages.currentWidget() or self.start_page
-
-    def show_page(self, page: QWidget) -> None:
-        """Put a page in front."""
-        self.pages.addWidget(page)
-        self.pages.setCurrentWidget(page)
 
     def open_connect(self) -> None:
         """Ask for a source."""
@@ -165,21 +143,11 @@ class MainWindow(QMainWindow):
         page.back.connect(self.go_to_start)
         page.observed.connect(self.job.observed)
         page.recorded.connect(self.job.recorded)
+        page.urgent.connect(self.show_live)
         page.set_commands(self.commands())
         self.show_page(page)
         page.start()
         return page
-
-    def go_to_start(self) -> None:
-        """Leave the present page and show the start page."""
-        page = self.page
-        if page in (self.start_page, self.job.desk):
-            self.pages.setCurrentWidget(self.start_page)
-            return
-        self.pages.setCurrentWidget(self.start_page)
-        self.pages.removeWidget(page)
-        close_feed(page)
-        page.deleteLater()
 
     def choose_log(self) -> None:
         """Let the person choose a log, and replay it."""
@@ -245,11 +213,6 @@ class MainWindow(QMainWindow):
         feed.playing = True
         page.start()
         return page
-
-    def complain(self, sentence: str) -> None:
-        """Say what went wrong and what to do."""
-        box = QMessageBox(QMessageBox.Icon.Warning, "co2vent", sentence, parent=self)
-        box.open()
 
     # --- looks -------------------------------------------------------------------------------
 
@@ -325,28 +288,3 @@ class MainWindow(QMainWindow):
                 self.close_now()
 
         QTimer.singleShot(round(seconds * 1000), self, save)
-
-    def live_page(self) -> "LivePage | None":
-        """Return the page of the vent that is live, wherever it stands among the pages."""
-        from co2vent.window.live_page import LivePage
-
-        pages = [self.pages.widget(place) for place in range(self.pages.count())]
-        return next((page for page in pages if isinstance(page, LivePage)), None)
-
-    def close_now(self) -> None:
-        """Close without asking."""
-        self._closing = True
-        self.close()
-
-    def closeEvent(self, event: QCloseEvent) -> None:
-        """Ask where a vent is live; stop the feeds, keep the choices."""
-        live = self.live_page()
-        if live is not None and not self._closing:
-            event.ignore()
-            self.pages.setCurrentWidget(live)
-            live.ask_before(self.close_now)
-            return
-        for place in range(self.pages.count()):
-            close_feed(self.pages.widget(place))
-        self.look.save()
-        super().closeEvent(event)

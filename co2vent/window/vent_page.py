@@ -145,6 +145,14 @@ class VentPage(QWidget):
         self._timer.stop()
         self.feed.close()
 
+    def stand_still(self) -> None:
+        """Stop showing; the feed goes on."""
+        self._timer.stop()
+
+    def go_on(self) -> None:
+        """Show the feed again."""
+        self._timer.start()
+
     def _load_pictures(self) -> None:
         if self._plots is not None:
             return

@@ -46,6 +46,7 @@ CORE_HEADLINES: Final = (
     QT_TRANSLATE_NOOP("Prompt", "Vent when ready"),
     QT_TRANSLATE_NOOP("Prompt", "Hold for dry ice"),
     QT_TRANSLATE_NOOP("Prompt", "Liquid: vent again"),
+    QT_TRANSLATE_NOOP("Prompt", "Liquid: keep holding"),
 )
 
 _HELP: Final[dict[Instruction, str]] = {

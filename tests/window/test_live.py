@@ -1,6 +1,8 @@
 """A live vent in the window: from a source to the painted prompt, alarms, sound, notes."""
 
 import os
+import sys
+import threading
 import wave
 from io import BytesIO
 
@@ -11,7 +13,9 @@ from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Instruction
 from co2vent.live.monitor import Monitor
 from co2vent.store.recorder import Recorder
+from co2vent.window.app import watch_for_faults
 from co2vent.window.connect_page import ConnectPage, new_log_path
+from co2vent.window.fault_page import FaultPage
 from co2vent.window.main_window import MainWindow
 from co2vent.window.sound import PULSES, RATE_HZ, Sounder, pulses_wav
 from co2vent.wire.parse import parse_source
@@ -224,3 +228,41 @@ def test_a_job_runs_beside_a_live_vent(qtbot, live, tmp_path) -> None:
     assert window.page is page
     window.go_to_start()
     assert attached == [record]
+
+
+def test_a_fault_of_the_screen_shows_no_guidance_and_loses_no_reading(qtbot, live) -> None:
+    window, page, source, record = live
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
+    window.show_fault(ValueError("a fault of the screen"))
+    assert isinstance(window.page, FaultPage)
+    assert "close the vent" in window.page.headline.text()
+    assert not page._timer.isActive()
+    _append(source, b"40,17.123,-22.0,open\n")
+    qtbot.waitUntil(lambda: b"17.123" in record.read_bytes(), timeout=10_000)
+    window.page.keys[0].click()
+    assert window.page is page
+    qtbot.waitUntil(lambda: "17.12" in page.panel.pressure.accessibleName(), timeout=5000)
+
+
+def test_an_exception_in_a_slot_leads_to_the_fault_page(qtbot, look, monkeypatch, capsys) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    before = sys.excepthook
+    monkeypatch.setattr(threading, "excepthook", threading.excepthook)
+    monkeypatch.setattr(sys, "excepthook", before)
+    watch_for_faults(window)
+    sys.excepthook(KeyError, KeyError("x"), None)
+    assert isinstance(window.page, FaultPage)
+    assert "KeyError" in capsys.readouterr().err
+    window.page.keys[1].click()
+    assert window.page is window.start_page
+
+
+def test_an_alarm_brings_the_vent_in_front_of_the_job(qtbot, live) -> None:
+    window, page, _source, _record = live
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
+    window.open_job()
+    assert window.page is window.job.desk
+    qtbot.waitUntil(lambda: window.page is page, timeout=10_000)  # the source has gone quiet
+    assert page.panel.prompt.severity is Severity.DANGER

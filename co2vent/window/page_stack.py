@@ -1,0 +1,118 @@
+"""The stack of pages of the window: what is in front, going back, faults, and the end."""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
+
+from co2vent.window.fault_page import FaultPage
+from co2vent.window.job_beside import JobBeside
+from co2vent.window.look import Look
+from co2vent.window.vent_page import VentPage
+
+if TYPE_CHECKING:
+    from co2vent.window.live_page import LivePage
+    from co2vent.window.start_page import StartPage
+
+
+def close_feed(page: QWidget | None) -> None:
+    """Let a page that has a feed let go of it."""
+    close = getattr(page, "close_feed", None)
+    if close is not None:
+        close()
+
+
+class PageStack(QMainWindow):
+    """One page at a time; a live vent and a job may stand behind it."""
+
+    start_page: "StartPage"
+
+    def __init__(self, look: Look) -> None:
+        super().__init__()
+        self.look = look
+        self.pages = QStackedWidget(self)
+        self.job = JobBeside(self)
+        self._closing = False
+        self.setCentralWidget(self.pages)
+
+    @property
+    def page(self) -> QWidget:
+        """The page that is shown."""
+        return self.pages.currentWidget() or self.start_page
+
+    def show_page(self, page: QWidget) -> None:
+        """Put a page in front."""
+        self.pages.addWidget(page)
+        self.pages.setCurrentWidget(page)
+
+    def go_to_start(self) -> None:
+        """Leave the present page and show the start page."""
+        page = self.page
+        if page in (self.start_page, self.job.desk):
+            self.pages.setCurrentWidget(self.start_page)
+            return
+        self.pages.setCurrentWidget(self.start_page)
+        self.pages.removeWidget(page)
+        close_feed(page)
+        page.deleteLater()
+
+    def show_fault(self, error: BaseException) -> None:
+        """Put a fault page in front of a screen that has failed; a live vent is still recorded."""
+        failed = self.page
+        if isinstance(failed, FaultPage):
+            return
+        if isinstance(failed, VentPage):
+            failed.stand_still()
+        words = f"{type(error).__name__}: {error}"
+        page = FaultPage(words, self.look, live=self.live_page() is not None, parent=self)
+
+        def close_fault(then: Callable[[], object]) -> None:
+            self.pages.removeWidget(page)
+            page.deleteLater()
+            self.pages.setCurrentWidget(failed)
+            then()
+
+        def again() -> None:
+            close_fault(failed.go_on if isinstance(failed, VentPage) else lambda: None)
+
+        page.again.connect(again)
+        page.leave.connect(lambda: close_fault(self.go_to_start))
+        self.show_page(page)
+        page.apply_look()
+
+    def complain(self, sentence: str) -> None:
+        """Say what went wrong and what to do."""
+        box = QMessageBox(QMessageBox.Icon.Warning, "co2vent", sentence, parent=self)
+        box.open()
+
+    def live_page(self) -> "LivePage | None":
+        """Return the page of the vent that is live, wherever it stands among the pages."""
+        from co2vent.window.live_page import LivePage
+
+        pages = [self.pages.widget(place) for place in range(self.pages.count())]
+        return next((page for page in pages if isinstance(page, LivePage)), None)
+
+    def show_live(self) -> None:
+        """Bring a live vent to the front: it has an alarm that must be seen."""
+        live = self.live_page()
+        if live is not None:
+            self.pages.setCurrentWidget(live)
+
+    def close_now(self) -> None:
+        """Close without asking."""
+        self._closing = True
+        self.close()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Ask where a vent is live; stop the feeds, keep the choices."""
+        live = self.live_page()
+        if live is not None and not self._closing:
+            event.ignore()
+            self.pages.setCurrentWidget(live)
+            live.ask_before(self.close_now)
+            return
+        for place in range(self.pages.count()):
+            close_feed(self.pages.widget(place))
+        self.look.save()
+        super().closeEvent(event)
