@@ -350,6 +350,10 @@
             <translation>Schirmgröße</translation>
         </message>
         <message>
+            <source>Tour</source>
+            <translation>Rundgang</translation>
+        </message>
+        <message>
             <source>Blind replay</source>
             <translation>Blind wiedergeben</translation>
         </message>
@@ -806,11 +810,11 @@
             <translation>Verbinden</translation>
         </message>
         <message>
-            <source>Vent opened</source>
+            <source>Vent open</source>
             <translation>Offen</translation>
         </message>
         <message>
-            <source>Vent closed</source>
+            <source>Vent shut</source>
             <translation>Zu</translation>
         </message>
         <message>
@@ -1457,6 +1461,43 @@
         <message>
             <source>Inside: hidden</source>
             <translation>Inhalt: verborgen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Tour</name>
+        <message>
+            <source>(I: next)</source>
+            <translation>(I: weiter)</translation>
+        </message>
+        <message>
+            <source>The band on top says what to do now, and under it why.</source>
+            <translation>Das Band oben sagt, was jetzt zu tun ist, und darunter warum.</translation>
+        </message>
+        <message>
+            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
+            <translation>Erste Zahl: Abstand über dem Tripelpunkt. Darunter wird Flüssigkeit zu Trockeneis.</translation>
+        </message>
+        <message>
+            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Zweite Zahl: das Manometer. Darunter: wie weit bis zum Stoppdruck.</translation>
+        </message>
+        <message>
+            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Die Kurve: Halte sind schattiert; N springt zum nächsten Ereignis.</translation>
+        </message>
+        <message>
+            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
+            <translation>Die Zeichnung: voll ist sicher Flüssigkeit, schraffiert möglich, ? unbekannt.</translation>
+        </message>
+        <message>
+            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
+            <translation>V wechselt die Bilder, F1 erklärt die Anweisung, M hat alles andere.</translation>
+        </message>
+        <message>
+            <source>If readings stop, the digits are struck through: close the vent.</source>
+            <translation>Bleiben Messwerte aus, sind die Ziffern durchgestrichen: Ablass schließen.</translation>
         </message>
     </context>
 </TS>

@@ -350,6 +350,10 @@
             <translation>Medir pantalla</translation>
         </message>
         <message>
+            <source>Tour</source>
+            <translation>Recorrido</translation>
+        </message>
+        <message>
             <source>Blind replay</source>
             <translation>A ciegas</translation>
         </message>
@@ -806,11 +810,11 @@
             <translation>Conectar</translation>
         </message>
         <message>
-            <source>Vent opened</source>
+            <source>Vent open</source>
             <translation>Abierto</translation>
         </message>
         <message>
-            <source>Vent closed</source>
+            <source>Vent shut</source>
             <translation>Cerrado</translation>
         </message>
         <message>
@@ -1457,6 +1461,43 @@
         <message>
             <source>Inside: hidden</source>
             <translation>Dentro: oculto</translation>
+        </message>
+    </context>
+    <context>
+        <name>Tour</name>
+        <message>
+            <source>(I: next)</source>
+            <translation>(I: siguiente)</translation>
+        </message>
+        <message>
+            <source>The band on top says what to do now, and under it why.</source>
+            <translation>La banda de arriba dice qué hacer ahora y, debajo, por qué.</translation>
+        </message>
+        <message>
+            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
+            <translation>Primera cifra: cuánto sobre el punto triple. Por debajo el líquido se vuelve hielo seco.</translation>
+        </message>
+        <message>
+            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Segunda cifra: el manómetro. Debajo: cuánto falta hasta la parada.</translation>
+        </message>
+        <message>
+            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>La curva: las esperas van sombreadas; N salta al siguiente suceso.</translation>
+        </message>
+        <message>
+            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
+            <translation>El dibujo: lleno es líquido seguro, rayado posible, ? no se sabe.</translation>
+        </message>
+        <message>
+            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
+            <translation>V cambia las imágenes, F1 explica la indicación, M tiene lo demás.</translation>
+        </message>
+        <message>
+            <source>If readings stop, the digits are struck through: close the vent.</source>
+            <translation>Si faltan lecturas, las cifras se tachan: cierre el venteo.</translation>
         </message>
     </context>
 </TS>

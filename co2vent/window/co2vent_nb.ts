@@ -350,6 +350,10 @@
             <translation>Skjermstørrelse</translation>
         </message>
         <message>
+            <source>Tour</source>
+            <translation>Omvisning</translation>
+        </message>
+        <message>
             <source>Blind replay</source>
             <translation>Blind avspilling</translation>
         </message>
@@ -806,11 +810,11 @@
             <translation>Koble til</translation>
         </message>
         <message>
-            <source>Vent opened</source>
-            <translation>Åpnet</translation>
+            <source>Vent open</source>
+            <translation>Åpen</translation>
         </message>
         <message>
-            <source>Vent closed</source>
+            <source>Vent shut</source>
             <translation>Stengt</translation>
         </message>
         <message>
@@ -1457,6 +1461,43 @@
         <message>
             <source>Inside: hidden</source>
             <translation>Inni: skjult</translation>
+        </message>
+    </context>
+    <context>
+        <name>Tour</name>
+        <message>
+            <source>(I: next)</source>
+            <translation>(I: neste)</translation>
+        </message>
+        <message>
+            <source>The band on top says what to do now, and under it why.</source>
+            <translation>Båndet øverst sier hva du gjør nå, og under det hvorfor.</translation>
+        </message>
+        <message>
+            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
+            <translation>Første tall: hvor langt over trippelpunktet. Under det blir væske til tørris.</translation>
+        </message>
+        <message>
+            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Andre tall: manometeret. Under: hvor langt til stopptrykket.</translation>
+        </message>
+        <message>
+            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Kurven: hold er skyggelagt; N hopper til neste hendelse.</translation>
+        </message>
+        <message>
+            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
+            <translation>Tegningen: fylt er sikkert væske, skravert er mulig, ? ukjent.</translation>
+        </message>
+        <message>
+            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
+            <translation>V bytter bilder, F1 forklarer anvisningen, M har alt annet.</translation>
+        </message>
+        <message>
+            <source>If readings stop, the digits are struck through: close the vent.</source>
+            <translation>Stopper målingene, strykes tallene over: steng avblåsningen.</translation>
         </message>
     </context>
 </TS>

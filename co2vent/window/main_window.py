@@ -171,6 +171,8 @@ class MainWindow(PageStack):
         self.go_to_start()
         with as_file(files("co2vent.sample_logs").joinpath(name)) as path:
             self.open_log(path, speed=10.0)
+        if isinstance(self.page, ReplayPage) and not self.look.kept.get("toured"):
+            self.page.next_of_tour()
 
     def open_log(self, path: Path, speed: float = 1.0) -> None:
         """Replay the log at `path`; a log that can't be read is said in a sentence."""

@@ -15,6 +15,7 @@ from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.tour import tour_steps
 from co2vent.window.vent_page import HOLDS_VIEW, VentPage
 from co2vent.window.words import translate
 
@@ -38,6 +39,10 @@ class ReplayPage(VentPage):
         row.setContentsMargins(8, 0, 8, 0)
         row.addWidget(self.slider, 5)
         row.addWidget(self.clock_label, 2)
+        self._tour: int | None = None
+        self.tour_label = FitLabel(self, bold=True)
+        self.tour_label.hide()
+        self.under.addWidget(self.tour_label)
         self.under.addLayout(row)
         self.play_key = Key("play", translate("Key", "Play"), "Space", self._toggle, self)
         self.set_keys(
@@ -55,10 +60,25 @@ class ReplayPage(VentPage):
     def page_commands(self) -> list[Command]:
         """Return the further commands of a replay."""
         return [
+            Command("help", translate("Command", "Tour"), "I", self.next_of_tour),
             Command("help", translate("Command", "Blind replay"), "B", self.toggle_blind),
             Command("compare", translate("Command", "Compare a vent"), "Ctrl+O", self.choose_other),
             *super().page_commands(),
         ]
+
+    def next_of_tour(self) -> None:
+        """Begin the tour, show its next sentence, or end it."""
+        steps = tour_steps()
+        self._tour = 0 if self._tour is None else self._tour + 1
+        if self._tour >= len(steps):
+            self._tour = None
+            self.look.kept["toured"] = True
+            self.look.save()
+        else:
+            place = f"{self._tour + 1}/{len(steps)}"
+            more = translate("Tour", "(I: next)")
+            self.tour_label.say(f"{place}  {steps[self._tour]}  {more}")
+        self.tour_label.setVisible(self._tour is not None)
 
     def toggle_blind(self) -> None:
         """Hide prompt and verdict, or show them."""
@@ -130,6 +150,9 @@ class ReplayPage(VentPage):
         """Take theme, sizes and units from the look."""
         super().apply_look()
         palette, sizes = self.palette_now(), self.look.sizes(self)
+        self.tour_label.set_ink(palette.ink)
+        self.tour_label.set_max_px(sizes.text_px)
+        self.tour_label.setFixedHeight(round(sizes.text_px * 1.7))
         self.clock_label.set_ink(palette.ink)
         self.clock_label.set_max_px(sizes.text_px)
         height = round(sizes.target_px * 0.62)

@@ -8,6 +8,8 @@ from co2vent.guidance.session import View
 from co2vent.window.plot_style import Scale
 from co2vent.window.traces import Traces
 
+WORDS_PX = 34.0  # a line of words and its margin
+
 
 class TraceRange:
     """The ranges of the pressure and temperature plots. A person's zoom survives new readings."""
@@ -67,7 +69,9 @@ class TraceRange:
             or highest - floor < 0.5 * (kept[3] - kept[2])
         ):
             room = highest - floor
-            kept = (start, newest + 0.2 * span, floor - 0.13 * room, highest + 0.13 * room)
+            words_share = WORDS_PX / max(self._pressure.getViewBox().height(), 3.0 * WORDS_PX)
+            below = max(0.13, words_share) * room  # the name of the triple point stands there
+            kept = (start, newest + 0.2 * span, floor - below, highest + 0.13 * room)
             self._ranges = kept
             self._pressure.setXRange(kept[0], kept[1], padding=0)
             self._pressure.setYRange(kept[2], kept[3], padding=0)

@@ -10,8 +10,10 @@ from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_page import ReplayPage
+from co2vent.window.samples_page import sample_names
 from co2vent.window.shown import shown
 from co2vent.window.text import UnitChoice
+from co2vent.window.tour import tour_steps
 from co2vent.window.traces import Traces
 from tests.window.conftest import vent_log
 
@@ -233,3 +235,21 @@ def test_a_large_log_is_read_while_the_window_lives(qtbot, look, tmp_path, monke
     assert window.page is window.start_page
     window.open_log(tmp_path / "none.csv")
     assert len(said) == 2
+
+
+def test_tour_is_given_once(qtbot, look) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    window.open_sample(sample_names()[0])
+    page = window.page
+    assert page.tour_label.text().startswith("1/")
+    for _ in tour_steps():
+        assert page.tour_label.isVisible()
+        page.next_of_tour()
+    assert not page.tour_label.isVisible()
+    window.go_to_start()
+    window.open_sample(sample_names()[0])
+    assert not window.page.tour_label.isVisible()
+    window.go_to_start()
