@@ -73,7 +73,10 @@ def amounts(
         upper = min(likely.upper, density)
     if limits.wet and likely is not None:
         # the verdict itself says that more than the allowable amount is there
-        lower = max(likely.lower, criteria.allowable_kg_per_m3)
+        lower = criteria.allowable_kg_per_m3
+        if limits.power.drive_k < criteria.clamp_wet_k:
+            # warm metal leaves traces boiling; only metal at saturation goes with much liquid
+            lower = max(likely.lower, lower)
         upper = min(max(likely.upper, 2.0 * lower), density)
         estimate = min(max(likely.estimate, lower), upper)
     liquid, ice_if_vented, boil_off = None, None, None
