@@ -1,12 +1,15 @@
 """Starts the program's window, or says in one sentence why there can be none."""
 
 import os
+import signal
 import sys
 import threading
 import traceback
 from collections.abc import Callable
 from pathlib import Path
-from types import TracebackType
+from types import FrameType, TracebackType
+
+from PySide6.QtCore import QTimer
 
 from co2vent.errors import SourceUnavailableError
 from co2vent.window.app_instance import application
@@ -14,6 +17,7 @@ from co2vent.window.languages import choose, install
 from co2vent.window.look import Look
 from co2vent.window.main_window import MainWindow
 
+HEARTBEAT_MS = 200
 NO_DISPLAY = (
     "no display to open the window on; start it in a desktop session, or use `co2vent record` and "
     "`co2vent assess`, which need none"
@@ -48,6 +52,23 @@ def watch_for_faults(window: MainWindow) -> None:
     )
 
 
+def close_on_signals(window: MainWindow) -> QTimer:
+    """Close the window, and with it the record, on Ctrl-C and on a request to end.
+
+    Return the timer that lets Python see the signal while Qt waits.
+    """
+
+    def close(_number: int, _frame: FrameType | None) -> None:
+        window.close_now()
+
+    signal.signal(signal.SIGINT, close)
+    signal.signal(signal.SIGTERM, close)
+    heartbeat = QTimer(window)
+    heartbeat.timeout.connect(lambda: None)
+    heartbeat.start(HEARTBEAT_MS)
+    return heartbeat
+
+
 def run(
     first: Callable[[MainWindow], None] | None = None,
     *,
@@ -65,6 +86,7 @@ def run(
     install(app, look.language)
     window = MainWindow(look)
     watch_for_faults(window)
+    close_on_signals(window)
     if size is not None:
         window.resize(*size)
     else:

@@ -5,6 +5,7 @@ Needs Xvfb and xdotool; marked slow. Each flow is a new process, as a person wou
 
 import os
 import shutil
+import signal
 import socket
 import subprocess
 import sys
@@ -192,3 +193,14 @@ def test_live_by_keyboard(desk: Desk, tmp_path: Path) -> None:
     assert "alarm seen: no data" in text
     assert ",open" in text
     assert ",closed" in text
+
+
+def test_a_request_to_end_closes_the_record_whole(desk: Desk, tmp_path: Path) -> None:
+    source = tmp_path / "gauge.csv"
+    source.write_bytes(vent_log(50))
+    record = tmp_path / "record.csv"
+    desk.start("watch", "--source", str(source), "--log", str(record))
+    assert desk.process is not None
+    desk.process.send_signal(signal.SIGTERM)
+    assert desk.process.wait(timeout=PATIENCE_S) == 0
+    assert len(read_log(record).readings) == 50
