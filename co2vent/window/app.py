@@ -9,7 +9,7 @@ from collections.abc import Callable
 from pathlib import Path
 from types import FrameType, TracebackType
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QSize, QTimer
 
 from co2vent.errors import SourceUnavailableError
 from co2vent.window.app_instance import application
@@ -90,7 +90,9 @@ def run(
     if size is not None:
         window.resize(*size)
     else:
-        window.resize(1280, 800)
+        # never larger than the screen: without a window manager nothing would shrink it
+        room = window.screen().availableSize()
+        window.resize(QSize(1280, 800).boundedTo(room))
     window.show()
     if first is not None:
         first(window)
