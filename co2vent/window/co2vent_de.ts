@@ -856,6 +856,10 @@
             <source>Go on</source>
             <translation>Weiter</translation>
         </message>
+        <message>
+            <source>Ctrl+L: back to the vent</source>
+            <translation>Strg+L: zurück zum Ablassen</translation>
+        </message>
     </context>
     <context>
         <name>Loading</name>

@@ -856,6 +856,10 @@
             <source>Go on</source>
             <translation>Seguir</translation>
         </message>
+        <message>
+            <source>Ctrl+L: back to the vent</source>
+            <translation>Ctrl+L: volver al venteo</translation>
+        </message>
     </context>
     <context>
         <name>Loading</name>

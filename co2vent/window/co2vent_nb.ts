@@ -856,6 +856,10 @@
             <source>Go on</source>
             <translation>Videre</translation>
         </message>
+        <message>
+            <source>Ctrl+L: back to the vent</source>
+            <translation>Ctrl+L: tilbake til avblåsningen</translation>
+        </message>
     </context>
     <context>
         <name>Loading</name>

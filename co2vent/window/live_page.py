@@ -23,6 +23,7 @@ class LivePage(VentPage):
     """Watches a live vent."""
 
     observed = Signal(object)  # the View of each tick, for a job that runs beside
+    ticked = Signal()
     urgent = Signal()  # a new alarm while another page is in front
     recorded = Signal(object)  # the path of the recording, when it has ended
 
@@ -51,6 +52,11 @@ class LivePage(VentPage):
                 *self.common_keys(),
             ]
         )
+
+    def tick(self) -> None:
+        """Show the present moment, here and above a page in front of this one."""
+        super().tick()
+        self.ticked.emit()
 
     def page_commands(self) -> list[Command]:
         """Return the further commands of a live vent."""

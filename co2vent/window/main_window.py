@@ -144,10 +144,16 @@ class MainWindow(PageStack):
         page.observed.connect(self.job.observed)
         page.recorded.connect(self.job.recorded)
         page.urgent.connect(self.show_live)
+        page.ticked.connect(self._live_ticked)
         page.set_commands(self.commands())
         self.show_page(page)
         page.start()
         return page
+
+    def _live_ticked(self) -> None:
+        live = self.live_page()
+        if live is not None:
+            self.show_strip(live)
 
     def choose_log(self) -> None:
         """Let the person choose a log, and replay it."""

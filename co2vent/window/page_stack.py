@@ -3,11 +3,18 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QCloseEvent
-from PySide6.QtWidgets import QMainWindow, QMessageBox, QStackedWidget, QWidget
+from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import (
+    QMainWindow,
+    QMessageBox,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from co2vent.window.fault_page import FaultPage
 from co2vent.window.job_beside import JobBeside
+from co2vent.window.live_strip import LiveStrip
 from co2vent.window.look import Look
 from co2vent.window.vent_page import VentPage
 
@@ -34,7 +41,17 @@ class PageStack(QMainWindow):
         self.pages = QStackedWidget(self)
         self.job = JobBeside(self)
         self._closing = False
-        self.setCentralWidget(self.pages)
+        self.strip = LiveStrip(look, self)
+        self.strip.touched.connect(self.show_live)
+        back = QShortcut(QKeySequence("Ctrl+L"), self)
+        back.activated.connect(self.show_live)
+        centre = QWidget(self)
+        column = QVBoxLayout(centre)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.strip)
+        column.addWidget(self.pages, 1)
+        self.setCentralWidget(centre)
 
     @property
     def page(self) -> QWidget:
@@ -56,6 +73,7 @@ class PageStack(QMainWindow):
         self.pages.removeWidget(page)
         close_feed(page)
         page.deleteLater()
+        self.strip.hide()
 
     def show_fault(self, error: BaseException) -> None:
         """Put a fault page in front of a screen that has failed; a live vent is still recorded."""
@@ -98,6 +116,11 @@ class PageStack(QMainWindow):
         live = self.live_page()
         if live is not None:
             self.pages.setCurrentWidget(live)
+
+    def show_strip(self, page: "LivePage") -> None:
+        """Show what a live vent says above the page in front of it."""
+        panel = page.panel
+        self.strip.show_live(panel.shown, panel.banner.words, in_front=self.page is page)
 
     def close_now(self) -> None:
         """Close without asking."""

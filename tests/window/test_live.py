@@ -222,10 +222,13 @@ def test_a_job_runs_beside_a_live_vent(qtbot, live, tmp_path) -> None:
     attached: list[object] = []
     desk.attach_log = attached.append
     assert window.page is desk
+    qtbot.waitUntil(window.strip.isVisible, timeout=3000)
+    assert "bar g" in window.strip.words
     _append(source, b"40,17.1,-22.0,open\n")
     qtbot.waitUntil(lambda: any(view.latest.at_s == 40.0 for view in seen), timeout=5000)
-    window.job.leave()
+    qtbot.keyClick(desk, Qt.Key.Key_L, Qt.KeyboardModifier.ControlModifier)
     assert window.page is page
+    qtbot.waitUntil(lambda: not window.strip.isVisible(), timeout=3000)
     window.go_to_start()
     assert attached == [record]
 
