@@ -79,6 +79,7 @@ def _hold(hold: HoldAssessment) -> dict[str, object]:
         "dry_ice_kg_if_vented": hold.dry_ice_kg_if_vented,
         "boil_off_s": hold.boil_off_s,
         "heat_w": hold.heat_w,
+        "sublime_s": hold.sublime_s,
         "saturation_pressure_pa": hold.saturation_pressure_pa,
         "slope_pa_per_s": _bounds(hold.slope_pa_per_s),
         "next_step": hold.next_step,

@@ -24,6 +24,7 @@ class EventKind(StrEnum):
     DATA_GAP = "data_gap"
     GAUGE_FAULT = "gauge_fault"
     PRESSURE_HIGH = "pressure_high"
+    METAL_COLD = "metal_cold"
     ROW_REJECTED = "row_rejected"
     NOTE = "note"
 

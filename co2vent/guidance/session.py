@@ -26,6 +26,7 @@ from co2vent.inference.outcome import Charge, HoldAssessment, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.vented import mass_vented
 from co2vent.inference.verdict import EarlierHold, HoldContext, judge
+from co2vent.inference.wording import temperature_text
 from co2vent.readings.limits import stop_pressure_pa
 from co2vent.readings.reading import Reading, Setup
 
@@ -33,6 +34,7 @@ STALE_LEAST_S = 2.0  # a person at the valve must know within this that the numb
 STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
 STALE_VENTING_MOST_S = 5.0  # a vent falls 0.2 bar in it; older than that is no guidance
 REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common practice, no source)
+METAL_BACK_K = 2.0  # warmer than the minimum by this before it may be said again
 NEAR_STOP_PA = 3.0e5  # where the rate of a vent tells what the next one will do
 MOST_LEAD_PA = 2.0e5  # a vent at 30 bar a minute needs no earlier word than this
 RATE_WINDOW_S = 6.0
@@ -103,6 +105,7 @@ class Session:
         self.solid_seen = False
         self.low_hold_done = False
         self._fall_pa_per_s = 0.0  # fastest of the last vent, near the stop pressure
+        self._metal_cold = False
         self._moved_s = 0.0  # when the valve last moved
         self.vent_watch = VentWatch()
         self.gauge_check = GaugeCheck()
@@ -172,6 +175,7 @@ class Session:
         self.highest_pa = max(self.highest_pa, pressure_pa)
         self.lowest_pa = min(self.lowest_pa, pressure_pa)
         self._count_below(reading, last)
+        self._check_metal(reading)
         recent = self._recent
         recent.append(reading)
         keep_s = RATE_WINDOW_S if self.has_valve else LOOK_BACK_S
@@ -269,6 +273,23 @@ class Session:
         if fault is None and self.gauge_fault is not None:
             self._prompt_due_s = -inf
         self.gauge_fault = fault
+
+    def _check_metal(self, reading: Reading) -> None:
+        """Metal under its rated minimum is brittle: say it once each time it gets there."""
+        least_k, line_k = self.setup.metal_minimum_temperature_k, reading.line_temperature_k
+        if least_k is None or line_k is None:
+            return
+        if line_k < least_k and not self._metal_cold:
+            self._metal_cold = True
+            self._say(
+                reading.at_s,
+                EventKind.METAL_COLD,
+                f"the metal at {temperature_text(line_k, self.setup)} is below its rated minimum of "
+                f"{temperature_text(least_k, self.setup)}: no blows, no repressurising until it has "
+                "warmed",
+            )
+        elif line_k > least_k + METAL_BACK_K:
+            self._metal_cold = False
 
     def _count_below(self, reading: Reading, last: Reading | None) -> None:
         below = reading.pressure_pa < TRIPLE_PRESSURE_PA

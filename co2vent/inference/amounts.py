@@ -9,6 +9,7 @@ from co2vent.co2 import (
     liquid_density_kg_m3,
     liquid_heat_capacity_j_kg_k,
     saturation_slope_pa_per_k,
+    sublimation_heat_j_kg,
     vapor_density_saturated_kg_m3,
 )
 from co2vent.inference.criteria import Criteria
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
 # metal of a section, per volume: 2.5 kg of steel a litre at 450 J/kg/K (common pipework)
 METAL_J_PER_M3_K = 1.1e6
 VOLUME_ERROR = 0.15
+SNOW_K = 194.69  # dry ice in open air (ITS-90 secondary point)
 # a hold is calibrated against the allowable amount; far less than that it can't claim to see
 LEAST_LIMIT_SHARE = 0.3
 
@@ -40,6 +42,7 @@ class Amounts:
     liquid_fraction: Bounds | None
     dry_ice_if_vented_kg: float | None
     boil_off_s: float | None
+    sublime_s: float | None
 
 
 def allowable_kg(volume_m3: float, criteria: Criteria) -> float:
@@ -79,7 +82,7 @@ def amounts(
             lower = max(likely.lower, lower)
         upper = min(max(likely.upper, 2.0 * lower), density)
         estimate = min(max(likely.estimate, lower), upper)
-    liquid, ice_if_vented, boil_off = None, None, None
+    liquid, ice_if_vented, boil_off, sublime = None, None, None, None
     heat = _heat_w(trend, blocks, boiling_k, volume, estimate)
     if volume is not None:
         # a volume from drawings is 15 % uncertain (common practice, no source)
@@ -92,6 +95,7 @@ def amounts(
             ice_if_vented = PLATEAU_SOLID_FRACTION * estimate * volume
             if heat:
                 boil_off = estimate * volume * latent_heat_j_kg(boiling_k) / heat
+                sublime = ice_if_vented * sublimation_heat_j_kg(SNOW_K) / heat
     fraction = Bounds(
         None if estimate is None else estimate / density,
         lower / density,
@@ -105,6 +109,7 @@ def amounts(
         liquid_fraction=fraction,
         dry_ice_if_vented_kg=ice_if_vented,
         boil_off_s=boil_off,
+        sublime_s=sublime,
     )
 
 

@@ -77,6 +77,7 @@ class HoldAssessment:
     dry_ice_kg_if_vented: float | None = None
     boil_off_s: float | None = None  # not before, never "clear at"
     heat_w: float | None = None
+    sublime_s: float | None = None  # of the dry ice if vented now, at the same heat; not before
     saturation_pressure_pa: float | None = None  # of the line temperature, where it has one
     slope_pa_per_s: Bounds | None = None  # late slope of the pressure
     time_left_s: float | None = None  # the earliest the hold could decide

@@ -426,6 +426,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
             dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
             boil_off_s=found.boil_off_s,
+            sublime_s=found.sublime_s,
         )
     if limits.clear and not context.solid_seen:
         limit = found.detection_limit_kg

@@ -211,3 +211,24 @@ def test_the_whole_way_down_is_prompted_after_vapour_only():
         Instruction.OPEN_BLEEDS,
     ]
     assert view(session).seconds_below_triple_point_before_vapor_only == 0.0
+
+
+def test_metal_below_its_rated_minimum_is_said_once():
+    cold = replace(SETUP, metal_minimum_temperature_k=244.15)
+    seen = run(vent([boiling(60.0)], line_k=223.0), cold)
+    assert [event.kind for event in seen.events].count(EventKind.METAL_COLD) == 1
+
+
+def test_a_leaking_valve_is_asked_for_two_pressures_before_another_vent():
+    # 0.2 bar a minute on metal far above saturation: liquid elsewhere or flow past a valve
+    seen = run(vent([boiling(330.0)], hold_s=150.0, line_k=WARM_K))
+    hold = seen.holds[-1]
+    assert hold.instruction is Instruction.KEEP_HOLDING
+    assert "two pressures" in hold.next_step
+
+
+def test_no_vent_is_asked_for_without_room_for_a_hand_above_the_stop_pressure():
+    seen = run(vent([boiling(20.0, size_pa=1e4)], hold_s=300.0, line_k=222.0))
+    hold = seen.holds[-1]
+    assert hold.charge is Charge.TWO_PHASE
+    assert hold.instruction is Instruction.KEEP_HOLDING
