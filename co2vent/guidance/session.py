@@ -284,9 +284,9 @@ class Session:
             self._say(
                 reading.at_s,
                 EventKind.METAL_COLD,
-                f"the metal at {temperature_text(line_k, self.setup)} is below its rated minimum of "
-                f"{temperature_text(least_k, self.setup)}: no blows, no repressurising until it has "
-                "warmed",
+                f"the metal at {temperature_text(line_k, self.setup)} is below its rated minimum "
+                f"of {temperature_text(least_k, self.setup)}: no blows, no repressurising until it "
+                "has warmed",
             )
         elif line_k > least_k + METAL_BACK_K:
             self._metal_cold = False
