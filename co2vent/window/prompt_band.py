@@ -26,6 +26,8 @@ from co2vent.window.theme import OUTDOOR, Palette
 # below three flashes a second (WCAG 2.2, 2.3.1).
 FLASH_HALF_PERIOD_MS: Final = {Severity.CAUTION: 833, Severity.DANGER: 250}
 
+HEADLINE_SHARES: Final = (0.62, 0.55, 0.46)  # of the height
+
 
 def outline(severity: Severity, area: QRectF) -> QPolygonF | None:
     """Return the outline of the state's sign: none, square, triangle or octagon.
@@ -57,6 +59,7 @@ class PromptBand(QWidget):
         self._severity = Severity.CALM
         self._instruction = Instruction.WAIT
         self._frame_px = 8
+        self._reason_px = 15
         self._lit = True
         self.headline = FitLabel(self, max_px=60, bold=True, wrap=True)
         self.reason = FitLabel(self, max_px=20)
@@ -76,12 +79,17 @@ class PromptBand(QWidget):
         self._frame_px = max(7, round(8 * max(1.0, sizes.scale)))
         self.headline.set_max_px(sizes.digit_font_px)
         self.reason.set_max_px(round(sizes.text_px * 1.25))
+        self._reason_px = round(sizes.text_px * 0.95)
         self._place()
 
     def show_prompt(self, shown: Shown, *, flashing: bool) -> None:
         """Show the prompt; the frame flashes while an alarm is not acknowledged."""
         self.headline.say(shown.headline)
-        self.reason.say(shown.reason.replace("/", "/\u2060"))  # no break inside a unit
+        reason = shown.reason.replace("/", "/\u2060")  # no break inside a unit
+        longer = abs(len(reason) - len(self.reason.text())) > 4
+        self.reason.say(reason)
+        if longer:
+            self._place()
         if (shown.severity, shown.instruction) != (self._severity, self._instruction):
             self._severity, self._instruction = shown.severity, shown.instruction
             self.setAccessibleName(f"{shown.headline}. {shown.reason}")
@@ -135,9 +143,14 @@ class PromptBand(QWidget):
         top = round(self._frame_px * 1.25)
         width = max(10, round(self.width() - left - self._frame_px * 2))
         height = max(20, self.height() - 2 * top)
-        split = round(height * 0.62)
+        for (
+            share
+        ) in HEADLINE_SHARES:  # a long reason takes room from the headline, not from reading
+            split = round(height * share)
+            self.reason.setGeometry(left, top + split, width, height - split)
+            if self.reason.font_px >= self._reason_px:
+                break
         self.headline.setGeometry(left, top, width, split)
-        self.reason.setGeometry(left, top + split, width, height - split)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Paint ground, frame and sign."""

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
-from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from co2vent.guidance.events import Severity
 from co2vent.window.fit_label import FitLabel
@@ -59,21 +59,30 @@ class StatusRow(QWidget):
         self.recording = Cell("recording", self)
         self.sound = Cell("sound", self)
         self.source = Cell("source", self)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(4, 0, 4, 0)
-        row.setSpacing(4)
+        self._first, self._second = QHBoxLayout(), QHBoxLayout()
+        column = QVBoxLayout(self)
+        column.setContentsMargins(4, 0, 4, 0)
+        column.setSpacing(2)
+        for row in (self._first, self._second):
+            row.setSpacing(4)
+            column.addLayout(row)
         self.recording.hide()
-        for cell, stretch in (
+        self._stretches = (
             (self.age, 4),
             (self.valve, 3),
             (self.temperature, 4),
             (self.recording, 4),
             (self.sound, 2),
             (self.source, 4),
-        ):
-            row.addWidget(cell, stretch)
+        )
+        self._lay_out(two_rows=False)
         self.sound.hide()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+
+    def _lay_out(self, *, two_rows: bool) -> None:
+        for place, (cell, stretch) in enumerate(self._stretches):
+            row = self._second if two_rows and place >= len(self._stretches) // 2 else self._first
+            row.addWidget(cell, stretch)  # takes it out of the row where it was
 
     @property
     def cells(self) -> tuple[Cell, ...]:
@@ -89,7 +98,8 @@ class StatusRow(QWidget):
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
-        self.setFixedHeight(round(sizes.text_px * 1.6))
+        self._lay_out(two_rows=sizes.portrait)
+        self.setFixedHeight(round(sizes.text_px * (3.2 if sizes.portrait else 1.6)))
         for cell in self.cells:
             cell.label.set_max_px(sizes.text_px)
 

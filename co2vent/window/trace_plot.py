@@ -292,6 +292,6 @@ class TracePlot(QWidget):
         if not self.range.following:
             self._draw_curves()
 
-    def toggle_whole(self) -> None:
-        """Turn between the whole vent and the running hold; follow the newest reading again."""
-        self.range.toggle_whole()
+    def next_extent(self) -> None:
+        """Turn to hold, close-up of the hold, whole vent; follow the newest reading again."""
+        self.range.next_extent()

@@ -1,5 +1,6 @@
 """Which part of the trace is shown: the running hold, the whole vent, or what a person chose."""
 
+from enum import Enum
 from typing import Any
 
 import numpy as np
@@ -10,6 +11,16 @@ from co2vent.window.traces import Traces
 
 WORDS_PX = 34.0  # a line of words and its margin
 
+CLOSE_UP_LEAST_PA = 5_000.0  # a close-up of noise would look like a rise
+
+
+class Extent(Enum):
+    """How much of the vent is shown."""
+
+    HOLD = "hold"  # the running hold, down to the triple point
+    CLOSE = "close"  # the running hold alone, as large as it goes
+    WHOLE = "whole"
+
 
 class TraceRange:
     """The ranges of the pressure and temperature plots. A person's zoom survives new readings."""
@@ -18,7 +29,7 @@ class TraceRange:
         self._pressure = pressure
         self._temperature = temperature
         self.following = True
-        self.whole = False
+        self._extent = Extent.HOLD
         self._ranges: tuple[float, float, float, float] | None = None
         pressure.getViewBox().sigRangeChangedManually.connect(self.taken_over)
 
@@ -35,9 +46,16 @@ class TraceRange:
         self.following = True
         self._ranges = None
 
-    def toggle_whole(self) -> None:
-        """Turn between the whole vent and the running hold; follow the newest reading again."""
-        self.whole = not self.whole if self.following else self.whole
+    @property
+    def whole(self) -> bool:
+        """Whether the whole vent is shown."""
+        return self._extent is Extent.WHOLE
+
+    def next_extent(self) -> None:
+        """Turn to hold, close-up of the hold, whole vent; follow the newest reading again."""
+        if self.following:
+            extents = list(Extent)
+            self._extent = extents[(extents.index(self._extent) + 1) % len(extents)]
         self.start_anew()
 
     def fit(
@@ -53,13 +71,21 @@ class TraceRange:
         at_s = traces.at_s(rows + ahead)
         start, newest = float(at_s[0]), float(at_s[-1])
         hold = view.running_hold
-        if hold is not None and hold.number > 0 and not self.whole:
+        in_hold = hold is not None and hold.number > 0 and not self.whole
+        if hold is not None and in_hold:
             start = max(start, hold.start_s - max(20.0, 0.12 * (newest - hold.start_s)))
         span = max(60.0, newest - start)
         _time, values = traces.points("pressure", rows + ahead, (start, newest), 500)
         shown = scale.up(values)
-        highest = max(float(np.nanmax(shown)), float(scale.up(view.stop_pressure_pa)))
-        floor = min(float(np.nanmin(shown)), float(scale.up(view.triple_point_pa)))
+        highest, floor = float(np.nanmax(shown)), float(np.nanmin(shown))
+        if self._extent is Extent.CLOSE and in_hold and hold is not None:
+            pressed = scale.up(traces.pressure_pa(rows)[np.searchsorted(at_s, hold.start_s) :])
+            highest, floor = float(np.nanmax(pressed)), float(np.nanmin(pressed))
+            least = float(scale.up(CLOSE_UP_LEAST_PA) - scale.up(0.0))
+            highest = max(highest, floor + least)
+        else:
+            highest = max(highest, float(scale.up(view.stop_pressure_pa)))
+            floor = min(floor, float(scale.up(view.triple_point_pa)))
         kept = self._ranges
         if (
             kept is None

@@ -234,9 +234,9 @@ class VentPage(QWidget):
             self.redraw()
 
     def toggle_zoom(self) -> None:
-        """Turn the trace between the whole vent and the running hold."""
+        """Turn the trace to the running hold, its close-up, or the whole vent."""
         if self._plots is not None:
-            self._plots.trace.toggle_whole()
+            self._plots.trace.next_extent()
             self.redraw()
 
     def go_to_event(self, at_s: float) -> None:

@@ -54,7 +54,7 @@ def test_a_persons_zoom_survives_new_readings(plot) -> None:
     plot.range.taken_over()
     plot.show_trace(traces, 301, view)
     assert plot.pressure.viewRange()[0] == pytest.approx([100, 150])
-    plot.toggle_whole()
+    plot.next_extent()
     plot.show_trace(traces, 301, view)
     assert plot.pressure.viewRange()[0][1] > 300
 
@@ -210,3 +210,20 @@ def test_help_and_further_keys_lie_over_the_pictures(qtbot, look, clock) -> None
     page.toggle_more()
     assert page._plots.isVisible()
     page.close_feed()
+
+
+def test_zoom_turns_to_hold_close_up_and_whole(plot) -> None:
+    view = a_view(at_s=600.0)
+    traces = Traces()
+    for at in range(601):
+        pressure_pa = 2.0e6 - 5e4 * at if at < 26 else 7.0e5 + 100.0 * at
+        traces.append(Reading(float(at), pressure_pa))
+    hold = a_hold(start_s=100.0, end_s=600.0)
+    view = a_view(7.6e5, 600.0, holds=(hold,), running_hold=hold)
+    seen = []
+    for _ in range(4):
+        plot.show_trace(traces, 601, view)
+        (start, _end), (low, high) = plot.pressure.viewRange()
+        seen.append((start > 30.0, high - low < 1.0))
+        plot.next_extent()
+    assert seen == [(True, False), (True, True), (False, False), (True, False)]
