@@ -72,6 +72,7 @@ class VentPage(QWidget):
         self._plots: PlotsPanel | None = None
         self._drawn: tuple[object, int] | None = None
         self._drawn_s = -1e9
+        self._closed = False
         self._simulated = False
         self._pictures_due = False
         self._newest: object = None
@@ -138,10 +139,11 @@ class VentPage(QWidget):
         self.apply_look()
         self.tick()
         self._timer.start()
-        QTimer.singleShot(PICTURES_LATEST_MS, self._load_pictures)
+        QTimer.singleShot(PICTURES_LATEST_MS, self, self._load_pictures)
 
     def close_feed(self) -> None:
         """Stop showing and let go of the feed."""
+        self._closed = True
         self._timer.stop()
         self.feed.close()
 
@@ -154,7 +156,7 @@ class VentPage(QWidget):
         self._timer.start()
 
     def _load_pictures(self) -> None:
-        if self._plots is not None:
+        if self._plots is not None or self._closed:
             return
         from co2vent.window.plots_panel import PlotsPanel  # loads the plotting library: 0.3 s
 
@@ -193,7 +195,7 @@ class VentPage(QWidget):
         self._draw(frame, now_s)
         if self._plots is None and not self._pictures_due and not self.panel.shown.stale:
             self._pictures_due = True
-            QTimer.singleShot(PICTURES_AFTER_MS, self._load_pictures)
+            QTimer.singleShot(PICTURES_AFTER_MS, self, self._load_pictures)
         if self._help.isVisible():
             self._show_help()
         if self.message.isVisible() and now_s > self._message_until_s:

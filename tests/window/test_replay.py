@@ -253,3 +253,14 @@ def test_tour_is_given_once(qtbot, look) -> None:
     window.open_sample(sample_names()[0])
     assert not window.page.tour_label.isVisible()
     window.go_to_start()
+
+
+def test_leaving_before_the_pictures_are_there_does_no_harm(qtbot, look, log) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    for _ in range(3):
+        window.replay(log, "vent.csv")
+        window.go_to_start()
+    qtbot.wait(1700)  # longer than the pictures are waited for
+    assert window.page is window.start_page
