@@ -72,7 +72,7 @@ class VentPage(QWidget):
         self._plots: PlotsPanel | None = None
         self._drawn: tuple[object, int] | None = None
         self._drawn_s = -1e9
-        self._closed = False
+        self._let_go = False
         self._simulated = False
         self._pictures_due = False
         self._newest: object = None
@@ -143,7 +143,7 @@ class VentPage(QWidget):
 
     def close_feed(self) -> None:
         """Stop showing and let go of the feed."""
-        self._closed = True
+        self._let_go = True
         self._timer.stop()
         self.feed.close()
 
@@ -156,7 +156,7 @@ class VentPage(QWidget):
         self._timer.start()
 
     def _load_pictures(self) -> None:
-        if self._plots is not None or self._closed:
+        if self._plots is not None or self._let_go:
             return
         from co2vent.window.plots_panel import PlotsPanel  # loads the plotting library: 0.3 s
 
