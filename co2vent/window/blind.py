@@ -5,7 +5,7 @@ from dataclasses import replace
 from co2vent.guidance.events import EventKind, Prompt, Severity
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
-from co2vent.window.words import translate
+from co2vent.window.words import QT_TRANSLATE_NOOP, translate
 
 CONCLUDED = {EventKind.PROMPT, EventKind.VERDICT, EventKind.HOLD_ENDED, EventKind.SHELF}
 
@@ -14,7 +14,7 @@ def blinded(view: View) -> View:
     """Return `view` with prompt, verdicts and their events taken out."""
     prompt = Prompt(
         Instruction.WAIT,
-        translate("Blind", "What would you do now?"),
+        QT_TRANSLATE_NOOP("Prompt", "What would you do now?"),  # translated where it is shown
         translate("Blind", "Prompt and verdict are hidden. B shows them."),
         Severity.CALM,
         view.prompt.since_s,

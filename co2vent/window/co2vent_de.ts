@@ -74,10 +74,6 @@
     <context>
         <name>Blind</name>
         <message>
-            <source>What would you do now?</source>
-            <translation>Was würden Sie jetzt tun?</translation>
-        </message>
-        <message>
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>Anweisung und Urteil sind verborgen. B zeigt sie.</translation>
         </message>
@@ -1159,6 +1155,10 @@
         <message>
             <source>Nothing to do before the vent starts.</source>
             <translation>Vor dem Ablassen ist nichts zu tun.</translation>
+        </message>
+        <message>
+            <source>What would you do now?</source>
+            <translation>Was würden Sie jetzt tun?</translation>
         </message>
     </context>
     <context>

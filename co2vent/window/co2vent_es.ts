@@ -74,10 +74,6 @@
     <context>
         <name>Blind</name>
         <message>
-            <source>What would you do now?</source>
-            <translation>¿Qué haría usted ahora?</translation>
-        </message>
-        <message>
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>La indicación y el veredicto están ocultos. B los muestra.</translation>
         </message>
@@ -1159,6 +1155,10 @@
         <message>
             <source>Nothing to do before the vent starts.</source>
             <translation>Nada que hacer antes de empezar el venteo.</translation>
+        </message>
+        <message>
+            <source>What would you do now?</source>
+            <translation>¿Qué haría usted ahora?</translation>
         </message>
     </context>
     <context>

@@ -74,10 +74,6 @@
     <context>
         <name>Blind</name>
         <message>
-            <source>What would you do now?</source>
-            <translation>Hva ville du gjort nå?</translation>
-        </message>
-        <message>
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>Anvisning og dom er skjult. B viser dem.</translation>
         </message>
@@ -1159,6 +1155,10 @@
         <message>
             <source>Nothing to do before the vent starts.</source>
             <translation>Ingenting å gjøre før avblåsningen starter.</translation>
+        </message>
+        <message>
+            <source>What would you do now?</source>
+            <translation>Hva ville du gjort nå?</translation>
         </message>
     </context>
     <context>

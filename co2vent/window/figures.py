@@ -73,7 +73,8 @@ class Figure(QWidget):
                 break
             pixel *= 0.95
         self.painted_digit_px = round(pixel) * DIGIT_SHARE_OF_FONT
-        baseline = height - caption_height - 2.0
+        lift = 0.09 * self.painted_digit_px if "," in self._digits else 2.0  # the comma hangs down
+        baseline = height - caption_height - lift
         ink = QColor(self._palette.faint if self._stale else self._palette.ink)
         painter.setPen(ink)
         painter.setFont(font)

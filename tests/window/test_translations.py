@@ -14,9 +14,11 @@ from PySide6.QtWidgets import QApplication
 from co2vent.guidance import prompts
 from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Instruction
+from co2vent.window.blind import blinded
 from co2vent.window.frame import Mode
 from co2vent.window.languages import available, choose, install
 from co2vent.window.main_window import MainWindow
+from co2vent.window.shown import shown
 from co2vent.window.text import UnitChoice, pressure
 from co2vent.window.vent_page import VentPage
 from co2vent.window.words import headline_of, said, translate
@@ -148,3 +150,9 @@ def test_language_key_turns_through_all(qtbot, look, spoken) -> None:
     assert len(set(seen)) == len(available())
     assert window.page is window.start_page
     assert isinstance(QApplication.instance(), QApplication)
+
+
+def test_blind_headline_is_translated(spoken) -> None:
+    spoken("de")
+    hidden = blinded(a_view())
+    assert shown(hidden, 0.1, UnitChoice.BAR).headline == "Was würden Sie jetzt tun?"
