@@ -52,6 +52,7 @@ class Criteria:
     # --- what dry metal gives at most while it warms (calibrated)
     dry_slope_bare: float = 100.0
     dry_slope_insulated: float = 45.0
+    dry_slope_at_pa: float = 7.0e5  # absolute
     dry_slope_early_factor: float = 2.0  # before `dry_settled_s`
     dry_settled_s: float = 200.0
     dry_slope_cold_clamp: float = 5.0  # metal at saturation and still rising

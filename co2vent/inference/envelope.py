@@ -60,7 +60,7 @@ def envelope(
     unexplained = trend.slope_upper - strength.warming_slope
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
-    dry_most = _dry_most(context, strength, age_s, criteria)
+    dry_most = _dry_most(context, strength, age_s, end_pa, criteria)
     shortest_s = criteria.shortest_clear_s
     if not strength.drive_k >= criteria.clamp_power_k:
         shortest_s = criteria.bare_clear_s
@@ -151,11 +151,15 @@ def is_falling(
     return lost > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)
 
 
-def _dry_most(context: "HoldContext", strength: Power, age_s: float, criteria: Criteria) -> float:
+def _dry_most(
+    context: "HoldContext", strength: Power, age_s: float, end_pa: float, criteria: Criteria
+) -> float:
     """The most that metal warming gives [Pa/s]."""
     if strength.drive_k < criteria.clamp_wet_k:
         return criteria.dry_slope_cold_clamp
     most = criteria.dry_slope_insulated if context.setup.insulated else criteria.dry_slope_bare
+    # the same warming of denser gas gives more: the limits were set near the stop pressure
+    most *= max(end_pa / criteria.dry_slope_at_pa, 1.0)
     if age_s < criteria.dry_settled_s:
         most *= criteria.dry_slope_early_factor
     # never less than what a powered hold would let pass as dry
