@@ -63,7 +63,7 @@ def amounts(
     boiling_k = saturated_k(float(blocks.p[-1]))
     density = liquid_density_kg_m3(boiling_k)
     least = limits.power.least_wet_slope
-    unexplained = max(trend.slope_upper - limits.power.warming_slope, 0.0)
+    unexplained = max(limits.unexplained_slope, 0.0)
     share = min(unexplained / least, 1.0) if least > 0.0 else 1.0
     share = max(share, LEAST_LIMIT_SHARE)
     limit = allowable_kg(volume, criteria) * share if volume is not None else None

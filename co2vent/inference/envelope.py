@@ -32,6 +32,7 @@ class Envelope:
     """What a hold's slopes allow. Slopes in Pa/s; texts are `None` where the case does not hold."""
 
     power: Power
+    unexplained_slope: float  # upper bound less what the metal's warming explains
     dry_most_slope: float
     falling: bool
     leak: Leak
@@ -57,7 +58,9 @@ def envelope(
     age_s = float(blocks.t[-1])
     line_k, line_slope = line
     strength = power(setup, end_pa, line_k, line_slope, criteria)
-    unexplained = trend.slope_upper - strength.warming_slope
+    # never more than half of the rise: gas near the clamp's metal is not all the gas
+    explained = min(strength.warming_slope, 0.5 * max(trend.slope_upper, 0.0))
+    unexplained = trend.slope_upper - explained
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = _dry_most(context, strength, age_s, end_pa, criteria)
@@ -103,8 +106,8 @@ def envelope(
         and leak.by is not LeakBy.SUSPECTED
     ):
         given = f" ({strength.source})" if strength.source else ""
-        if strength.warming_slope > 0.1 * abs(trend.slope_upper):
-            at_most += f", {slope_text(strength.warming_slope, setup)} of it the metal's warming"
+        if explained > 0.1 * abs(trend.slope_upper):
+            at_most += f", {slope_text(explained, setup)} of it the metal's warming"
         clear = (
             f"Vapour only: after {duration_text(age_s)} the pressure rises at most {at_most}; "
             f"liquid above the allowable amount would keep up {least} or more{given}."
@@ -119,6 +122,7 @@ def envelope(
         left = needed_s - age_s
     return Envelope(
         power=strength,
+        unexplained_slope=unexplained,
         dry_most_slope=dry_most,
         falling=falling,
         leak=leak,
