@@ -11,7 +11,7 @@ from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.events import Prompt, Severity
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.wording import difference_text, duration_text, pressure_text
-from co2vent.readings.reading import Reading, Setup
+from co2vent.readings.reading import Gas, Reading, Setup
 
 SETTLE_S = 60.0  # before the first vent: time to see a liquid-full rise or a leak
 ZERO_GAUGE_PA = 1.5e4  # near enough to zero to open the bleeds
@@ -112,6 +112,19 @@ def gauge_fault(s: Situation) -> Said:
         "Check the gauge",
         f"No verdict: {s.gauge_fault}. Close the vent and compare with the mechanical gauge.",
         Severity.CAUTION,
+    )
+
+
+def nitrogen(s: Situation) -> Said:
+    """A standing-pressure test: no triple point to mind."""
+    if s.setup.gas is not Gas.NITROGEN:
+        return None
+    return (
+        Instruction.WAIT,
+        "Wait: watch the closed section",
+        f"Nitrogen, {s.now}. Leave it still; the standing-pressure test judges it. Nitrogen "
+        "smothers: air the place before the section is opened.",
+        Severity.CALM,
     )
 
 
@@ -287,6 +300,7 @@ RULES: tuple[Rule, ...] = (
     no_data,
     closed_in_too_high,
     gauge_fault,
+    nitrogen,
     vent_stands_still,
     venting_below_triple,
     venting_cleared,

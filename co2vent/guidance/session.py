@@ -28,7 +28,7 @@ from co2vent.inference.vented import mass_vented
 from co2vent.inference.verdict import EarlierHold, HoldContext, judge
 from co2vent.inference.wording import temperature_text
 from co2vent.readings.limits import stop_pressure_pa
-from co2vent.readings.reading import Reading, Setup
+from co2vent.readings.reading import Gas, Reading, Setup
 
 STALE_LEAST_S = 2.0  # a person at the valve must know within this that the numbers are old
 STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
@@ -292,6 +292,8 @@ class Session:
             self._metal_cold = False
 
     def _count_below(self, reading: Reading, last: Reading | None) -> None:
+        if self.setup.gas is not Gas.CO2:
+            return
         below = reading.pressure_pa < TRIPLE_PRESSURE_PA
         cleared = self.vapor_only_since_s is not None
         if below and last is not None:
@@ -466,6 +468,8 @@ class Session:
 
     def _watch_vent(self, reading: Reading) -> None:
         """A valve that is open and a pressure that does not fall is never a quiet hold."""
+        if self.setup.gas is not Gas.CO2:
+            return
         rate = self._rate()
         if rate is not None and reading.pressure_pa < self.stop_pa + NEAR_STOP_PA:
             self._fall_pa_per_s = max(self._fall_pa_per_s, -rate)

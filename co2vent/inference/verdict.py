@@ -37,7 +37,7 @@ from co2vent.inference.wording import (
     slope_text,
     temperature_text,
 )
-from co2vent.readings.reading import Setup
+from co2vent.readings.reading import Gas, Setup
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -145,6 +145,14 @@ def _verdict(hold: _Hold) -> HoldAssessment:
     """Ask the questions in the order of their danger."""
     context = hold.context
     base = _base(hold)
+    if context.setup.gas is Gas.NITROGEN:
+        return _say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.WAIT,
+            "Nitrogen: a standing-pressure test, judged as one (see the job or the report); nothing "
+            "here tells of CO2.",
+        )
     if context.faults:
         return _say(
             base,

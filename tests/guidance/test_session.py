@@ -8,7 +8,7 @@ from co2vent.guidance.assess import assess_readings, assessment_json, final_of
 from co2vent.guidance.events import EventKind, Severity
 from co2vent.guidance.session import Tick, advance, begin, finish, view
 from co2vent.inference.outcome import Charge, Instruction
-from co2vent.readings.reading import Reading, Rejection, Setup
+from co2vent.readings.reading import Gas, Reading, Rejection, Setup
 from tests.guidance.vents import boiling, vent, warming
 
 SETUP = Setup(section_volume_m3=0.0145)
@@ -232,3 +232,11 @@ def test_no_vent_is_asked_for_without_room_for_a_hand_above_the_stop_pressure():
     hold = seen.holds[-1]
     assert hold.charge is Charge.TWO_PHASE
     assert hold.instruction is Instruction.KEEP_HOLDING
+
+
+def test_nitrogen_is_a_standing_test_and_no_verdict_on_co2():
+    setup = replace(SETUP, gas=Gas.NITROGEN)
+    seen = run(vent([warming(2e4, slope_pa_per_s=0.0)], stop_pa=3e5, line_k=WARM_K), setup)
+    assert {hold.charge for hold in seen.holds} == {Charge.UNDETERMINED}
+    assert seen.prompt.instruction is Instruction.WAIT
+    assert seen.seconds_below_triple_point == 0.0
