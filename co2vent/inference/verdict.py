@@ -150,7 +150,7 @@ def _verdict(hold: _Hold) -> HoldAssessment:
             base,
             Charge.UNDETERMINED,
             Instruction.WAIT,
-            "Nitrogen: a standing-pressure test, judged as one (see the job or the report); nothing "
+            "Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing "
             "here tells of CO2.",
         )
     if context.faults:
