@@ -30,8 +30,9 @@ def check_display() -> None:
     Raises:
         SourceUnavailableError: there is no display.
     """
-    if not sys.platform.startswith("linux") or os.environ.get("QT_QPA_PLATFORM"):
-        return
+    platform = os.environ.get("QT_QPA_PLATFORM", "xcb") or "xcb"
+    if not sys.platform.startswith("linux") or not platform.startswith(("xcb", "wayland")):
+        return  # drawn without a display server
     if not (os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY")):
         raise SourceUnavailableError(NO_DISPLAY)
 

@@ -47,14 +47,16 @@ def strict(text: str) -> Json:
 def assess(cwd: Path, *words: object) -> Json:
     """The JSON of one log that must be accepted."""
     done = run("assess", "--json", *words, cwd=cwd)
-    assert done.returncode == 0 and not done.stderr, done.stderr
+    assert done.returncode == 0, done.stderr
+    assert not done.stderr, done.stderr
     return strict(done.stdout)
 
 
 def assess_all(cwd: Path, *words: object) -> list[Json]:
     """The JSON lines of several logs that must all be accepted."""
     done = run("assess", "--json", *words, cwd=cwd)
-    assert done.returncode == 0 and not done.stderr, done.stderr
+    assert done.returncode == 0, done.stderr
+    assert not done.stderr, done.stderr
     return [strict(line) for line in done.stdout.splitlines()]
 
 

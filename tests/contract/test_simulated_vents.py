@@ -18,14 +18,16 @@ TRUTH_HEADER = "elapsed_s,pressure_bar_a,liquid_kg,solid_kg,vapor_kg,leak_by_kg_
 
 def test_the_plan_has_its_keys_in_si(tmp_path: Path) -> None:
     done = run("plan", "--json", "--volume-l", 14.5, "--temperature-c", -20, "--liquid-fraction",
-               0.3, "--altitude-m", 0, "--room-m3", 200, "--relief-bar-g", 52, cwd=tmp_path)  # fmt: skip
+               0.3, "--altitude-m", 0, "--room-m3", 200, "--relief-bar-g", 52,
+               cwd=tmp_path)  # fmt: skip
     assert done.returncode == 0
     assert not done.stderr
     plan = strict(done.stdout)
     assert set(plan) >= PLAN_KEYS
     assert plan["ambient_pressure_pa"] == 101_325.0
     assert plan["stop_pressure_pa_gauge"] == pytest.approx(519_625, abs=1)
-    # CO2 saturated at 253.15 K, 1.9696 MPa, liquid 1031.7 kg/m3; Span and Wagner 1996, from memory
+    # CO2 saturated at 253.15 K, 1.9696 MPa, liquid 1031.7 kg/m3;
+    # Span and Wagner 1996, from memory
     assert plan["saturation_pressure_pa"] == pytest.approx(1.9696e6, rel=1e-3)
     assert plan["liquid_kg"] == pytest.approx(1031.7 * 0.0145 * 0.3, rel=2e-3)
     # Molar volume at 20 degC and 1 atm: 24.06 l/mol ideal, molar mass 44.01 g/mol

@@ -1,0 +1,82 @@
+"""`emulate`, `record`, `report` and the windows as other programs start them."""
+
+import signal
+import subprocess
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from tests.contract.command import HEADER, assess_all, refused, run, wait_until, write_log
+
+Start = Callable[..., subprocess.Popen[str]]
+
+
+@pytest.mark.parametrize("outlet", ["pty", "tcp:0", "modbus-tcp:0"])
+def test_the_record_of_an_emulated_log_has_the_holds_of_the_log(
+    outlet: str, start: Start, tmp_path: Path
+) -> None:
+    log = write_log(tmp_path / "log.csv", altitude_m="120", section_volume_l="14.5")
+    emulator = start("emulate", log.name, "--to", outlet, "--speed", 60)
+    assert emulator.stdout is not None
+    source = emulator.stdout.readline().strip()
+    if outlet == "modbus-tcp:0":
+        assert Path(source.partition("map=")[2].partition("&")[0]).is_file()
+    words = ("--altitude-m", 120, "--section-volume-l", 14.5)
+    done = run("record", "--source", source, "--log", "new.csv", "--for", 9, *words, cwd=tmp_path)
+    assert done.returncode == 0, done.stderr
+    text = (tmp_path / "new.csv").read_text()
+    assert text.endswith("\n")
+    if outlet == "modbus-tcp:0":
+        return  # polled in its own time: other rows than the log's
+    new, old = assess_all(tmp_path, "new.csv", log.name)
+    assert [hold["number"] for hold in new["holds"]] == [hold["number"] for hold in old["holds"]]
+    for one, other in zip(new["holds"], old["holds"], strict=True):
+        assert one["charge"] == other["charge"]
+        assert one["start_pressure_pa"] == pytest.approx(other["start_pressure_pa"], abs=50)
+
+
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+def test_a_signal_ends_a_recording_with_whole_lines(
+    number: int, start: Start, tmp_path: Path
+) -> None:
+    growing = tmp_path / "growing.csv"
+    growing.write_text(f"{HEADER}\n0.0,19.0,-20,closed\n1.0,19.01,-20,closed\n")
+    recorder = start("record", "--source", "growing.csv", "--log", "new.csv")
+    new = tmp_path / "new.csv"
+    wait_until(lambda: new.exists() and "19.01" in new.read_text(), 10, "nothing recorded")
+    assert recorder.stdin is not None
+    recorder.stdin.write("note hose moved\n")
+    recorder.stdin.flush()
+    with growing.open("a") as file:
+        file.write("2.0,19.02,-20,closed\n")
+    wait_until(lambda: "hose moved" in new.read_text(), 10, "no note")
+    recorder.send_signal(number)
+    assert recorder.wait(10) == 0
+    assert new.read_text().endswith("\n")
+
+
+def test_standard_input_is_a_source(tmp_path: Path) -> None:
+    rows = "".join(f"{n}.0,{19 + n / 100:.2f},-20,closed\n" for n in range(30))
+    done = run("record", "--source", "-", "--log", "new.csv", cwd=tmp_path,
+               stdin=f"# altitude_m: 0\n{HEADER}\n{rows}")  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    assert assess_all(tmp_path, "new.csv")[0]["readings"] == 30
+    # nothing is written over, and a source without a header and without names is refused
+    refused(run("record", "--source", "-", "--log", "new.csv", cwd=tmp_path, stdin=rows))
+    refused(run("record", "--source", "-", "--log", "bare.csv", cwd=tmp_path, stdin=rows))
+
+
+def test_reports_are_written_and_windows_without_a_display_say_so(tmp_path: Path) -> None:
+    write_log(tmp_path / "log.csv")
+    for name, begins in (("out.pdf", b"%PDF"), ("out.html", b"<!")):
+        done = run("report", "log.csv", "--out", name, cwd=tmp_path)
+        assert done.returncode == 0, done.stderr
+        assert (tmp_path / name).read_bytes().startswith(begins)
+    refused(run("report", "log.csv", "--out", "out.txt", cwd=tmp_path))
+    refused(run("report", "missing.csv", "--out", "out.pdf", cwd=tmp_path))
+    refused(run("replay", "missing.csv", cwd=tmp_path))
+    bare = {"DISPLAY": "", "WAYLAND_DISPLAY": "", "QT_QPA_PLATFORM": ""}
+    for words in (("replay", "log.csv"), ("watch", "--source", "log.csv")):
+        refused(run(*words, cwd=tmp_path, env=bare))
+    refused(run("replay", "log.csv", cwd=tmp_path, env={**bare, "QT_QPA_PLATFORM": "xcb"}))
