@@ -160,11 +160,10 @@ def odd_logs(folder: Path) -> list[str]:
         log("second_gauge", [[f"{n}", "19.0", "-20", "closed", "275.6"] for n in range(120)],
             HEADER + ",pressure_2_psig"),
     ]  # fmt: skip
-    for level in (0.0, 0.5, 4.16, 4.2, 5.2, 10.0, 30.0, 60.0, 72.8, 74.0, 100.0):
-        names.append(log(f"level_{level}", pressures(wavy(level), 1.0)))
-    for level in (-1.0, 0.0, 100.0, 500.0):  # a dead gauge, and far above any
-        names.append(log(f"dead_{level}", pressures([level] * 200, 1.0)))
-    return names
+    levels = (0.0, 0.5, 4.16, 4.2, 5.2, 10.0, 30.0, 60.0, 72.8, 74.0, 100.0)
+    names += [log(f"level_{level}", pressures(wavy(level), 1.0)) for level in levels]
+    dead = (-1.0, 0.0, 100.0, 500.0)  # a dead gauge, and far above any
+    return names + [log(f"dead_{level}", pressures([level] * 200, 1.0)) for level in dead]
 
 
 def test_odd_logs_keep_to_the_form_and_reassure_nobody(tmp_path: Path) -> None:
