@@ -5,6 +5,7 @@ from co2vent.readings.reading import Reading, Setup
 
 FROZEN_S = 60.0  # a gauge that showed noise and then none for so long is frozen or cut off
 FROZEN_LEAST_READINGS = 60  # before that the noise is not known
+FROZEN_LEAST_SAME = 30  # with a slow logger a minute is a few readings only
 IMPOSSIBLE_JUMP_PA = 3.0e5  # no closed section steps by 3 bar from one reading to the next
 JUMP_WITHIN_S = 2.0
 
@@ -12,11 +13,12 @@ JUMP_WITHIN_S = 2.0
 class GaugeCheck:
     """Says what is wrong with a gauge. Feed `fault` with every reading, in order."""
 
-    __slots__ = ("_count", "_same_since_s")
+    __slots__ = ("_count", "_same", "_same_since_s")
 
     def __init__(self) -> None:
         self._same_since_s: float | None = None
         self._count = 0
+        self._same = 0
 
     def fault(
         self,
@@ -35,12 +37,15 @@ class GaugeCheck:
             found = "the gauge is at the top of its range"
         if last is None or pressure_pa != last.pressure_pa:
             self._same_since_s = None
+            self._same = 0
         else:
+            self._same += 1
             if self._same_since_s is None:
                 self._same_since_s = last.at_s
             same_s = reading.at_s - self._same_since_s
             noisy = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
-            if same_s >= FROZEN_S and noisy and self._count > FROZEN_LEAST_READINGS:
+            long = same_s >= FROZEN_S and self._same >= FROZEN_LEAST_SAME
+            if long and noisy and self._count > FROZEN_LEAST_READINGS:
                 found = (
                     f"the reading has not changed for {same_s:.0f} s, though it used to show noise"
                 )

@@ -22,7 +22,7 @@ from co2vent.guidance.two_gauges import TwoGauges
 from co2vent.guidance.valve import ValveFinder
 from co2vent.guidance.vent_watch import Plateau, VentWatch
 from co2vent.guidance.view import Item, Tick, View
-from co2vent.inference.outcome import Charge, HoldAssessment, LeakBy
+from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.vented import mass_vented
 from co2vent.inference.verdict import EarlierHold, HoldContext, judge
@@ -165,8 +165,7 @@ class Session:
             self._check_stale(at_s)
             self._learn_interval(at_s - last.at_s)
         if self.stale:
-            self.stale = False
-            self._say(at_s, EventKind.DATA_BACK, "readings are back; a verdict starts from here")
+            self._come_back(at_s)
         self.latest = reading
         if reading.note:
             self._say(at_s, EventKind.NOTE, reading.note)
@@ -178,7 +177,7 @@ class Session:
         self._check_metal(reading)
         recent = self._recent
         recent.append(reading)
-        keep_s = RATE_WINDOW_S if self.has_valve else LOOK_BACK_S
+        keep_s = RATE_WINDOW_S if self.has_valve else max(LOOK_BACK_S, 4.0 * self.interval_s)
         while at_s - recent[0].at_s > keep_s and len(recent) > 2:
             recent.popleft()
         self._follow_valve(reading)
@@ -215,7 +214,7 @@ class Session:
             return
         limit_s = self.age_limit_s
         self.stale = True
-        if not (self._said_sparse and self.interval_s > STALE_VENTING_MOST_S):
+        if not self._sparse():
             self._said_sparse = self.interval_s > STALE_VENTING_MOST_S
             self._say(
                 last.at_s + limit_s,
@@ -225,11 +224,23 @@ class Session:
         if self.hold is not None:
             self._void_evidence(last.at_s + limit_s, f"no reading for more than {limit_s:.1f} s")
         self._withdraw("readings stopped")
-        self.finder.reset()
-        self.gauge.forget_neighbours()
-        self._recent.clear()
         self.vent_watch.reset()
         self._refresh_prompt(last.at_s + limit_s)
+
+    def _come_back(self, at_s: float) -> None:
+        """Readings are back. After a true gap nothing from before it may be joined to them."""
+        assert self.latest is not None
+        self.stale = False
+        if at_s - self.latest.at_s > STALE_INTERVALS * self.interval_s:
+            self.finder.reset()
+            self.gauge.forget_neighbours()
+            self._recent.clear()
+        if not self._sparse():
+            self._say(at_s, EventKind.DATA_BACK, "readings are back; a verdict starts from here")
+
+    def _sparse(self) -> bool:
+        """Readings that come too seldom for a vent: stale between any two, which is said once."""
+        return self._said_sparse and self.interval_s > STALE_VENTING_MOST_S
 
     def _withdraw(self, why: str) -> None:
         """Take back a standing "vapour only": recovery never restores an old verdict."""
@@ -327,7 +338,11 @@ class Session:
         if self.vent_open is None:
             self._set_valve(False, reading.at_s)
         change = self.finder.see(
-            reading.at_s, reading.pressure_pa, self.gauge.noise_pa, self.gauge.step_pa
+            reading.at_s,
+            reading.pressure_pa,
+            self.gauge.noise_pa,
+            self.gauge.step_pa,
+            self.interval_s,
         )
         if change is not None:
             self._set_valve(change.open, change.at_s)
@@ -546,6 +561,8 @@ class Session:
         old = self.prompt
         if new.instruction is not old.instruction or new.headline != old.headline:
             self.prompt = replace(new, since_s=at_s)
+            if self._sparse() and Instruction.NO_DATA in (new.instruction, old.instruction):
+                return
             self._say(
                 at_s, EventKind.PROMPT, f"{new.instruction.value}: {new.headline}. {new.reason}"
             )

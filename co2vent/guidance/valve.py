@@ -41,12 +41,16 @@ class ValveFinder:
         self._low_pa = inf
 
     def see(
-        self, at_s: float, pressure_pa: float, noise_pa: float, step_pa: float
+        self, at_s: float, pressure_pa: float, noise_pa: float, step_pa: float, interval_s: float
     ) -> ValveChange | None:
-        """Take one reading; return the change it reveals, if any."""
+        """Take one reading; return the change it reveals, if any.
+
+        A slow logger (`interval_s`) widens the times, so that a few readings lie in each.
+        """
         recent = self._recent
         recent.append((at_s, pressure_pa))
-        while at_s - recent[0][0] > WINDOW_S:
+        window_s = max(WINDOW_S, 4.0 * interval_s)
+        while at_s - recent[0][0] > window_s:
             recent.popleft()
         if not self.is_open:
             highest_s, highest_pa = max(recent, key=lambda pair: (pair[1], pair[0]))
@@ -67,7 +71,9 @@ class ValveFinder:
         stall = min(max(STALL_S, 2.5 * step_pa / max(self._rate, 1.0)), LONGEST_STALL_S)
         # a bump while boiling sets in is not a closing: the low must also have lasted
         lasted = at_s - self._low_s
-        if (pressure_pa - self._low_pa >= rise and lasted >= STALL_S) or lasted >= 1.5 * stall:
+        if (
+            pressure_pa - self._low_pa >= rise and lasted >= max(STALL_S, 0.9 * interval_s)
+        ) or lasted >= max(1.5 * stall, 1.8 * interval_s):
             self.is_open = False
             closed_s = self._low_s
             self._recent = deque(pair for pair in recent if pair[0] >= closed_s)

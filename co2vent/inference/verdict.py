@@ -192,7 +192,10 @@ def _verdict(hold: _Hold) -> HoldAssessment:
         return _with(said, dry_ice_kg=ice, liquid_kg=Bounds(None, 0.0, None) if volume else None)
     if not context.vented:
         return _before_vent(hold, base)
-    if hold.end_pa < TRIPLE_PRESSURE_PA:
+    near_pa = TRIPLE_PRESSURE_PA + context.setup.gauge_error_pa + hold.criteria.near_triple_pa
+    trace_began_below = hold.trace.first_pa < TRIPLE_PRESSURE_PA
+    came_from_below = trace_began_below or context.solid_seen
+    if hold.end_pa < TRIPLE_PRESSURE_PA or (came_from_below and hold.end_pa < near_pa):
         return _low_hold(hold, base)
     return _hold_above(hold, base)
 
@@ -289,8 +292,11 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
     setup = context.setup
     volume = setup.section_volume_m3
     age_s = hold.trace.duration_s
-    liquid = Bounds(0.0, 0.0, 0.0) if volume else None
-    base = _with(base, liquid_kg=liquid, liquid_volume_fraction=Bounds(0.0, 0.0, 0.0))
+    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    if hold.end_pa < TRIPLE_PRESSURE_PA - near_pa:
+        # no liquid lasts under the triple point; on the shelf itself it does
+        none = Bounds(0.0, 0.0, 0.0)
+        base = _with(base, liquid_kg=none if volume else None, liquid_volume_fraction=none)
     sublimation_k = snow_k(hold.end_pa)
     here = pressure_text(hold.end_pa, setup)
     if trend is None or age_s < criteria.shortest_clear_s:

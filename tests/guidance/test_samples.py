@@ -99,3 +99,22 @@ def test_bounds_hold_what_was_inside(name):
         assert bounds.lower is not None
         assert bounds.upper is not None
         assert bounds.lower <= row["liquid_kg"] <= bounds.upper
+
+
+@pytest.mark.parametrize("interval_s", [10, 60])
+@pytest.mark.parametrize(
+    ("name", "charge"), [("dry-ice", Charge.SOLID_PRESENT), ("no-valve-column", Charge.TWO_PHASE)]
+)
+def test_a_slow_logger_finds_the_same_holds_and_the_same_contents(name, charge, interval_s):
+    log = read_log(log_path(f"sample:{name}"))
+    items = [item for item in log.items() if isinstance(item, Reading)]
+    slow = [item for item in items if item.at_s % interval_s == 0]
+    fast = assess_readings(log.setup, items)
+    seen = assess_readings(log.setup, slow)
+    assert final_of(seen).charge is charge
+    assert len(seen.holds) >= sum(hold.end_s - hold.start_s > interval_s for hold in fast.holds)
+    assert len(seen.events) < 40
+    for hold in seen.holds[1:]:
+        # on the shelf and over liquid nothing may bound the liquid by zero
+        assert hold.liquid_kg is not None
+        assert hold.liquid_kg.upper is None or hold.liquid_kg.upper > 0.1
