@@ -61,7 +61,7 @@ class Criteria:
     ice_slope_cleared: float = 55.0  # vapour only was shown above it: a watch for the shelf
     # without that: half a gram a litre of snow, cushioned by its own gas, rose 4 mbar/min
     ice_slope: float = 3.3
-    ice_drive_k: float = 15.0  # and metal this far above the triple point
+    ice_drive_k: float = 15.0  # and metal this far above the triple point, or above saturation
     ice_hold_s: float = 300.0
     near_ambient_pa: float = 3.0e4  # gauge; without a valve column an open vent looks like a hold
 

@@ -76,6 +76,10 @@ def envelope(
     rising, at_most = slope_text(trend.slope, setup), slope_text(trend.slope_upper, setup)
     least = slope_text(strength.least_wet_slope, setup)
 
+    # once below the triple point with liquid not excluded, ice may lie there; while it melts it
+    # swallows the heat that would boil liquid, above the triple point too
+    maybe_ice = context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared
+
     clear: str | None = None
     wet: str | None = None
     warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
@@ -101,6 +105,7 @@ def envelope(
         and trace.changes >= criteria.least_changes
         and trend.misfit <= criteria.worst_misfit
         and unexplained < strength.least_wet_slope
+        and (not maybe_ice or _sure_over_ice(strength, unexplained, age_s, criteria))
         and trend.slope > -criteria.sinking_pa_per_s
         and trend.warming_pa > -criteria.cooling_pa
         and leak.by is not LeakBy.SUSPECTED
@@ -132,6 +137,15 @@ def envelope(
         next_instruction=instruction,
         next_step=step,
         time_left_s=left if instruction is Instruction.KEEP_HOLDING else None,
+    )
+
+
+def _sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: Criteria) -> bool:
+    """Whether a hold clears a section that may hold melting ice: warm lowest metal, and quieter."""
+    return (
+        strength.drive_k >= criteria.ice_drive_k
+        and unexplained < 0.5 * strength.least_wet_slope
+        and age_s >= criteria.ice_hold_s
     )
 
 

@@ -173,3 +173,13 @@ def test_a_reading_of_any_size_never_breaks_the_core():
         ]
         seen = assess_readings(Setup(section_volume_m3=0.01), items)
         assert seen.readings == 200
+
+
+def test_a_hold_over_melting_ice_is_not_cleared_by_bare_metal_alone():
+    """Second model, seed 50197: 2.7 kg of liquid with 0.4 kg of melting ice rose 30 mbar/min."""
+    from co2vent.benchmark.other_drawing import draw_other_case
+    from co2vent.benchmark.other_population import as_readings, run_other_case
+
+    case = draw_other_case(50197)
+    seen = assess_readings(case.setup, as_readings(case, run_other_case(case).rows))
+    assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
