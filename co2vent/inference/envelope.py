@@ -249,6 +249,14 @@ def _undecided(
             "Keep holding: dry ice that has melted lets the pressure climb on.",
             keep,
         )
+    quiet = trend.slope_upper < strength.least_wet_slope
+    if quiet and context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared:
+        return (
+            f"Not known: {between}, but the section has been below the triple point, and dry ice "
+            "that melts swallows the heat that would show liquid.",
+            "Warm the lowest point 15 K above saturation and hold 5 min.",
+            keep,
+        )
     if trend.misfit > criteria.worst_misfit:
         return (
             f"Not known yet: {between}, but the curve is not that of a closed section left alone.",
