@@ -70,6 +70,13 @@ class Criteria:
     # a fit that leaves the family of closed-section shapes shows something else at work
     worst_misfit: float = 5.0
     falling_pa_per_s: float = 2.5  # losing more than this, at its bound, is no quiet hold
+    # without a valve column a vent whose outflow balances an inflow looks like a quiet hold; a
+    # closed section at least gains what its gas lost in the vent
+    least_closed_rise_pa: float = 4_000.0
+    # gas gains with the metal's warming: a rise under this share of it loses mass somewhere (1 dry
+    # hold in 30 does too), where the warming is worth comparing
+    deficit_share: float = 0.55
+    deficit_least_slope: float = 20.0
     # a best slope under this may be boiling that an outward leak hides: no verdict on it
     sinking_pa_per_s: float = 3.3
     near_triple_pa: float = 15_000.0  # besides the gauge error: here a quiet gauge may be a shelf

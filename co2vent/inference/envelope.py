@@ -108,6 +108,8 @@ def envelope(
         and (not maybe_ice or _sure_over_ice(strength, unexplained, age_s, criteria))
         and trend.slope > -criteria.sinking_pa_per_s
         and trend.warming_pa > -criteria.cooling_pa
+        and not _deficit(trend, strength, criteria)
+        and (context.valve_known or _rose(trace, end_pa, context, criteria))
         and leak.by is not LeakBy.SUSPECTED
     ):
         given = f" ({strength.source})" if strength.source else ""
@@ -137,6 +139,21 @@ def envelope(
         next_instruction=instruction,
         next_step=step,
         time_left_s=left if instruction is Instruction.KEEP_HOLDING else None,
+    )
+
+
+def _rose(trace: HoldTrace, end_pa: float, context: "HoldContext", criteria: Criteria) -> bool:
+    """Whether the pressure rose as in a section that was really closed."""
+    least = max(criteria.least_closed_rise_pa, 1.2 * context.step_pa, 5.0 * context.noise_pa)
+    return end_pa - trace.first_pa >= least
+
+
+def _deficit(trend: Trend, strength: Power, criteria: Criteria) -> bool:
+    """Whether the gas gains less than its metal's warming gives: a loss may hide boiling."""
+    warming = strength.metal_slope
+    return (
+        warming >= criteria.deficit_least_slope
+        and trend.slope_upper < criteria.deficit_share * warming
     )
 
 
@@ -255,6 +272,13 @@ def _undecided(
             f"Not known: {between}, but the section has been below the triple point, and dry ice "
             "that melts swallows the heat that would show liquid.",
             "Warm the lowest point 15 K above saturation and hold 5 min.",
+            keep,
+        )
+    if quiet and _deficit(trend, strength, criteria):
+        return (
+            f"Not known: {between}, less than the {slope_text(strength.metal_slope, setup)} that "
+            "the metal's warming gives shut-in gas: an outward leak may hide boiling.",
+            "Prove the vent and the joints tight, and hold again.",
             keep,
         )
     if trend.misfit > criteria.worst_misfit:

@@ -26,6 +26,7 @@ class Power:
     drive_k: float  # clamp above saturation, as read; NaN without a clamp
     source: str  # what gives the power, in words; empty: nothing does
     warming_slope: float  # part of the rise that the metal's own warming explains, Pa/s
+    metal_slope: float = 0.0  # what gas that warms as fast as the clamp would gain, Pa/s
 
 
 def power(
@@ -44,16 +45,17 @@ def power(
     if isfinite(line_k):
         drive = line_k - saturated_k(end_pa)
     least, source, warming = criteria.unpowered_slope, "", 0.0
+    metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
     if drive >= criteria.clamp_power_k:
         source = f"the lowest metal is {drive:.0f} K above saturation"
         if setup.insulated is True:
             least = criteria.clamp_insulated
         else:
             least = criteria.clamp_bare if setup.insulated is False else criteria.clamp_untold
-            warming = criteria.compensated_share * _warming_slope(end_pa, line_k, line_slope)
+            warming = criteria.compensated_share * metal
     elif setup.insulated is False and not drive < criteria.clamp_wet_k:
         least, source = criteria.bare_slope, "the metal is bare"
-    return Power(least, drive, source, warming)
+    return Power(least, drive, source, warming, metal)
 
 
 def _warming_slope(end_pa: float, line_k: float, line_slope: float) -> float:

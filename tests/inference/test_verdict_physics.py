@@ -183,3 +183,23 @@ def test_a_hold_over_melting_ice_is_not_cleared_by_bare_metal_alone():
     case = draw_other_case(50197)
     seen = assess_readings(case.setup, as_readings(case, run_other_case(case).rows))
     assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
+
+
+@pytest.mark.parametrize("seed", [60350, 60590])
+def test_an_outward_leak_that_hides_boiling_shows_against_the_metals_warming(seed):
+    """Second model: liquid boiled into a leak while the pressure rose as slowly as a dry hold's."""
+    from co2vent.benchmark.other_drawing import draw_other_case
+    from co2vent.benchmark.other_population import as_readings, run_other_case
+
+    case = draw_other_case(seed)
+    seen = assess_readings(case.setup, as_readings(case, run_other_case(case).rows))
+    assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds[:2])
+
+
+def test_an_open_vent_that_balances_an_inflow_is_no_quiet_hold():
+    """First model, seed 70378: no valve column, vent open, leak-by and outflow in balance."""
+    from co2vent.section_model.population import as_readings, draw_case, run_case
+
+    case = draw_case(70378)
+    seen = assess_readings(case.setup, as_readings(case, run_case(case).rows))
+    assert all("vapor_only" not in event.text for event in seen.events)
