@@ -29,8 +29,19 @@ def make_log(path: Path) -> int:
         raise StoreError(f"{path}: another program is recording to it; choose another log file")
     if os.fstat(descriptor).st_size:
         os.close(descriptor)
-        raise StoreError(f"{path}: exists already; choose a new log file, none is written over")
+        raise StoreError(
+            f"{path}: exists already; choose a new log file, e.g. {name_beside(path)}, "
+            "none is written over"
+        )
     return descriptor
+
+
+def name_beside(path: Path) -> Path:
+    """Return the first name like `path` that is free: the vent goes on in a file beside it."""
+    number = 2
+    while (beside := path.with_name(f"{path.stem}-{number}{path.suffix}")).exists():
+        number += 1
+    return beside
 
 
 def copy_start(source: int, target: int, size: int) -> int:

@@ -2,8 +2,12 @@
 
 from pathlib import Path
 
+import pytest
+
+from co2vent.errors import StoreError
 from co2vent.readings.log_file import read_log
 from co2vent.readings.reading import Reading
+from co2vent.store.new_log import make_log
 from co2vent.store.rows import checked_event, checked_row
 
 HEAD = b"# altitude_m: 0\n# simulated: yes\nelapsed_s,pressure_bar_g,note,row_check\n"
@@ -42,3 +46,13 @@ def test_a_row_with_one_bit_flipped_is_rejected_and_named(tmp_path: Path) -> Non
         readings = [item for item in log.items() if isinstance(item, Reading)]
         assert len(readings) == 3, bytes(broken)
         assert [rejection.line for rejection in log.rejections] == [6]
+
+
+def test_recording_to_a_torn_recording_names_a_free_file_beside_it(tmp_path: Path) -> None:
+    path = tmp_path / "vent.csv"
+    torn = HEAD + ROWS[0] + ROWS[1][:-4]
+    path.write_bytes(torn)
+    (tmp_path / "vent-2.csv").write_bytes(b"taken")
+    with pytest.raises(StoreError, match=r"vent-3\.csv"):
+        make_log(path)
+    assert path.read_bytes() == torn
