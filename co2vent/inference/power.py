@@ -48,10 +48,9 @@ def power(
     metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
     if drive >= criteria.clamp_power_k:
         source = f"the lowest metal is {drive:.0f} K above saturation"
-        if setup.insulated is True:
-            least = criteria.clamp_insulated
-        else:
-            least = criteria.clamp_bare if setup.insulated is False else criteria.clamp_untold
+        least = criteria.clamp_insulated  # what is not told may be insulated
+        if setup.insulated is False:
+            least = criteria.clamp_bare
             warming = criteria.compensated_share * metal
     elif setup.insulated is False and not drive < criteria.clamp_wet_k:
         least, source = criteria.bare_slope, "the metal is bare"
