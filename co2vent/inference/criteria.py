@@ -41,7 +41,7 @@ class Criteria:
     # near half of that, Pa/s:
     clamp_power_k: float = 8.0  # least reading above saturation that gives power
     clamp_insulated: float = 13.0
-    clamp_bare: float = 62.0
+    clamp_bare: float = 47.0
     # temperature compensation (EN 13184, ASTM E2930 practice): the part of the rise that the
     # clamp's own warming explains is taken off, but only so much of it, because the gas follows
     # all the metal and not the clamp alone; not where insulation may hide a cold pocket

@@ -58,8 +58,8 @@ def envelope(
     age_s = float(blocks.t[-1])
     line_k, line_slope = line
     strength = power(setup, end_pa, line_k, line_slope, criteria)
-    # never more than half of the rise: gas near the clamp's metal is not all the gas
-    explained = min(strength.warming_slope, 0.5 * max(trend.slope_upper, 0.0))
+    # never more than two fifths of the rise: gas near the clamp's metal is not all the gas
+    explained = min(strength.warming_slope, 0.4 * max(trend.slope_upper, 0.0))
     unexplained = trend.slope_upper - explained
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
@@ -109,7 +109,7 @@ def envelope(
         and trend.slope > -criteria.sinking_pa_per_s
         and trend.warming_pa > -criteria.cooling_pa
         and not _deficit(trend, strength, criteria)
-        and (context.valve_known or _rose(trace, end_pa, context, criteria))
+        and (context.valve_known or _really_closed(trace, end_pa, strength, context, criteria))
         and leak.by is not LeakBy.SUSPECTED
     ):
         given = f" ({strength.source})" if strength.source else ""
@@ -142,10 +142,15 @@ def envelope(
     )
 
 
-def _rose(trace: HoldTrace, end_pa: float, context: "HoldContext", criteria: Criteria) -> bool:
-    """Whether the pressure rose as in a section that was really closed."""
+def _really_closed(
+    trace: HoldTrace, end_pa: float, strength: Power, context: "HoldContext", criteria: Criteria
+) -> bool:
+    """Without a valve column: whether the pressure rose as behind a shut valve, on warm metal.
+
+    An open vent that just carries off what boils stands as still as a quiet hold.
+    """
     least = max(criteria.least_closed_rise_pa, 1.2 * context.step_pa, 5.0 * context.noise_pa)
-    return end_pa - trace.first_pa >= least
+    return end_pa - trace.first_pa >= least and strength.drive_k >= criteria.clamp_power_k
 
 
 def _deficit(trend: Trend, strength: Power, criteria: Criteria) -> bool:
