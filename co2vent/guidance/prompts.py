@@ -17,8 +17,6 @@ SETTLE_S = 60.0  # before the first vent: time to see a liquid-full rise or a le
 ZERO_GAUGE_PA = 1.5e4  # near enough to zero to open the bleeds
 LOW_HOLD_GAUGE_PA = 1.0e5  # where the last hold looks for dry ice
 LOW_HOLD_WIDTH_PA = 0.5e5
-VENTED_DRY_ICE_MARGIN_PA = 2.0e4
-FALLING_FREE_PA_PER_S = -1_000.0  # a vent that moves faster than this needs no close watch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

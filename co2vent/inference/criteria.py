@@ -47,7 +47,6 @@ class Criteria:
     # all the metal and not the clamp alone; not where insulation may hide a cold pocket
     compensated_share: float = 0.65
     clamp_wet_k: float = 4.0  # a clamp this near saturation sits where liquid may lie
-    clamp_warm_k: float = 8.0  # dry sections read above this in 98 of 100
 
     # --- what dry metal gives at most while it warms (calibrated)
     dry_slope_bare: float = 100.0
@@ -117,7 +116,6 @@ class Criteria:
     liquid_full_rise_pa: float = 1.0e5
 
     clamp_error_k: float = 3.0  # pipe clamp against the metal under it (trade literature: 5 F)
-    drive_k: float = 5.0  # least metal above saturation for a hold to have power
 
 
 CRITERIA = Criteria()

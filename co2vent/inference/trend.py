@@ -44,7 +44,6 @@ class Trend:
     theta_s: float
     misfit: float  # reduced chi square before scaling
     sigma_pa: float  # of one block, after scaling
-    fitted_pa: Floats  # at the block times
 
 
 def block_sigma_pa(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Floats:
@@ -149,5 +148,4 @@ def _fit(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
         float(theta[best]),
         misfit,
         float(np.median(sigma)) * sqrt(scale),
-        fitted[best] * sigma + p[0],
     )
