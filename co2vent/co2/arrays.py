@@ -65,6 +65,25 @@ vapor_density_saturated_kg_m3_array = _array_version(
 solid_density_kg_m3_array = _array_version(
     (ranges.FROST, "solid_density_kg_m3"), doc="Density of dry ice [kg/m3] of T [K]."
 )
+liquid_enthalpy_j_kg_array = _array_version(
+    (ranges.BOILING, "liquid_enthalpy_j_kg"), doc="Saturated liquid enthalpy [J/kg] of T [K]."
+)
+vapor_enthalpy_saturated_j_kg_array = _array_version(
+    (ranges.BOILING, "boiling_vapor_enthalpy_j_kg"),
+    (ranges.FROST, "frost_vapor_enthalpy_j_kg"),
+    doc="Enthalpy of vapour over liquid or dry ice [J/kg] of T [K].",
+)
+solid_enthalpy_j_kg_array = _array_version(
+    (ranges.FROST, "solid_enthalpy_j_kg"), doc="Enthalpy of dry ice [J/kg] of T [K]."
+)
+
+
+def vapor_enthalpy_j_kg_array(pressure_pa: npt.ArrayLike, temperature_k: npt.ArrayLike) -> Array:
+    """Enthalpy of vapour [J/kg] of p [Pa] and T [K], broadcast; NaN outside the range."""
+    density = vapor_density_kg_m3_array(pressure_pa, temperature_k)
+    temperature = np.broadcast_to(np.asarray(temperature_k, dtype=np.float64), density.shape)
+    result: Array = _on_numpy.vapor_enthalpy_j_kg(density, temperature)
+    return result
 
 
 def vapor_density_kg_m3_array(pressure_pa: npt.ArrayLike, temperature_k: npt.ArrayLike) -> Array:

@@ -193,11 +193,21 @@ def liquid_enthalpy_j_kg(temperature_k: float) -> float:
     return sextic(_HL, (1.0 - temperature_k / CRITICAL_T) ** (1.0 / 3.0))
 
 
+def boiling_vapor_enthalpy_j_kg(temperature_k: float) -> float:
+    """Enthalpy of vapour over liquid."""
+    return sextic(_HV, (1.0 - temperature_k / CRITICAL_T) ** (1.0 / 3.0))
+
+
+def frost_vapor_enthalpy_j_kg(temperature_k: float) -> float:
+    """Enthalpy of vapour over dry ice."""
+    return quintic(_H_FROST, (temperature_k - TRIPLE_T) / 100.0)
+
+
 def vapor_enthalpy_saturated_j_kg(temperature_k: float) -> float:
     """Enthalpy of vapour over liquid, or over dry ice below the triple temperature."""
     if temperature_k < TRIPLE_T:
-        return quintic(_H_FROST, (temperature_k - TRIPLE_T) / 100.0)
-    return sextic(_HV, (1.0 - temperature_k / CRITICAL_T) ** (1.0 / 3.0))
+        return frost_vapor_enthalpy_j_kg(temperature_k)
+    return boiling_vapor_enthalpy_j_kg(temperature_k)
 
 
 def solid_enthalpy_j_kg(temperature_k: float) -> float:

@@ -1,8 +1,10 @@
 """Along the lines between the phases: pressure, temperature, densities, heats. SI, absolute.
 
 Accuracy against the Span & Wagner equation of state, 216.592 to 303 K: pressure 5e-5, densities
-1e-3 (3e-4 seen), enthalpies 0.2 kJ/kg (0.03 seen). The triple point itself belongs to the
-liquid: `equilibrium_*` takes the sublimation line only below it.
+1e-3 (3e-4 seen), enthalpies 0.2 kJ/kg (0.03 seen). Enthalpy and entropy, of dry ice and vapour too,
+count from the reference state of the International Institute of Refrigeration: saturated liquid at
+0 degC has 200 kJ/kg and 1 kJ/kgK. The triple point itself belongs to the liquid: `equilibrium_*`
+takes the sublimation line only below it.
 """
 
 from typing import Final

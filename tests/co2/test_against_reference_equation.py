@@ -48,6 +48,22 @@ def test_vapour_side_of_the_boiling_line(saturated: Any) -> None:
         assert co2.vapor_entropy_saturated_j_kg_k(t) == pytest.approx(saturated.smass(), abs=0.3)
 
 
+def test_enthalpy_of_vapour_by_pressure_and_temperature(gas: Any) -> None:
+    import CoolProp
+
+    pressure_pa = np.array([1.0e5, 5.2e5, 6.0e5, 20e5, 34e5, 60e5])
+    temperature_k = np.array([200.0, 230.0, 300.0, 255.0, 290.0, 313.15])
+    got = co2.vapor_enthalpy_j_kg_array(pressure_pa, temperature_k)
+    for h, p, t in zip(got, pressure_pa.tolist(), temperature_k.tolist(), strict=True):
+        if t < co2.TRIPLE_TEMPERATURE_K:
+            gas.update(CoolProp.DmassT_INPUTS, co2.vapor_density_kg_m3(p, t), t)
+        else:
+            gas.update(CoolProp.PT_INPUTS, p, t)
+        assert h == pytest.approx(gas.hmass(), abs=50)
+    liquid = co2.vapor_enthalpy_j_kg_array(60e5, [280.0, np.nan])
+    assert np.isnan(liquid).all()
+
+
 def test_boiling_temperature_is_within_two_millikelvin(saturated: Any) -> None:
     import CoolProp
 

@@ -182,6 +182,9 @@ def test_arrays_equal_scalars_and_give_nan_outside() -> None:
         (co2.liquid_density_kg_m3_array, co2.liquid_density_kg_m3),
         (co2.vapor_density_saturated_kg_m3_array, co2.vapor_density_saturated_kg_m3),
         (co2.solid_density_kg_m3_array, co2.solid_density_kg_m3),
+        (co2.liquid_enthalpy_j_kg_array, co2.liquid_enthalpy_j_kg),
+        (co2.vapor_enthalpy_saturated_j_kg_array, co2.vapor_enthalpy_saturated_j_kg),
+        (co2.solid_enthalpy_j_kg_array, co2.solid_enthalpy_j_kg),
     ]
     p = np.array([0.0, 1e3, 2e3, 101_325.0, 517_950.0, 517_955.0, 2e6, 7.3773e6, 8e6, np.nan])
     inverses = [
