@@ -101,7 +101,7 @@ class _Cells:
         }
         for role in TEMPERATURE_ROLES:
             if role in roles:
-                kelvin = _to_k(self._numbers(roles[role]), roles[role].temperature_unit)
+                kelvin = kelvins(self._numbers(roles[role]), roles[role].temperature_unit)
                 block[f"{role.value}_k"] = _within(kelvin, *TEMPERATURE_RANGE_K)
         if Role.PRESSURE_2 in roles:
             second_pa = self._pressure_pa(roles[Role.PRESSURE_2], ambient_pa)
@@ -250,7 +250,8 @@ class _Cells:
             raise _UnusualError
 
 
-def _to_k(values: Floats, unit: str | None) -> Floats:
+def kelvins(values: Floats, unit: str | None) -> Floats:
+    """Return temperatures [K] of `values` in degC, degF or K."""
     if unit == "degC":
         return values + ZERO_CELSIUS_K
     if unit == "degF":
