@@ -432,6 +432,38 @@
             <source>Opening…</source>
             <translation>Wird geöffnet…</translation>
         </message>
+        <message>
+            <source>Test the source</source>
+            <translation>Quelle prüfen</translation>
+        </message>
+        <message>
+            <source>Columns, if it sends no names</source>
+            <translation>Spalten, falls keine Namen kommen</translation>
+        </message>
+        <message>
+            <source>Stop the test</source>
+            <translation>Prüfung beenden</translation>
+        </message>
+        <message>
+            <source>The section</source>
+            <translation>Der Abschnitt</translation>
+        </message>
+        <message>
+            <source>What the source sends</source>
+            <translation>Was die Quelle sendet</translation>
+        </message>
+        <message>
+            <source>The test was stopped; the source is free again</source>
+            <translation>Die Prüfung wurde beendet; die Quelle ist wieder frei</translation>
+        </message>
+        <message>
+            <source>Changed: test the source again</source>
+            <translation>Geändert: Quelle noch einmal prüfen</translation>
+        </message>
+        <message>
+            <source>The test is over; test again</source>
+            <translation>Die Prüfung ist zu Ende; noch einmal prüfen</translation>
+        </message>
     </context>
     <context>
         <name>Fault</name>
@@ -1502,6 +1534,213 @@
         <message>
             <source>If readings stop, the digits are struck through: close the vent.</source>
             <translation>Bleiben Messwerte aus, sind die Ziffern durchgestrichen: Ablass schließen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SourceTest</name>
+        <message>
+            <source>how the newest row is read</source>
+            <translation>wie die neueste Zeile gelesen wird</translation>
+        </message>
+        <message>
+            <source>The newest row is read as</source>
+            <translation>Die neueste Zeile wird gelesen als</translation>
+        </message>
+        <message>
+            <source>Lines as they came</source>
+            <translation>Zeilen, wie sie kamen</translation>
+        </message>
+        <message>
+            <source>name the columns in the field above</source>
+            <translation>die Spalten im Feld oben benennen</translation>
+        </message>
+        <message>
+            <source>Opening the source…</source>
+            <translation>Quelle wird geöffnet…</translation>
+        </message>
+        <message>
+            <source>The source is open; waiting for the first line…</source>
+            <translation>Die Quelle ist offen; warte auf die erste Zeile…</translation>
+        </message>
+        <message>
+            <source>Data comes but no line ends: check baud rate and that the instrument ends its lines</source>
+            <translation>Daten kommen, aber keine Zeile endet: Baudrate prüfen, und ob das Gerät seine Zeilen abschließt</translation>
+        </message>
+        <message>
+            <source>The names of the columns came, but no reading under them yet</source>
+            <translation>Die Namen der Spalten kamen, aber noch kein Messwert darunter</translation>
+        </message>
+        <message>
+            <source>Data comes but it is no text: check baud rate, parity and cable</source>
+            <translation>Daten kommen, aber es ist kein Text: Baudrate, Parität und Kabel prüfen</translation>
+        </message>
+        <message>
+            <source>Lines come but no pressure column: type what each value is into the field above, such as {example}</source>
+            <translation>Zeilen kommen, aber keine Druckspalte: im Feld oben angeben, was jeder Wert ist, etwa {example}</translation>
+        </message>
+        <message>
+            <source>Lines come but a job would refuse them: {reason}</source>
+            <translation>Zeilen kommen, aber ein Auftrag würde sie ablehnen: {reason}</translation>
+        </message>
+        <message>
+            <source>Lines come but none is a reading: {reason}</source>
+            <translation>Zeilen kommen, aber keine ist ein Messwert: {reason}</translation>
+        </message>
+        <message>
+            <source>Readings arrive, {rate}: pressure {pressure}</source>
+            <translation>Messwerte kommen, {rate}: Druck {pressure}</translation>
+        </message>
+        <message>
+            <source>Readings arrive, {rate}: pressure {pressure}, but {rejected} of {lines} lines are none: {reason}</source>
+            <translation>Messwerte kommen, {rate}: Druck {pressure}, aber {rejected} von {lines} Zeilen sind keine: {reason}</translation>
+        </message>
+        <message>
+            <source>Readings arrive too slowly, one in {interval} s; a job needs one at least every 2 s</source>
+            <translation>Messwerte kommen zu langsam, einer in {interval} s; ein Auftrag braucht mindestens alle 2 s einen</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: check cable and instrument. The last was {pressure}, {age} s ago</source>
+            <translation>Messwerte bleiben aus: Kabel und Gerät prüfen. Der letzte war {pressure}, vor {age} s</translation>
+        </message>
+        <message>
+            <source>Reading what the file holds so far…</source>
+            <translation>Lese, was die Datei bisher enthält…</translation>
+        </message>
+        <message>
+            <source>The file can be read ({readings} readings) but nothing is added to it: is the other program recording?</source>
+            <translation>Die Datei ist lesbar ({readings} Messwerte), aber nichts kommt hinzu: zeichnet das andere Programm auf?</translation>
+        </message>
+        <message>
+            <source>The source has gone: {lost}</source>
+            <translation>Die Quelle ist weg: {lost}</translation>
+        </message>
+        <message>
+            <source>The stream has ended after {readings} readings</source>
+            <translation>Der Datenstrom endete nach {readings} Messwerten</translation>
+        </message>
+        <message>
+            <source>The file is empty: is the other program recording?</source>
+            <translation>Die Datei ist leer: zeichnet das andere Programm auf?</translation>
+        </message>
+        <message>
+            <source>The address answers but nothing comes: check that the instrument is on and sends</source>
+            <translation>Die Adresse antwortet, aber nichts kommt: prüfen, ob das Gerät an ist und sendet</translation>
+        </message>
+        <message>
+            <source>The port opens but nothing comes: check baud rate, cable, and that the instrument is on and sends</source>
+            <translation>Der Anschluss öffnet, aber nichts kommt: Baudrate und Kabel prüfen, und ob das Gerät an ist und sendet</translation>
+        </message>
+        <message>
+            <source>the first one</source>
+            <translation>der erste</translation>
+        </message>
+        <message>
+            <source>many a second</source>
+            <translation>viele je Sekunde</translation>
+        </message>
+        <message>
+            <source>{rate} a second</source>
+            <translation>{rate} je Sekunde</translation>
+        </message>
+        <message>
+            <source>one in {interval} s</source>
+            <translation>einer in {interval} s</translation>
+        </message>
+        <message>
+            <source>age not known: the readings lay in the file before</source>
+            <translation>Alter unbekannt: die Messwerte lagen schon in der Datei</translation>
+        </message>
+        <message>
+            <source>{lines} lines, {readings} readings, {rejected} not understood</source>
+            <translation>{lines} Zeilen, {readings} Messwerte, {rejected} nicht verstanden</translation>
+        </message>
+        <message>
+            <source>not used</source>
+            <translation>nicht verwendet</translation>
+        </message>
+        <message>
+            <source>reply {reply}</source>
+            <translation>Antwort {reply}</translation>
+        </message>
+        <message>
+            <source>names of the columns</source>
+            <translation>Namen der Spalten</translation>
+        </message>
+        <message>
+            <source>about the section</source>
+            <translation>über den Abschnitt</translation>
+        </message>
+        <message>
+            <source>as it came: {bytes}</source>
+            <translation>wie es kam: {bytes}</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>pressure</source>
+            <translation>Druck</translation>
+        </message>
+        <message>
+            <source>second gauge</source>
+            <translation>zweites Manometer</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>Leitungstemperatur</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>obere Temperatur</translation>
+        </message>
+        <message>
+            <source>air temperature</source>
+            <translation>Lufttemperatur</translation>
+        </message>
+        <message>
+            <source>vent valve</source>
+            <translation>Ablassventil</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>Vakuum</translation>
+        </message>
+        <message>
+            <source>CO2 in the room</source>
+            <translation>CO2 im Raum</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>Notiz</translation>
+        </message>
+        <message>
+            <source>check sum</source>
+            <translation>Prüfsumme</translation>
+        </message>
+        <message>
+            <source>empty</source>
+            <translation>leer</translation>
+        </message>
+        <message>
+            <source>not understood</source>
+            <translation>nicht verstanden</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>offen</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>geschlossen</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>stimmt</translation>
         </message>
     </context>
 </TS>

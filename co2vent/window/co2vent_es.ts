@@ -432,6 +432,38 @@
             <source>Opening…</source>
             <translation>Abriendo…</translation>
         </message>
+        <message>
+            <source>Test the source</source>
+            <translation>Probar la fuente</translation>
+        </message>
+        <message>
+            <source>Columns, if it sends no names</source>
+            <translation>Columnas, si no envía nombres</translation>
+        </message>
+        <message>
+            <source>Stop the test</source>
+            <translation>Detener la prueba</translation>
+        </message>
+        <message>
+            <source>The section</source>
+            <translation>La sección</translation>
+        </message>
+        <message>
+            <source>What the source sends</source>
+            <translation>Lo que envía la fuente</translation>
+        </message>
+        <message>
+            <source>The test was stopped; the source is free again</source>
+            <translation>La prueba se detuvo; la fuente vuelve a estar libre</translation>
+        </message>
+        <message>
+            <source>Changed: test the source again</source>
+            <translation>Cambiado: pruebe la fuente otra vez</translation>
+        </message>
+        <message>
+            <source>The test is over; test again</source>
+            <translation>La prueba ha terminado; pruebe otra vez</translation>
+        </message>
     </context>
     <context>
         <name>Fault</name>
@@ -1502,6 +1534,213 @@
         <message>
             <source>If readings stop, the digits are struck through: close the vent.</source>
             <translation>Si faltan lecturas, las cifras se tachan: cierre el venteo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SourceTest</name>
+        <message>
+            <source>how the newest row is read</source>
+            <translation>cómo se lee la fila más reciente</translation>
+        </message>
+        <message>
+            <source>The newest row is read as</source>
+            <translation>La fila más reciente se lee como</translation>
+        </message>
+        <message>
+            <source>Lines as they came</source>
+            <translation>Líneas tal como llegaron</translation>
+        </message>
+        <message>
+            <source>name the columns in the field above</source>
+            <translation>nombre las columnas en el campo de arriba</translation>
+        </message>
+        <message>
+            <source>Opening the source…</source>
+            <translation>Abriendo la fuente…</translation>
+        </message>
+        <message>
+            <source>The source is open; waiting for the first line…</source>
+            <translation>La fuente está abierta; esperando la primera línea…</translation>
+        </message>
+        <message>
+            <source>Data comes but no line ends: check baud rate and that the instrument ends its lines</source>
+            <translation>Llegan datos pero ninguna línea termina: revise la velocidad en baudios y que el instrumento termine sus líneas</translation>
+        </message>
+        <message>
+            <source>The names of the columns came, but no reading under them yet</source>
+            <translation>Llegaron los nombres de las columnas, pero aún ninguna lectura</translation>
+        </message>
+        <message>
+            <source>Data comes but it is no text: check baud rate, parity and cable</source>
+            <translation>Llegan datos pero no son texto: revise baudios, paridad y cable</translation>
+        </message>
+        <message>
+            <source>Lines come but no pressure column: type what each value is into the field above, such as {example}</source>
+            <translation>Llegan líneas pero ninguna columna de presión: escriba arriba qué es cada valor, por ejemplo {example}</translation>
+        </message>
+        <message>
+            <source>Lines come but a job would refuse them: {reason}</source>
+            <translation>Llegan líneas, pero un trabajo las rechazaría: {reason}</translation>
+        </message>
+        <message>
+            <source>Lines come but none is a reading: {reason}</source>
+            <translation>Llegan líneas pero ninguna es una lectura: {reason}</translation>
+        </message>
+        <message>
+            <source>Readings arrive, {rate}: pressure {pressure}</source>
+            <translation>Llegan lecturas, {rate}: presión {pressure}</translation>
+        </message>
+        <message>
+            <source>Readings arrive, {rate}: pressure {pressure}, but {rejected} of {lines} lines are none: {reason}</source>
+            <translation>Llegan lecturas, {rate}: presión {pressure}, pero {rejected} de {lines} líneas no lo son: {reason}</translation>
+        </message>
+        <message>
+            <source>Readings arrive too slowly, one in {interval} s; a job needs one at least every 2 s</source>
+            <translation>Las lecturas llegan muy despacio, una cada {interval} s; un trabajo necesita al menos una cada 2 s</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: check cable and instrument. The last was {pressure}, {age} s ago</source>
+            <translation>Las lecturas han cesado: revise cable e instrumento. La última fue {pressure}, hace {age} s</translation>
+        </message>
+        <message>
+            <source>Reading what the file holds so far…</source>
+            <translation>Leyendo lo que el archivo contiene hasta ahora…</translation>
+        </message>
+        <message>
+            <source>The file can be read ({readings} readings) but nothing is added to it: is the other program recording?</source>
+            <translation>El archivo se puede leer ({readings} lecturas) pero no se le añade nada: ¿está registrando el otro programa?</translation>
+        </message>
+        <message>
+            <source>The source has gone: {lost}</source>
+            <translation>La fuente ha desaparecido: {lost}</translation>
+        </message>
+        <message>
+            <source>The stream has ended after {readings} readings</source>
+            <translation>El flujo terminó tras {readings} lecturas</translation>
+        </message>
+        <message>
+            <source>The file is empty: is the other program recording?</source>
+            <translation>El archivo está vacío: ¿está registrando el otro programa?</translation>
+        </message>
+        <message>
+            <source>The address answers but nothing comes: check that the instrument is on and sends</source>
+            <translation>La dirección responde pero no llega nada: revise que el instrumento esté encendido y envíe</translation>
+        </message>
+        <message>
+            <source>The port opens but nothing comes: check baud rate, cable, and that the instrument is on and sends</source>
+            <translation>El puerto se abre pero no llega nada: revise baudios, cable y que el instrumento esté encendido y envíe</translation>
+        </message>
+        <message>
+            <source>the first one</source>
+            <translation>la primera</translation>
+        </message>
+        <message>
+            <source>many a second</source>
+            <translation>muchas por segundo</translation>
+        </message>
+        <message>
+            <source>{rate} a second</source>
+            <translation>{rate} por segundo</translation>
+        </message>
+        <message>
+            <source>one in {interval} s</source>
+            <translation>una cada {interval} s</translation>
+        </message>
+        <message>
+            <source>age not known: the readings lay in the file before</source>
+            <translation>antigüedad desconocida: las lecturas ya estaban en el archivo</translation>
+        </message>
+        <message>
+            <source>{lines} lines, {readings} readings, {rejected} not understood</source>
+            <translation>{lines} líneas, {readings} lecturas, {rejected} no entendidas</translation>
+        </message>
+        <message>
+            <source>not used</source>
+            <translation>no se usa</translation>
+        </message>
+        <message>
+            <source>reply {reply}</source>
+            <translation>respuesta {reply}</translation>
+        </message>
+        <message>
+            <source>names of the columns</source>
+            <translation>nombres de las columnas</translation>
+        </message>
+        <message>
+            <source>about the section</source>
+            <translation>sobre la sección</translation>
+        </message>
+        <message>
+            <source>as it came: {bytes}</source>
+            <translation>tal como llegó: {bytes}</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>tiempo</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation>fecha</translation>
+        </message>
+        <message>
+            <source>pressure</source>
+            <translation>presión</translation>
+        </message>
+        <message>
+            <source>second gauge</source>
+            <translation>segundo manómetro</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>temperatura de línea</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>temperatura superior</translation>
+        </message>
+        <message>
+            <source>air temperature</source>
+            <translation>temperatura del aire</translation>
+        </message>
+        <message>
+            <source>vent valve</source>
+            <translation>válvula de venteo</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>vacío</translation>
+        </message>
+        <message>
+            <source>CO2 in the room</source>
+            <translation>CO2 en la sala</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>nota</translation>
+        </message>
+        <message>
+            <source>check sum</source>
+            <translation>suma de control</translation>
+        </message>
+        <message>
+            <source>empty</source>
+            <translation>vacío</translation>
+        </message>
+        <message>
+            <source>not understood</source>
+            <translation>no entendido</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>abierta</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>cerrada</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>correcta</translation>
         </message>
     </context>
 </TS>

@@ -432,6 +432,38 @@
             <source>Opening…</source>
             <translation>Åpner…</translation>
         </message>
+        <message>
+            <source>Test the source</source>
+            <translation>Test kilden</translation>
+        </message>
+        <message>
+            <source>Columns, if it sends no names</source>
+            <translation>Kolonner, hvis uten navn</translation>
+        </message>
+        <message>
+            <source>Stop the test</source>
+            <translation>Stopp testen</translation>
+        </message>
+        <message>
+            <source>The section</source>
+            <translation>Seksjonen</translation>
+        </message>
+        <message>
+            <source>What the source sends</source>
+            <translation>Hva kilden sender</translation>
+        </message>
+        <message>
+            <source>The test was stopped; the source is free again</source>
+            <translation>Testen ble stoppet; kilden er ledig igjen</translation>
+        </message>
+        <message>
+            <source>Changed: test the source again</source>
+            <translation>Endret: test kilden på nytt</translation>
+        </message>
+        <message>
+            <source>The test is over; test again</source>
+            <translation>Testen er over; test på nytt</translation>
+        </message>
     </context>
     <context>
         <name>Fault</name>
@@ -1502,6 +1534,213 @@
         <message>
             <source>If readings stop, the digits are struck through: close the vent.</source>
             <translation>Stopper målingene, strykes tallene over: steng avblåsningen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SourceTest</name>
+        <message>
+            <source>how the newest row is read</source>
+            <translation>hvordan nyeste rad leses</translation>
+        </message>
+        <message>
+            <source>The newest row is read as</source>
+            <translation>Nyeste rad leses som</translation>
+        </message>
+        <message>
+            <source>Lines as they came</source>
+            <translation>Linjer slik de kom</translation>
+        </message>
+        <message>
+            <source>name the columns in the field above</source>
+            <translation>navngi kolonnene i feltet over</translation>
+        </message>
+        <message>
+            <source>Opening the source…</source>
+            <translation>Åpner kilden…</translation>
+        </message>
+        <message>
+            <source>The source is open; waiting for the first line…</source>
+            <translation>Kilden er åpen; venter på første linje…</translation>
+        </message>
+        <message>
+            <source>Data comes but no line ends: check baud rate and that the instrument ends its lines</source>
+            <translation>Data kommer, men ingen linje slutter: sjekk baudrate og at instrumentet avslutter linjene</translation>
+        </message>
+        <message>
+            <source>The names of the columns came, but no reading under them yet</source>
+            <translation>Kolonnenavnene kom, men ennå ingen måling under dem</translation>
+        </message>
+        <message>
+            <source>Data comes but it is no text: check baud rate, parity and cable</source>
+            <translation>Data kommer, men det er ikke tekst: sjekk baudrate, paritet og kabel</translation>
+        </message>
+        <message>
+            <source>Lines come but no pressure column: type what each value is into the field above, such as {example}</source>
+            <translation>Linjer kommer, men ingen trykkolonne: skriv i feltet over hva hver verdi er, for eksempel {example}</translation>
+        </message>
+        <message>
+            <source>Lines come but a job would refuse them: {reason}</source>
+            <translation>Linjer kommer, men en jobb ville avvise dem: {reason}</translation>
+        </message>
+        <message>
+            <source>Lines come but none is a reading: {reason}</source>
+            <translation>Linjer kommer, men ingen er en måling: {reason}</translation>
+        </message>
+        <message>
+            <source>Readings arrive, {rate}: pressure {pressure}</source>
+            <translation>Målinger kommer, {rate}: trykk {pressure}</translation>
+        </message>
+        <message>
+            <source>Readings arrive, {rate}: pressure {pressure}, but {rejected} of {lines} lines are none: {reason}</source>
+            <translation>Målinger kommer, {rate}: trykk {pressure}, men {rejected} av {lines} linjer er ingen: {reason}</translation>
+        </message>
+        <message>
+            <source>Readings arrive too slowly, one in {interval} s; a job needs one at least every 2 s</source>
+            <translation>Målinger kommer for sakte, én på {interval} s; en jobb trenger minst én hvert 2. s</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: check cable and instrument. The last was {pressure}, {age} s ago</source>
+            <translation>Målingene har stanset: sjekk kabel og instrument. Den siste var {pressure}, for {age} s siden</translation>
+        </message>
+        <message>
+            <source>Reading what the file holds so far…</source>
+            <translation>Leser det filen inneholder så langt…</translation>
+        </message>
+        <message>
+            <source>The file can be read ({readings} readings) but nothing is added to it: is the other program recording?</source>
+            <translation>Filen kan leses ({readings} målinger), men ingenting kommer til: tar det andre programmet opp?</translation>
+        </message>
+        <message>
+            <source>The source has gone: {lost}</source>
+            <translation>Kilden er borte: {lost}</translation>
+        </message>
+        <message>
+            <source>The stream has ended after {readings} readings</source>
+            <translation>Datastrømmen sluttet etter {readings} målinger</translation>
+        </message>
+        <message>
+            <source>The file is empty: is the other program recording?</source>
+            <translation>Filen er tom: tar det andre programmet opp?</translation>
+        </message>
+        <message>
+            <source>The address answers but nothing comes: check that the instrument is on and sends</source>
+            <translation>Adressen svarer, men ingenting kommer: sjekk at instrumentet er på og sender</translation>
+        </message>
+        <message>
+            <source>The port opens but nothing comes: check baud rate, cable, and that the instrument is on and sends</source>
+            <translation>Porten åpner, men ingenting kommer: sjekk baudrate, kabel og at instrumentet er på og sender</translation>
+        </message>
+        <message>
+            <source>the first one</source>
+            <translation>den første</translation>
+        </message>
+        <message>
+            <source>many a second</source>
+            <translation>mange i sekundet</translation>
+        </message>
+        <message>
+            <source>{rate} a second</source>
+            <translation>{rate} i sekundet</translation>
+        </message>
+        <message>
+            <source>one in {interval} s</source>
+            <translation>én på {interval} s</translation>
+        </message>
+        <message>
+            <source>age not known: the readings lay in the file before</source>
+            <translation>alder ukjent: målingene lå i filen fra før</translation>
+        </message>
+        <message>
+            <source>{lines} lines, {readings} readings, {rejected} not understood</source>
+            <translation>{lines} linjer, {readings} målinger, {rejected} ikke forstått</translation>
+        </message>
+        <message>
+            <source>not used</source>
+            <translation>ikke brukt</translation>
+        </message>
+        <message>
+            <source>reply {reply}</source>
+            <translation>svar {reply}</translation>
+        </message>
+        <message>
+            <source>names of the columns</source>
+            <translation>navn på kolonnene</translation>
+        </message>
+        <message>
+            <source>about the section</source>
+            <translation>om seksjonen</translation>
+        </message>
+        <message>
+            <source>as it came: {bytes}</source>
+            <translation>slik det kom: {bytes}</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>tid</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation>dato</translation>
+        </message>
+        <message>
+            <source>pressure</source>
+            <translation>trykk</translation>
+        </message>
+        <message>
+            <source>second gauge</source>
+            <translation>andre manometer</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>rørtemperatur</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>øvre temperatur</translation>
+        </message>
+        <message>
+            <source>air temperature</source>
+            <translation>lufttemperatur</translation>
+        </message>
+        <message>
+            <source>vent valve</source>
+            <translation>avblåsningsventil</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>vakuum</translation>
+        </message>
+        <message>
+            <source>CO2 in the room</source>
+            <translation>CO2 i rommet</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>notat</translation>
+        </message>
+        <message>
+            <source>check sum</source>
+            <translation>kontrollsum</translation>
+        </message>
+        <message>
+            <source>empty</source>
+            <translation>tom</translation>
+        </message>
+        <message>
+            <source>not understood</source>
+            <translation>ikke forstått</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>åpen</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>stengt</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>stemmer</translation>
         </message>
     </context>
 </TS>

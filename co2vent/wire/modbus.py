@@ -110,6 +110,7 @@ class ModbusSource(PolledSource):
 
     def _ask(self) -> str:
         cells: dict[str, str] = {}
+        self.reply = ""
         for block in self._blocks:
             words, wrong = self._read_block(block)
             if words is None:
@@ -144,6 +145,8 @@ class ModbusSource(PolledSource):
             code = getattr(reply, "exception_code", 0)
             return None, f"Modbus exception {code} ({_EXCEPTION_WORDS.get(code, 'unknown')})"
         words = list(getattr(reply, "registers", ()))
+        shown = " ".join(f"{word:04X}" for word in words)
+        self.reply += f"{', ' if self.reply else ''}{block.table} {block.start}: {shown}"
         if len(words) != block.count:
             return None, f"{len(words)} registers where {block.count} were asked for"
         return words, ""

@@ -128,7 +128,7 @@ class PolledAsciiSource(PolledSource):
     def _ask(self) -> str:
         self._line.clear_input()  # a late answer to the last query must not pass for this one
         self._line.write(self._dialogue.query)
-        answer = b""
+        answer, self.reply = b"", ""
         give_up_at = time.monotonic() + REPLY_TIMEOUT_S
         while self._dialogue.end not in answer:
             left_s = give_up_at - time.monotonic()
@@ -137,6 +137,7 @@ class PolledAsciiSource(PolledSource):
                     raise lost(self.label, "no answer")
                 return f"{NO_READING}: no whole answer in time\n"
             answer += self._line.read(left_s)
+            self.reply = repr(answer)[2:-1]
         cells = self._dialogue.cells(answer.partition(self._dialogue.end)[0])
         if cells is None:
             return f"{NO_READING}: the answer is not as the pattern says\n"

@@ -30,6 +30,7 @@ class PolledSource(ReadOnlySource):
         self._due_s = 0.0
         self._header_due = True
         self._failures = 0
+        self.reply = ""  # the newest as it came, for a person to compare with what it is read as
         self._time_cell = columns.index("elapsed_s") if "elapsed_s" in columns else None
         self._last_time = ""
 

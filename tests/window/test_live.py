@@ -184,7 +184,7 @@ def test_connect_page_says_what_is_wrong_and_stays(qtbot, look) -> None:
     page.go()
     assert "source" in page.message.text()
     page.source.setEditText("COM3")
-    page.fields["gauge_full_scale"].setText("60")
+    page.form.fields["gauge_full_scale"].setText("60")
     page.go()
     assert "gauge_full_scale" in page.message.text()
     page.close_feed()
@@ -196,7 +196,7 @@ def test_connect_page_opens_a_source(qtbot, look, tmp_path) -> None:
     page = ConnectPage(look)
     qtbot.addWidget(page)
     page.show()
-    page.folder.setText(str(tmp_path / "records"))
+    page.form.folder.setText(str(tmp_path / "records"))
     page.source.setEditText(str(source))
     with qtbot.waitSignal(page.connected, timeout=10_000) as got:
         page.go()
