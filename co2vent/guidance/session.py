@@ -16,13 +16,14 @@ from math import inf, isfinite
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.events import Event, EventKind, Severity
+from co2vent.guidance.fall_forecast import FallForecast
 from co2vent.guidance.gauge_check import GaugeCheck
 from co2vent.guidance.prompts import Situation, prompt_for
 from co2vent.guidance.two_gauges import TwoGauges
 from co2vent.guidance.valve import ValveFinder
 from co2vent.guidance.vent_watch import Plateau, VentWatch
 from co2vent.guidance.view import Item, Tick, View
-from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
+from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.vented import mass_vented
 from co2vent.inference.verdict import EarlierHold, HoldContext, judge
@@ -108,6 +109,7 @@ class Session:
         self._metal_cold = False
         self._moved_s = 0.0  # when the valve last moved
         self.vent_watch = VentWatch()
+        self.fall = FallForecast()
         self.gauge_check = GaugeCheck()
         self.gauge_fault: str | None = None
         self._high_pa = self._high_limit_pa() or inf
@@ -158,6 +160,7 @@ class Session:
             self._void_evidence(at_s, "the clock ran backwards")
             self._withdraw("the clock ran backwards")
             self._recent.clear()
+            self.fall.reset()
             self.finder.reset()
             self.gauge.forget_neighbours()
             last = None
@@ -225,6 +228,7 @@ class Session:
             self._void_evidence(last.at_s + limit_s, f"no reading for more than {limit_s:.1f} s")
         self._withdraw("readings stopped")
         self.vent_watch.reset()
+        self.fall.reset()
         self._refresh_prompt(last.at_s + limit_s)
 
     def _come_back(self, at_s: float) -> None:
@@ -352,6 +356,7 @@ class Session:
         self.vent_open = open_now
         self._moved_s = at_s
         self.vent_watch.reset()
+        self.fall.reset()
         if open_now:
             if self.hold is not None:
                 self._end_hold(at_s)
@@ -483,6 +488,7 @@ class Session:
 
     def _watch_vent(self, reading: Reading) -> None:
         """A valve that is open and a pressure that does not fall is never a quiet hold."""
+        self.fall.see(reading)
         if self.setup.gas is not Gas.CO2:
             return
         rate = self._rate()
@@ -603,7 +609,13 @@ class Session:
             events=tuple(self.events),
             readings=self.readings,
             rejections=self.rejections,
+            stop_in_s=self._stop_in_s(),
         )
+
+    def _stop_in_s(self) -> Bounds | None:
+        if not self.vent_open or self.stale or self.vent_watch.plateau is not None:
+            return None
+        return self.fall.reaches(self.stop_pa, self.gauge)
 
     def first_mass_pa(self) -> float | None:
         """The pressure from which the mass vented is counted [Pa]."""

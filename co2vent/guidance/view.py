@@ -42,3 +42,4 @@ class View:
     events: tuple[Event, ...]
     readings: int
     rejections: int
+    stop_in_s: Bounds | None = None  # earliest and latest, vent left as it is; None: not foreseen
