@@ -1,6 +1,7 @@
 """Connect a gauge: the source and its test, what is known of the section, where readings go."""
 
 import threading
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from typing import Final
@@ -117,12 +118,18 @@ class ConnectPage(QWidget):
         self.message.set_max_px(sizes.text_px)
         self.message.setFixedHeight(round(sizes.text_px * (2.8 if self.message.text() else 0.5)))
         self.panel.set_look(palette, sizes)
+        self._fields.lay_out(1, sizes)
         for key in (self.back_key, self.view_key, self.go_key, self.test_key):
             key.set_theme(palette)
             key.set_sizes(sizes)
-        self._fields.lay_out(1, sizes)
-        if not sizes.portrait:
-            self.test_key.setFixedHeight(2 * sizes.target_px + self._fields.verticalSpacing())
+        both_rows_px = 2 * sizes.target_px + self._fields.verticalSpacing()
+        self.test_key.set_sizes(
+            replace(
+                sizes,
+                target_px=sizes.target_px if sizes.portrait else both_rows_px,
+                small_px=round(sizes.text_px * 1.2),
+            )
+        )
         self.source.set_row_height(sizes.target_px)
         self.form.set_sizes(sizes)
         self._top.setDirection(

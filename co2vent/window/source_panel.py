@@ -1,6 +1,6 @@
 """What a source shows while it is tried: the verdict, how the newest row is read, raw lines."""
 
-from PySide6.QtGui import QColor, QFontDatabase, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFontDatabase, QPainter, QPaintEvent, QTextCursor
 from PySide6.QtWidgets import (
     QBoxLayout,
     QGridLayout,
@@ -134,6 +134,8 @@ class SourcePanel(QWidget):
         self.lines.setTabChangesFocus(True)
         self.lines.setAccessibleName(translate("SourceTest", "Lines as they came"))
         self.lines_title.setBuddy(self.lines)
+        self._follows, self._writes = True, False
+        self.lines.verticalScrollBar().valueChanged.connect(self._scrolled)
         left, right = QVBoxLayout(), QVBoxLayout()
         left.addWidget(self.cells_title)
         left.addWidget(self.cells, 1)
@@ -169,18 +171,26 @@ class SourcePanel(QWidget):
 
     def _show_lines(self, words: str) -> None:
         """Follow the newest line, unless the person has scrolled back to read an older one."""
-        bar = self.lines.verticalScrollBar()
-        if bar.value() < bar.maximum() or words == self.lines.toPlainText():
+        if not self._follows or words == self.lines.toPlainText():
             return
+        self._writes = True
         self.lines.setPlainText(words)
+        self.lines.moveCursor(QTextCursor.MoveOperation.End)
+        bar = self.lines.verticalScrollBar()
         bar.setValue(bar.maximum())
+        self._writes = False
+
+    def _scrolled(self, value: int) -> None:
+        if not self._writes:
+            self._follows = value >= self.lines.verticalScrollBar().maximum()
 
     def forget(self) -> None:
         """Show nothing: what was shown is of another source."""
         self.verdict.say("", Severity.CALM)
         self.figures.say("")
         self.cells.show_cells([])
-        self.lines.clear()
+        self._follows = True
+        self._show_lines("")
 
     def set_look(self, palette: Palette, sizes: Sizes) -> None:
         """Take theme and sizes."""

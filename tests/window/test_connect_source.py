@@ -131,6 +131,29 @@ def test_rate_of_ten_a_second_is_told(qtbot, page, gauge, speak) -> None:
     assert rate == pytest.approx(10.0, rel=0.2)  # the speaker waits 0.1 s between two lines
 
 
+def test_the_newest_line_is_followed_until_the_person_scrolls_back(
+    qtbot, page, gauge, speak
+) -> None:
+    page.columns.setText("pressure_bar_g")
+    speaker = speak(lambda data: gauge.say(data * 5), lambda n: b"%d.25\n" % (n % 30))
+    _test(qtbot, page, gauge.device)
+    bar = page.panel.lines.verticalScrollBar()
+    qtbot.waitUntil(lambda: bar.maximum() > 20, timeout=5000)
+    qtbot.wait(500)
+    assert bar.value() == bar.maximum()
+    page.panel.lines.setFocus()
+    qtbot.keyClick(page.panel.lines, Qt.Key.Key_PageUp)
+    qtbot.keyClick(page.panel.lines, Qt.Key.Key_PageUp)
+    words, place = page.panel.lines.toPlainText(), bar.value()
+    qtbot.wait(500)
+    assert (page.panel.lines.toPlainText(), bar.value()) == (words, place)
+    assert place < bar.maximum()
+    for _ in range(5):
+        qtbot.keyClick(page.panel.lines, Qt.Key.Key_PageDown)
+    qtbot.waitUntil(lambda: page.panel.lines.toPlainText() != words, timeout=2000)
+    speaker.stop()
+
+
 def test_a_silent_port_says_what_to_check(qtbot, page, gauge) -> None:
     _test(qtbot, page, gauge.device)
     verdict = _until(qtbot, page, "nothing comes")
