@@ -1026,6 +1026,58 @@
             <source>stop</source>
             <translation>Stopp</translation>
         </message>
+        <message>
+            <source>stop in {early} to {late} ({percent} %)</source>
+            <translation>Stopp in {early} bis {late} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>liquid and vapour</source>
+            <translation>Flüssigkeit und Dampf</translation>
+        </message>
+        <message>
+            <source>dry ice and vapour</source>
+            <translation>Trockeneis und Dampf</translation>
+        </message>
+        <message>
+            <source>critical point</source>
+            <translation>kritischer Punkt</translation>
+        </message>
+        <message>
+            <source>heat content, kJ/kg</source>
+            <translation>Enthalpie, kJ/kg</translation>
+        </message>
+        <message>
+            <source>heat content, Btu/lb</source>
+            <translation>Enthalpie, Btu/lb</translation>
+        </message>
+        <message>
+            <source>{value} = boiling liquid at {temperature}</source>
+            <translation>{value} = siedende Flüssigkeit bei {temperature}</translation>
+        </message>
+        <message>
+            <source>Measured: pressure, metal.</source>
+            <translation>Gemessen: Druck, Metall.</translation>
+        </message>
+        <message>
+            <source>Line: vapour assumed as warm as the metal.</source>
+            <translation>Linie: Dampf angenommen so warm wie Metall.</translation>
+        </message>
+        <message>
+            <source>Dots: saturated vapour assumed.</source>
+            <translation>Punkte: Sattdampf angenommen.</translation>
+        </message>
+        <message>
+            <source>now: share not measured</source>
+            <translation>jetzt: Anteil nicht gemessen</translation>
+        </message>
+        <message>
+            <source>vapour by the metal temperature</source>
+            <translation>Dampf nach der Metalltemperatur</translation>
+        </message>
+        <message>
+            <source>saturated vapour assumed</source>
+            <translation>Sattdampf angenommen</translation>
+        </message>
     </context>
     <context>
         <name>Prompt</name>

@@ -1026,6 +1026,58 @@
             <source>stop</source>
             <translation>parada</translation>
         </message>
+        <message>
+            <source>stop in {early} to {late} ({percent} %)</source>
+            <translation>parada en {early} a {late} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>liquid and vapour</source>
+            <translation>líquido y vapor</translation>
+        </message>
+        <message>
+            <source>dry ice and vapour</source>
+            <translation>hielo seco y vapor</translation>
+        </message>
+        <message>
+            <source>critical point</source>
+            <translation>punto crítico</translation>
+        </message>
+        <message>
+            <source>heat content, kJ/kg</source>
+            <translation>entalpía, kJ/kg</translation>
+        </message>
+        <message>
+            <source>heat content, Btu/lb</source>
+            <translation>entalpía, Btu/lb</translation>
+        </message>
+        <message>
+            <source>{value} = boiling liquid at {temperature}</source>
+            <translation>{value} = líquido en ebullición a {temperature}</translation>
+        </message>
+        <message>
+            <source>Measured: pressure, metal.</source>
+            <translation>Medido: presión, metal.</translation>
+        </message>
+        <message>
+            <source>Line: vapour assumed as warm as the metal.</source>
+            <translation>Línea: vapor supuesto tan caliente como el metal.</translation>
+        </message>
+        <message>
+            <source>Dots: saturated vapour assumed.</source>
+            <translation>Puntos: se supone vapor saturado.</translation>
+        </message>
+        <message>
+            <source>now: share not measured</source>
+            <translation>ahora: proporción no medida</translation>
+        </message>
+        <message>
+            <source>vapour by the metal temperature</source>
+            <translation>vapor según la temperatura del metal</translation>
+        </message>
+        <message>
+            <source>saturated vapour assumed</source>
+            <translation>se supone vapor saturado</translation>
+        </message>
     </context>
     <context>
         <name>Prompt</name>

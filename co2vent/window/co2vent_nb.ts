@@ -1026,6 +1026,58 @@
             <source>stop</source>
             <translation>stopp</translation>
         </message>
+        <message>
+            <source>stop in {early} to {late} ({percent} %)</source>
+            <translation>stopp om {early} til {late} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>liquid and vapour</source>
+            <translation>væske og damp</translation>
+        </message>
+        <message>
+            <source>dry ice and vapour</source>
+            <translation>tørris og damp</translation>
+        </message>
+        <message>
+            <source>critical point</source>
+            <translation>kritisk punkt</translation>
+        </message>
+        <message>
+            <source>heat content, kJ/kg</source>
+            <translation>entalpi, kJ/kg</translation>
+        </message>
+        <message>
+            <source>heat content, Btu/lb</source>
+            <translation>entalpi, Btu/lb</translation>
+        </message>
+        <message>
+            <source>{value} = boiling liquid at {temperature}</source>
+            <translation>{value} = kokende væske ved {temperature}</translation>
+        </message>
+        <message>
+            <source>Measured: pressure, metal.</source>
+            <translation>Målt: trykk, metall.</translation>
+        </message>
+        <message>
+            <source>Line: vapour assumed as warm as the metal.</source>
+            <translation>Linje: damp antatt like varm som metallet.</translation>
+        </message>
+        <message>
+            <source>Dots: saturated vapour assumed.</source>
+            <translation>Prikker: mettet damp antatt.</translation>
+        </message>
+        <message>
+            <source>now: share not measured</source>
+            <translation>nå: andel ikke målt</translation>
+        </message>
+        <message>
+            <source>vapour by the metal temperature</source>
+            <translation>damp etter metalltemperaturen</translation>
+        </message>
+        <message>
+            <source>saturated vapour assumed</source>
+            <translation>mettet damp antatt</translation>
+        </message>
     </context>
     <context>
         <name>Prompt</name>

@@ -1,4 +1,9 @@
-"""The pictures beside the figures: trace, P-T diagram and events, as many as there is room for."""
+"""The pictures beside the figures: trace, P-T diagram and events, as many as there is room for.
+
+The log p-h diagram is for those who want it: it comes last when the views are turned, never beside.
+"""
+
+from pathlib import Path
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
@@ -7,6 +12,7 @@ from PySide6.QtWidgets import QBoxLayout, QWidget
 from co2vent.guidance.session import View
 from co2vent.window.events_list import EventsList
 from co2vent.window.frame import Frame
+from co2vent.window.heat_plot import HeatPlot
 from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
 from co2vent.window.sizes import Sizes
@@ -15,12 +21,13 @@ from co2vent.window.theme import Palette
 from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
 
-VIEWS = 4  # trace, diagram, events, holds over each other
+VIEWS = 5  # trace, diagram, events, holds over each other, log p-h
+HEAT_VIEW = 4
 WIDE_PX = 800  # from this width on two pictures stand side by side
 
 
 class PlotsPanel(QWidget):
-    """Views in turn: trace (with the diagram where it fits), diagram, events, holds."""
+    """Views in turn: trace (with the diagram where it fits), diagram, events, holds, log p-h."""
 
     event_chosen = Signal(float)
 
@@ -30,6 +37,7 @@ class PlotsPanel(QWidget):
         self.line = LinePlot(self)
         self.events = EventsList(self)
         self.holds = HoldsPlot(self)
+        self.heat = HeatPlot(self)
         self.events.chosen.connect(self.event_chosen)
         self._beside = QWidget(self)
         self._side = QBoxLayout(QBoxLayout.Direction.TopToBottom, self._beside)
@@ -38,6 +46,7 @@ class PlotsPanel(QWidget):
         self._side.addWidget(self.line, 3)
         self._side.addWidget(self.events, 2)
         self._side.addWidget(self.holds, 3)
+        self._side.addWidget(self.heat, 3)
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(4)
@@ -47,12 +56,12 @@ class PlotsPanel(QWidget):
 
     def set_theme(self, palette: Palette) -> None:
         """Paint in the colours of `palette`."""
-        for part in (self.trace, self.line, self.events, self.holds):
+        for part in (self.trace, self.line, self.events, self.holds, self.heat):
             part.set_theme(palette)
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
-        for part in (self.trace, self.line, self.events, self.holds):
+        for part in (self.trace, self.line, self.events, self.holds, self.heat):
             part.set_sizes(sizes)
         self._arrange()
 
@@ -61,6 +70,16 @@ class PlotsPanel(QWidget):
         self.trace.set_units(units)
         self.line.set_units(units)
         self.holds.set_units(units)
+        self.heat.set_units(units)
+
+    @property
+    def shows_heat(self) -> bool:
+        """Whether the log p-h diagram is the view."""
+        return self._view == HEAT_VIEW
+
+    def save_svg(self, path: Path, words: str) -> bool:
+        """Write the drawing in view as SVG, else the trace; return whether it was written."""
+        return (self.heat if self.shows_heat else self.trace).save_svg(path, words)
 
     def next_view(self) -> None:
         """Turn to the next view."""
@@ -89,6 +108,7 @@ class PlotsPanel(QWidget):
         self._beside.setVisible(self._view != 0 or room)
         self.line.setVisible(self._view == 1 or (self._view == 0 and room))
         self.holds.setVisible(self._view == 3)
+        self.heat.setVisible(self._view == HEAT_VIEW)
         self.events.setVisible(self._view == 2 or (self._view == 0 and room))
 
     def show_view(self, traces: Traces, frame: Frame, view: View) -> None:
@@ -100,6 +120,8 @@ class PlotsPanel(QWidget):
             self.line.show_path(traces, rows, view)
         if self.holds.isVisible():
             self.holds.show_holds(traces, rows, view)
+        if self.heat.isVisible():
+            self.heat.show_path(traces, rows, view)
         if self.events.isVisible():
             self.events.show_events(view.events if frame.events is None else frame.events)
 

@@ -3,16 +3,16 @@
 from pathlib import Path
 from typing import Any, Final
 
-import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QKeyEvent, QPainter
-from PySide6.QtSvg import QSvgGenerator
+from PySide6.QtGui import QColor, QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from co2vent.guidance.events import Event, EventKind
 from co2vent.guidance.session import View
 from co2vent.window import text
+from co2vent.window.drawing_file import save_svg
+from co2vent.window.fall_band import FallBand
 from co2vent.window.hold_marks import HoldMarks
 from co2vent.window.plot_style import (
     DASH,
@@ -47,7 +47,6 @@ MARKED_EVENTS: Final = {
     EventKind.NOTE,
     EventKind.HOLD_VOIDED,
 }
-FALL_LEAST_PA_PER_S: Final = 50.0  # a slower fall gives no time to the stop pressure worth a line
 
 
 class TracePlot(QWidget):
@@ -81,13 +80,13 @@ class TracePlot(QWidget):
             "line": self._add_curve(self.temperature),
             "upper": self._add_curve(self.temperature),
         }
-        self._fall = self._add_curve(self.pressure)
         self._ahead = self._add_curve(self.pressure)
         self._under = self._add_curve(self.pressure)
         self._other: Traces | None = None
         self._triple = self._level()
         self._stop = self._level()
         self.holds = HoldMarks(self.pressure)
+        self.fall = FallBand(self.pressure)
         self.cursor_line = TraceCursor(self.pressure)
         box = self.pressure.getViewBox()
         box.sigXRangeChanged.connect(self._range_changed)
@@ -129,7 +128,6 @@ class TracePlot(QWidget):
         self._curves["saturation"].setPen(pen(palette.saturation, 1, DOT, sizes))
         self._under.setPen(pen(palette.liquid_curve, LINE_PX, DASH, sizes))
         self._ahead.setPen(pen(palette.rule, 1, sizes=sizes))
-        self._fall.setPen(pen(palette.trace, LINE_PX, DOT, sizes))
         self._triple.setPen(pen(palette.triple_point, 3, sizes=sizes))
         self._stop.setPen(pen(palette.stop, LINE_PX, DASH, sizes))
         font = plain_font(self._sizes)
@@ -137,6 +135,7 @@ class TracePlot(QWidget):
             line.label.setColor(QColor(colour))
             line.label.setFont(font)
         self.holds.set_theme(palette, font, sizes)
+        self.fall.set_theme(palette, font, sizes)
         self.cursor_line.set_theme(palette, font)
 
     def set_sizes(self, sizes: Sizes) -> None:
@@ -177,7 +176,7 @@ class TracePlot(QWidget):
         self._draw_curves()
         self.cursor_line.show(traces, rows, self._scale)
         self.holds.show(view, self._scale, self.cursor_line.hold_under(view))
-        self._show_fall(view)
+        self.fall.show(view, self._scale)
         self._show_events(view.events)
 
     def _draw_curves(self) -> None:
@@ -215,19 +214,10 @@ class TracePlot(QWidget):
         gap = float(self._scale.up(view.stop_pressure_pa) - self._scale.up(view.triple_point_pa))
         line_px = plain_font(self._sizes).pixelSize() * 1.7
         side = 1.0 if gap / max(height, 1e-9) < line_px else 0.0
-        self._stop.label.anchors = [(1.0, side), (1.0, side)]
+        end = 0.0 if self.fall.falling(view) else 1.0  # the foreseen fall ends at the right
+        self._stop.label.orthoPos = 0.005 + 0.99 * end
+        self._stop.label.anchors = [(end, side), (end, side)]
         self._stop.label.updatePosition()
-
-    def _show_fall(self, view: View) -> None:
-        """Draw where the pressure goes at the present rate of fall, down to the stop pressure."""
-        latest, rate = view.latest, view.rate_pa_per_s
-        falling = latest is not None and rate is not None and rate < -FALL_LEAST_PA_PER_S
-        if not falling or view.vent_open is False or latest is None or rate is None:
-            self._fall.setData([], [])
-            return
-        seconds = max(0.0, (view.stop_pressure_pa - latest.pressure_pa) / rate)
-        ends = self._scale.up(np.array([latest.pressure_pa, view.stop_pressure_pa]))
-        self._fall.setData(np.array([latest.at_s, latest.at_s + seconds]), ends)
 
     def _show_events(self, events: tuple[Event, ...]) -> None:
         marked = [event for event in events if event.kind in MARKED_EVENTS]
@@ -243,22 +233,7 @@ class TracePlot(QWidget):
 
     def save_svg(self, path: Path, words: str) -> bool:
         """Write the picture as SVG, `words` of the banner in it; return whether it was written."""
-        generator = QSvgGenerator()
-        generator.setFileName(str(path))
-        generator.setSize(self.layout_widget.size())
-        generator.setViewBox(self.layout_widget.rect())
-        generator.setTitle(words or "co2vent")
-        self.pressure.setTitle(words or None)
-        painter = QPainter()
-        try:
-            if not painter.begin(generator):
-                return False
-            painter.fillRect(self.layout_widget.rect(), QColor(self._palette.page))
-            self.layout_widget.scene().render(painter)
-            painter.end()
-        finally:
-            self.pressure.setTitle(None)
-        return path.exists()
+        return save_svg(path, self.layout_widget, self.pressure, self._palette.page, words)
 
     # --- cursor ------------------------------------------------------------------------------
 

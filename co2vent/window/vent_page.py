@@ -282,18 +282,19 @@ class VentPage(QWidget):
         save_as(self, "png", lambda path: self.grab().save(str(path), "PNG"))
 
     def save_drawing(self) -> None:
-        """Save the trace as SVG, with the words of the banner in it."""
+        """Save the drawing in view (trace or log p-h) as SVG, the words of the banner in it."""
         plots = self._plots
         if plots is not None:
-            save_as(self, "svg", lambda path: plots.trace.save_svg(path, self.panel.banner.words))
+            save_as(self, "svg", lambda path: plots.save_svg(path, self.panel.banner.words))
 
     def save_readings(self) -> None:
         """Save the readings so far as a readings log."""
         frame = self.feed.frame()
         view = frame.view
         if view is not None:
-            traces, mode = self.feed.traces, self.feed.mode
-            save_as(self, "csv", lambda path: save_log(path, traces, frame.rows, view, mode))
+            traces, rows, mode = self.feed.traces, frame.rows, self.feed.mode
+            heat = self._plots is not None and self._plots.shows_heat
+            save_as(self, "csv", lambda path: save_log(path, traces, rows, view, mode, heat=heat))
 
     def _show_help(self) -> None:
         self._help.say(help_of(self.panel.shown.instruction))

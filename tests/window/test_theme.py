@@ -53,6 +53,12 @@ def test_all_text_has_seven_to_one(palette: Palette) -> None:
 
 
 @palettes
+def test_the_two_curves_of_a_hold_differ_in_luminance(palette: Palette) -> None:
+    # no rule asks it of lines that differ in dash, width and signs too; 1.5 as for the severities
+    assert contrast(palette.vapor_curve, palette.liquid_curve) >= 1.5
+
+
+@palettes
 def test_all_lines_have_three_to_one_on_page_and_hold(palette: Palette) -> None:
     for colour in (
         palette.trace, palette.temperature, palette.triple_point, palette.stop,
