@@ -160,7 +160,7 @@ class SourcePanel(QWidget):
             self.verdict.say(said, Severity.CAUTION)
         else:
             self.verdict.say(verdict(heard, now_s, source, units), severity_of(finding))
-        self.figures.say(figures(heard, now_s))
+        self.figures.say(figures(heard, now_s, ended=bool(said)))
         self.cells.show_cells(cell_words(heard.newest, units) if heard.newest is not None else [])
         for part in (self.cells_title, self.cells):
             part.setVisible(heard.newest is not None)

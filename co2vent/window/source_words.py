@@ -138,21 +138,22 @@ def rate_words(interval_s: float | None) -> str:
     )
 
 
-def figures(heard: Heard, now_s: float) -> str:
-    """Return rate, age and counts in one line."""
+def figures(heard: Heard, now_s: float, *, ended: bool = False) -> str:
+    """Return rate, age and counts in one line; of a test that has ended only the counts."""
     if heard.opened_s is None:
         return ""
-    age_s = heard.age_s(now_s)
-    age = text.age(age_s)
-    if age_s is None and heard.readings:
-        age = translate("SourceTest", "age not known: the readings lay in the file before")
-    parts = [age]
-    if heard.interval_s is not None:
-        parts.insert(0, rate_words(heard.interval_s))
     counts = translate(
         "SourceTest", "{lines} lines, {readings} readings, {rejected} not understood"
     )
-    parts.append(counts.format(lines=heard.lines, readings=heard.readings, rejected=heard.rejected))
+    parts = [counts.format(lines=heard.lines, readings=heard.readings, rejected=heard.rejected)]
+    if not ended:
+        age_s = heard.age_s(now_s)
+        age = text.age(age_s)
+        if age_s is None and heard.readings:
+            age = translate("SourceTest", "age not known: the readings lay in the file before")
+        parts.insert(0, age)
+        if heard.interval_s is not None:
+            parts.insert(0, rate_words(heard.interval_s))
     if heard.newest is not None and heard.newest.setup is not None and heard.newest.setup.simulated:
         parts.append(translate("Banner", "SIMULATED: invented readings"))
     return " · ".join(parts)

@@ -329,6 +329,48 @@ def test_leaving_the_page_frees_the_port(qtbot, look, gauge) -> None:
     serial.Serial(gauge.device, exclusive=True).close()
 
 
+@pytest.mark.parametrize("kind", ["long file", "flood"])
+def test_the_window_lives_while_more_comes_than_can_be_read(qtbot, page, tmp_path, kind) -> None:
+    row = b"12.345,-31.5\n"
+    stop = threading.Event()
+    server = socket.create_server(("127.0.0.1", 0))
+
+    def flood() -> None:
+        client, _ = server.accept()
+        with client:
+            client.sendall(b"# a flood\npressure_bar_g,line_temperature_degC\n")
+            while not stop.wait(0.013):  # 1 MB/s
+                client.sendall(row * 1000)
+
+    flooding = threading.Thread(target=flood, daemon=True)
+    if kind == "flood":
+        flooding.start()
+        source = f"tcp://127.0.0.1:{server.getsockname()[1]}"
+    else:
+        log = tmp_path / "long.csv"
+        log.write_bytes(b"elapsed_s,pressure_bar_g\n" + b"1,12.345\n" * 500_000)
+        source = str(log)
+    page.columns.setText("")
+    beats: list[float] = []
+    beat = QTimer()
+    beat.setInterval(10)
+    beat.timeout.connect(lambda: beats.append(time.monotonic()))
+    _test(qtbot, page, source)
+    beat.start()
+    qtbot.wait(2500)
+    beat.stop()
+    verdict = page.panel.verdict.label.text()
+    stop.set()
+    if kind == "flood":
+        flooding.join(2.0)
+    server.close()
+    page.test_key.click()
+    assert page.trial.last.wait(2.0)
+    assert ("Reading what the file holds" if kind == "long file" else "Readings arrive") in verdict
+    gaps = sorted(after - before for before, after in pairwise(beats))
+    assert gaps[-1] < 0.2, gaps[-5:]
+
+
 def test_the_window_lives_while_a_source_is_opened_and_closed(qtbot, page) -> None:
     beats: list[float] = []
     beat = QTimer()
@@ -353,6 +395,7 @@ def test_the_test_key_stops_and_a_second_test_follows_at_once(qtbot, page, gauge
     _until(qtbot, page, "Readings arrive")
     qtbot.keyClick(page, Qt.Key.Key_T, CONTROL)
     assert "stopped" in page.panel.verdict.label.text()
+    assert "old" not in page.panel.figures.text()  # an age that stands still would be a lie
     qtbot.keyClick(page, Qt.Key.Key_T, CONTROL)  # the first may still hold the port
     _until(qtbot, page, "Readings arrive")
 

@@ -204,3 +204,32 @@ def test_a_request_to_end_closes_the_record_whole(desk: Desk, tmp_path: Path) ->
     desk.process.send_signal(signal.SIGTERM)
     assert desk.process.wait(timeout=PATIENCE_S) == 0
     assert len(read_log(record).readings) == 50
+
+
+def test_a_source_is_tried_and_then_connected_by_keyboard(desk: Desk) -> None:
+    with socket.create_server(("127.0.0.1", 0)) as server:
+        server.settimeout(PATIENCE_S)
+        desk.start()
+        desk.keys("c")
+        desk.keys("ctrl+a")
+        desk.type(f"tcp://127.0.0.1:{server.getsockname()[1]}")
+        desk.keys("Return")
+        tried, _address = server.accept()
+        with tried:
+            tried.sendall(b"# simulated: yes\npressure_bar_g\n12.3\n12.4\n")
+            time.sleep(1.0)
+            desk.keys("ctrl+Return")
+            tried.settimeout(PATIENCE_S)
+            assert tried.recv(1) == b""  # the test is closed before the job's own source opens
+            connected, _address = server.accept()
+        with connected:
+            connected.sendall(b"# simulated: yes\npressure_bar_g\n")
+            for row in range(10):
+                connected.sendall(f"12.{row}\n".encode())
+                time.sleep(0.1)
+            record = desk.until(lambda: desk.files("*.csv"))[0]
+            desk.until(lambda: "12.9" in record.read_text(encoding="utf-8"))
+            desk.keys("ctrl+q", "e")
+            assert desk.process is not None
+            assert desk.process.wait(timeout=PATIENCE_S) == 0
+    assert len(read_log(record).readings) == 10
