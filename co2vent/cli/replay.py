@@ -1,13 +1,15 @@
 """`co2vent replay`: the window on a recorded vent."""
 
 import argparse
+from collections.abc import Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.cli.window_options import add_window_options, open_window
 from co2vent.errors import RefusedInputError
-from co2vent.readings.log_file import read_log
+from co2vent.readings.log_file import LARGE_BYTES, read_log
 
 if TYPE_CHECKING:
     from co2vent.window.main_window import MainWindow
@@ -36,7 +38,10 @@ def run(args: argparse.Namespace) -> int:
     if not 0.01 <= args.speed <= 10_000:
         raise RefusedInputError("--speed: give a number from 0.01 to 10000")
     path = log_path(args.file)
-    log = read_log(path, column_names(args), metadata_overrides(args))
+    columns, overrides = column_names(args), metadata_overrides(args)
+    if path.is_file() and path.stat().st_size > LARGE_BYTES:
+        return _replay_large(args, path, columns, overrides)
+    log = read_log(path, columns, overrides)
     from co2vent.window.app import check_display
 
     check_display()
@@ -47,3 +52,15 @@ def run(args: argparse.Namespace) -> int:
             page.begin_at(args.start_s)
 
     return open_window(args, first)
+
+
+def _replay_large(
+    args: argparse.Namespace, path: Path, columns: Sequence[str] | None, overrides: dict[str, str]
+) -> int:
+    """Open the window at once; it reads the log, and says what it can't read."""
+    from co2vent.window.app import check_display
+    from co2vent.window.opening import Opening
+
+    check_display()
+    opening = Opening(path, columns, overrides)
+    return open_window(args, lambda window: window.load(opening, path, args.speed, args.start_s))

@@ -1,9 +1,9 @@
 """A whole log at once: clean blocks in numpy, everything else line by line, the same result."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Final
+from typing import BinaryIO, Final
 
 import numpy as np
 
@@ -16,6 +16,7 @@ from co2vent.readings.metadata import unknown_keys
 from co2vent.readings.reading import Reading, Rejection, Setup
 
 BLOCK_BYTES: Final = 1 << 20
+LARGE_BYTES: Final = 5_000_000  # from here on, some third of a second to read: not while one waits
 # Large enough for numpy; a piece with an unusual line is halved down to the small size, some
 # hundred rows, which the line decoder takes in 2 ms.
 PIECE_BYTES: Final = 1 << 16
@@ -59,20 +60,31 @@ def read_log(
     path: Path,
     columns: Sequence[str] | None = None,
     overrides: Mapping[str, str] | None = None,
+    watch: Callable[[int], None] | None = None,
 ) -> LogFile:
-    """Read a log file.
+    """Read a log file; `watch` is told how many bytes were read, some times a second.
 
     Raises:
+        Exception: whatever `watch` raises, to give up.
         SourceUnavailableError: the file can't be opened.
         RefusedInputError: no pressure, unit, datum, time or reading; see `LogDecoder`.
     """
     try:
         with path.open("rb") as file:
-            return _read_blocks(iter(lambda: file.read(BLOCK_BYTES), b""), columns, overrides)
+            return _read_blocks(_watched(file, watch), columns, overrides)
     except OSError as error:
         raise SourceUnavailableError(
             f"{path}: {error.strerror or error}; check the name and the access to it"
         ) from error
+
+
+def _watched(file: BinaryIO, watch: Callable[[int], None] | None) -> Iterator[bytes]:
+    taken = 0
+    while block := file.read(BLOCK_BYTES):
+        yield block
+        taken += len(block)
+        if watch is not None:
+            watch(taken)
 
 
 def decode_log(

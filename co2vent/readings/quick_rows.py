@@ -6,8 +6,7 @@ its digits, as an integer below 2**53, divided by a power of ten (see `clean_row
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -29,16 +28,15 @@ PAD: Final = 16  # bytes before a block, so that no window of eight starts befor
 WIDEST: Final = 17  # characters of a plain cell: sign, eight digits, point, seven or more decimals
 MOST_DECIMALS: Final = 6
 
-Singles = NDArray[np.float32]
 Bytes = NDArray[np.uint8]
+Singles = NDArray[np.float32]
 
 _DRAWN: Final = (
     Role.ELAPSED, Role.PRESSURE, Role.LINE_TEMPERATURE, Role.UPPER_TEMPERATURE,
 )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class QuickBlock:
+class QuickBlock(NamedTuple):
     """Rows of a log, unchecked, in file order. NaN: no number in that cell."""
 
     at_s: Floats
@@ -66,11 +64,10 @@ class QuickForm:
         """Return the rows of the whole lines in `buffer[PAD:end]`, `None` where they are not known.
 
         Lines that are comments, and rows whose time or pressure is no number, are left out. The
-        bytes of `buffer` before `PAD` are written over.
+        bytes of `buffer` before `PAD` are written over; nothing is copied.
         """
-        lines = _Lines(buffer[:end], self._count)
         try:
-            return self._read(lines)
+            return self._read(_Lines(buffer[:end], self._count))
         except _UnknownFormError:
             return None
 

@@ -10,13 +10,14 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QFileDialog
 
 from co2vent.errors import Co2ventError
-from co2vent.readings.log_file import LogFile, read_log
+from co2vent.readings.log_file import LARGE_BYTES, LogFile, read_log
 from co2vent.window.app_instance import application
 from co2vent.window.commands import Command
 from co2vent.window.icons import icon
 from co2vent.window.languages import ENGLISH, available, install
-from co2vent.window.loading_page import LARGE_BYTES, LoadingPage
+from co2vent.window.loading_page import LoadingPage
 from co2vent.window.look import Look
+from co2vent.window.opening import Opening
 from co2vent.window.page_stack import PageStack
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
@@ -184,7 +185,7 @@ class MainWindow(PageStack):
         """Replay the log at `path`; a log that can't be read is said in a sentence."""
         try:
             if path.stat().st_size > LARGE_BYTES:
-                self._load(path, speed)
+                self.load(Opening(path), path, speed)
                 return
             log = read_log(path)
         except (Co2ventError, OSError) as error:
@@ -192,16 +193,19 @@ class MainWindow(PageStack):
             return
         self.replay(log, path.name, speed)
 
-    def _load(self, path: Path, speed: float) -> None:
-        def opened(log: LogFile) -> None:
+    def load(self, opening: Opening, path: Path, speed: float, start_s: float = 0.0) -> None:
+        """Show a large log while it is read, UNCHECKED, and replay it when it has been checked."""
+
+        def opened(index: ReplayIndex) -> None:
             self.go_to_start()
-            self.replay(log, path.name, speed)
+            self._replay(index, path.name, speed).begin_at(start_s)
 
         def refused(sentence: str) -> None:
             self.go_to_start()
             self.complain(sentence)
 
-        page = LoadingPage(path, self.look, self)
+        self.go_to_start()
+        page = LoadingPage(path, opening, self.look, self)
         page.back.connect(self.go_to_start)
         page.loaded.connect(opened)
         page.refused.connect(refused)
@@ -210,8 +214,10 @@ class MainWindow(PageStack):
         page.start()
 
     def replay(self, log: LogFile, name: str, speed: float = 1.0) -> ReplayPage:
-        """Show the replay of a log that has been read."""
-        index = ReplayIndex(log)
+        """Show the replay of a log that has been read and checked."""
+        return self._replay(ReplayIndex(log), name, speed)
+
+    def _replay(self, index: ReplayIndex, name: str, speed: float) -> ReplayPage:
         feed = ReplayFeed(index, name, time.monotonic, speed)
         index.start()
         page = ReplayPage(feed, self.look, self)

@@ -6,7 +6,7 @@ thousand and every moment at which something happened.
 """
 
 import threading
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
@@ -32,8 +32,10 @@ class ReplayIndex:
     """Runs the record once; `moments` grows while it runs."""
 
     def __init__(self, log: LogFile) -> None:
-        self._log = log
-        self.traces, self._rows = Traces.of(log.readings)
+        self._log: LogFile | None = log  # until it has run: then the traces hold what is shown
+        self._span_s = float(log.readings.at_s[-1] - log.readings.at_s[0])
+        self.traces, breaks = Traces.of(log.readings)
+        self._breaks: list[int] = breaks.tolist()
         self.setup = log.setup
         self.moments: list[Moment] = []
         self._times_s: list[float] = []
@@ -67,8 +69,7 @@ class ReplayIndex:
         """The play time [s] of the whole record; an estimate until it has run."""
         if self.done:
             return self.known_until_s
-        at_s = self._log.readings.at_s
-        return max(float(at_s[-1] - at_s[0]), self.known_until_s)
+        return max(self._span_s, self.known_until_s)
 
     def at(self, play_s: float) -> Moment | None:
         """Return the newest moment not later than `play_s`; the first one before that."""
@@ -104,16 +105,23 @@ class ReplayIndex:
             self._run_core()
         except Exception as error:  # noqa: BLE001 - shown on the screen; the trace stays usable
             self.failure = f"{type(error).__name__}: {error}"
+        self._log = None
         self.done = True
 
+    def _rows_until(self, readings: int) -> int:
+        """Return how many rows of the traces the first `readings` readings take."""
+        return readings + bisect_left(self._breaks, readings - 1)
+
     def _run_core(self) -> None:
-        readings = self._log.readings
+        log = self._log
+        assert log is not None
+        readings = log.readings
         every = len(readings) > MOST_MOMENTS
         spacing_s = self.length_s / MOST_MOMENTS if every else 0.0
-        session = begin(self._log.setup)
+        session = begin(log.setup)
         taken, shift_s, last_at_s, kept_s = 0, -float(readings.at_s[0]), None, -1e9
         play_s = 0.0
-        for item in self._log.items():
+        for item in log.items():
             if self._stop.is_set():
                 return
             session, events = advance(session, item)
@@ -125,7 +133,7 @@ class ReplayIndex:
             play_s = item.at_s + shift_s
             taken += 1
             if events or play_s - kept_s >= spacing_s:
-                self._keep(play_s, int(self._rows[taken - 1]), view(session))
+                self._keep(play_s, self._rows_until(taken), view(session))
                 kept_s = play_s
         session, _events = finish(session)
-        self._keep(play_s, int(self._rows[taken - 1]) if taken else 0, view(session))
+        self._keep(play_s, self._rows_until(taken) if taken else 0, view(session))

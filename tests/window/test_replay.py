@@ -1,5 +1,6 @@
 """Replay: the view of a moment is the one the core had then; play, pause, seek, jump."""
 
+import numpy as np
 import pytest
 
 from co2vent.guidance.session import advance, begin, finish, view
@@ -98,13 +99,15 @@ def test_in_a_gap_of_the_record_the_screen_turns_stale(clock) -> None:
 def test_traces_of_a_record_break_at_gaps(log) -> None:
     lines = vent_log(100).decode().splitlines()
     readings = decode_log("\n".join(lines[:-60] + lines[-20:]).encode()).readings
-    traces, rows = Traces.of(readings)
+    traces, breaks = Traces.of(readings)
     one_by_one = Traces()
     for reading in readings.readings():
         one_by_one.append(reading)
     assert len(traces) == len(readings) + 1 == len(one_by_one)
-    assert rows[-1] == len(traces)
-    assert (traces.pressure_pa() == one_by_one.pressure_pa()).sum() == len(readings)
+    assert breaks.tolist() == [39]
+    np.testing.assert_array_equal(traces.pressure_pa(), one_by_one.pressure_pa())
+    np.testing.assert_array_equal(traces.at_s(), one_by_one.at_s())
+    np.testing.assert_array_equal(traces.gaps(), one_by_one.gaps())
     assert traces.nbytes / len(Traces.of(log.readings)[0]) < 60
 
 

@@ -1,0 +1,137 @@
+"""Opens a large log in threads of its own: first a quick look at its rows, then all checks.
+
+The quick look is for drawing alone. What is judged, exported or replayed comes from the checked
+reading, which takes its place wholly.
+"""
+
+from collections.abc import Mapping, Sequence
+from importlib import import_module
+from io import FileIO
+from pathlib import Path
+from threading import Event, Thread
+from typing import Final
+
+import numpy as np
+
+from co2vent.errors import Co2ventError
+from co2vent.readings.log_file import read_log
+from co2vent.readings.quick_rows import (
+    HEAD_BYTES,
+    PAD,
+    QuickForm,
+    quick_form,
+)
+from co2vent.readings.reading import Setup
+from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.traces import Traces
+
+BLOCK_BYTES: Final = 1 << 20  # some 20,000 rows: their columns stay in the processor's cache
+SPARE_ROWS: Final = 4096
+
+
+class _GivenUpError(Exception):
+    """Nobody waits for this log any more."""
+
+
+class Opening:
+    """A log being opened; the attributes are set whole, each by one assignment."""
+
+    def __init__(
+        self,
+        path: Path,
+        columns: Sequence[str] | None = None,
+        overrides: Mapping[str, str] | None = None,
+    ) -> None:
+        self._path = path
+        self._columns = columns
+        self._overrides = overrides
+        self.size = path.stat().st_size
+        self.unchecked: tuple[Traces, Setup] | None = None
+        self.looked = False  # the quick look has ended, with or without a trace
+        self.checked: ReplayIndex | None = None
+        self.failure = ""
+        self.share = 0.0  # of the bytes, checked
+        self._given_up = Event()
+        self._thread = Thread(target=self._run, name="opening", daemon=True)
+
+    def start(self) -> None:
+        """Begin."""
+        self._thread.start()
+
+    def give_up(self) -> None:
+        """Stop soon; nothing is waited for."""
+        self._given_up.set()
+
+    @property
+    def running(self) -> bool:
+        """Whether the threads still work."""
+        return self._thread.is_alive()
+
+    def _run(self) -> None:
+        drawing = Thread(target=_load_drawing, name="drawing library", daemon=True)
+        drawing.start()
+        try:
+            self.unchecked = self._look()
+            drawing.join()  # the window draws with it: it is not to wait for the import
+            self.looked = True
+            log = read_log(self._path, self._columns, self._overrides, self._watch)
+            index = ReplayIndex(log)
+            del log
+            index.traces.prepare()
+            self._watch(self.size)
+            self.checked = index
+        except _GivenUpError:
+            pass
+        except Co2ventError as error:
+            self.failure = str(error)
+        except Exception as error:  # noqa: BLE001 - a thread has nobody to raise to
+            self.failure = f"{self._path.name}: {type(error).__name__}: {error}"
+        finally:
+            drawing.join()
+
+    def _watch(self, taken: int) -> None:
+        if self._given_up.is_set():
+            raise _GivenUpError
+        self.share = taken / max(1, self.size)
+
+    def _look(self) -> tuple[Traces, Setup] | None:
+        """Return the unchecked trace, `None` where the log is of another form."""
+        try:
+            with self._path.open("rb", buffering=0) as file:
+                form = quick_form(file.read(HEAD_BYTES), self._columns, self._overrides)
+                if form is None:
+                    return None
+                file.seek(form.start)
+                traces = self._read_rows(file, form)
+        except OSError:
+            return None  # the checked reading says what is wrong
+        if traces is None or not len(traces):
+            return None
+        traces.prepare()
+        return traces, form.setup
+
+    def _read_rows(self, file: FileIO, form: QuickForm) -> Traces | None:
+        """Return the rows from here on. One thread: two of them only gave more to copy."""
+        memory = bytearray(PAD + BLOCK_BYTES)
+        buffer = np.frombuffer(memory, np.uint8)  # the same bytes
+        traces: Traces | None = None
+        end = PAD
+        while taken := file.readinto(memoryview(memory)[end:]):
+            if self._given_up.is_set():
+                raise _GivenUpError
+            end += taken
+            whole = memory.rfind(b"\n", PAD, end) + 1
+            block = form.read(buffer, whole) if whole else None
+            if block is None:
+                return None
+            if traces is None:
+                rows = len(block.at_s) / (whole - PAD) * self.size
+                traces = Traces.unchecked(int(1.02 * rows) + SPARE_ROWS)
+            traces.extend(block.at_s, (*block[1:], None))
+            memory[PAD : PAD + end - whole] = memory[whole:end]
+            end = PAD + end - whole
+        return traces
+
+
+def _load_drawing() -> None:
+    import_module("co2vent.window.plots_panel")
