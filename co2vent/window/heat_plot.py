@@ -13,24 +13,16 @@ import pyqtgraph as pg
 from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from co2vent.co2 import (
-    CRITICAL_TEMPERATURE_K,
-    TRIPLE_PRESSURE_PA,
-    TRIPLE_TEMPERATURE_K,
-    equilibrium_temperature_k_array,
-    liquid_enthalpy_j_kg_array,
-    saturation_pressure_pa_array,
-    solid_enthalpy_j_kg_array,
-    sublimation_pressure_pa_array,
-    vapor_enthalpy_j_kg_array,
-    vapor_enthalpy_saturated_j_kg_array,
-)
+from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.session import View
+from co2vent.inference.outcome import Charge
 from co2vent.readings.reading import Gas
 from co2vent.units import temperature_from_k, temperature_to_k
 from co2vent.window import text
 from co2vent.window.drawing_file import save_svg
-from co2vent.window.log_axis import LogPressureAxis, NumberAxis
+from co2vent.window.fit_label import SMALLEST_PX
+from co2vent.window.heat_lines import dome, ends_across, frost, isotherm
+from co2vent.window.number_axes import LogPressureAxis, NumberAxis
 from co2vent.window.plot_style import DASH, DOT, LINE_PX, dress, pen, plain_font
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
@@ -45,7 +37,13 @@ HIGHEST_PA: Final = 130e5  # room over the critical point for its name
 LOWEST_J_KG: Final = -185e3  # dry ice at the lowest pressure
 HIGHEST_J_KG: Final = 545e3  # vapour at 45 degC, the warmest that is described
 NOTE_J_KG: Final = 60e3  # the note stands left of the liquid, above the stop line: nothing else
+WET_J_KG: Final = 310e3  # where the words of the dome stand
+WET_UP: Final = 6.55  # lg of the pressure [Pa]: 35 bar, where a vent begins rather than ends
+NOTE_UP: Final = 5.8  # lg of the pressure [Pa] of the stop line at most sites
+NARROW_LINES: Final = 36  # heights of text: narrower, two names have no room side by side
+WORDS_UP: Final = 0.2  # words need so much of lg p
 ISOTHERMS: Final = {"degC": (-40.0, 0.0, 40.0), "degF": (-40.0, 30.0, 100.0)}
+CONDENSED: Final = (Charge.TWO_PHASE, Charge.SOLID_PRESENT, Charge.SUBCOOLED_LIQUID)
 J_PER_KJ: Final = 1e3
 J_KG_PER_BTU_LB: Final = 2326.0  # international table Btu and pound, exact by definition
 REFERENCE_J_KG: Final = (
@@ -154,30 +152,19 @@ class HeatPlot(QWidget):
     # --- lines that stand --------------------------------------------------------------------
 
     def _draw_lines(self) -> None:
-        wet_k = np.linspace(TRIPLE_TEMPERATURE_K, CRITICAL_TEMPERATURE_K, 200)
-        wet_k = np.append(wet_k[:-1], CRITICAL_TEMPERATURE_K - np.geomspace(1.0, 1e-4, 40))
-        wet_k = np.sort(wet_k)
-        up = np.log10(saturation_pressure_pa_array(wet_k))
-        liquid, vapour = (
-            liquid_enthalpy_j_kg_array(wet_k), vapor_enthalpy_saturated_j_kg_array(wet_k),
-        )  # fmt: skip
-        self._dome.setData(
-            self._heat(np.concatenate((liquid, vapour[::-1]))), np.concatenate((up, up[::-1]))
-        )
-        ice_k = np.linspace(165.0, TRIPLE_TEMPERATURE_K - 1e-6, 100)
-        cold = np.append(np.log10(sublimation_pressure_pa_array(ice_k)), np.nan)
-        ice = np.append(solid_enthalpy_j_kg_array(ice_k), np.nan)
-        over_ice = np.append(vapor_enthalpy_saturated_j_kg_array(ice_k), np.nan)
-        self._frost.setData(
-            self._heat(np.concatenate((ice, over_ice))), np.concatenate((cold, cold))
-        )
+        heat, up = dome()
+        self._dome.setData(self._heat(heat), up)
+        cold, cold_up = frost()
+        self._frost.setData(self._heat(cold), cold_up)
         triple = float(np.log10(TRIPLE_PRESSURE_PA))
-        self._triple.setData(self._heat([ice[-2], vapour[0]]), np.full(2, triple))
+        dry_ice_j_kg = float(np.nanmax(cold[: cold.size // 2]))
+        self._triple.setData(self._heat([dry_ice_j_kg, heat[-1]]), np.full(2, triple))
         low, high = self._heat([LOWEST_J_KG, HIGHEST_J_KG])
         self.plot.setXRange(low, high, padding=0)
         self.plot.setYRange(np.log10(LOWEST_PA), np.log10(HIGHEST_PA), padding=0)
         self._draw_isotherms()
-        self._say_lines(triple, float(up[-1]), float(liquid[-1]))
+        top = int(np.argmax(up))
+        self._say_lines(triple, float(up[top]), float(heat[top]))
         self._pressures.set_unit(self._units.pressure, self._ambient_pa)
 
     def _draw_isotherms(self) -> None:
@@ -189,12 +176,9 @@ class HeatPlot(QWidget):
         across: list[npt.NDArray[np.float64]] = []
         up: list[npt.NDArray[np.float64]] = []
         for place, shown in enumerate(ISOTHERMS[unit]):
-            kelvin = temperature_to_k(shown, unit)
-            pressure = np.append(np.geomspace(LOWEST_PA, 65e5, 120), np.nan)
-            dry = equilibrium_temperature_k_array(pressure) < kelvin
-            heat = np.where(dry, vapor_enthalpy_j_kg_array(pressure, kelvin), np.nan)
+            heat, lg_pa = isotherm(temperature_to_k(shown, unit), LOWEST_PA)
             across.append(self._heat(heat))
-            up.append(np.log10(pressure))
+            up.append(lg_pa)
             words = pg.TextItem(
                 f"{text.number(shown, 0)}{text.unit_words(unit)}",
                 color=QColor(self._palette.faint),
@@ -225,7 +209,7 @@ class HeatPlot(QWidget):
         shown = text.pressure(TRIPLE_PRESSURE_PA, self._ambient_pa, self._units.pressure)
         said = {
             "liquid": (translate("Plot", "liquid"), 50e3, np.log10(8.6e5)),
-            "wet": (translate("Plot", "liquid and vapour"), 280e3, np.log10(14e5)),
+            "wet": (translate("Plot", "liquid and vapour"), WET_J_KG, WET_UP),
             "vapour": (translate("Plot", "vapour"), 497e3, np.log10(2.6e5)),
             "frost": (translate("Plot", "dry ice and vapour"), 130e3, np.log10(1.2e5)),
             "critical": (translate("Plot", "critical point"), critical_j_kg, critical),
@@ -247,10 +231,21 @@ class HeatPlot(QWidget):
 
     def _place_note(self) -> None:
         note, box = self._words["note"], self.plot.getViewBox()
-        per_px, _height = box.viewPixelSize()
-        room = float(self._heat(NOTE_J_KG - LOWEST_J_KG)) / max(per_px, 1e-12)
+        across_px, up_px = box.viewPixelSize()
+        room = float(self._heat(NOTE_J_KG - LOWEST_J_KG)) / max(across_px, 1e-12)
         note.setTextWidth(max(60.0, room))
-        note.setPos(float(self._heat(LOWEST_J_KG)), np.log10(HIGHEST_PA))
+        top = float(np.log10(HIGHEST_PA))
+        note.setPos(float(self._heat(LOWEST_J_KG)), top)
+        font = plain_font(self._sizes)
+        floor = NOTE_UP + 1.4 * font.pixelSize() * up_px  # there stand the words of the stop line
+        for size in range(font.pixelSize(), SMALLEST_PX - 1, -1):
+            font.setPixelSize(size)
+            note.setFont(font)
+            low = top - note.boundingRect().height() * up_px
+            if low >= floor:
+                break
+        liquid = self._words["liquid"]  # stands under the note, where there is room left
+        liquid.setVisible(bool(low > liquid.pos().y() + liquid.boundingRect().height() / 2 * up_px))
 
     # --- the vent ----------------------------------------------------------------------------
 
@@ -279,7 +274,11 @@ class HeatPlot(QWidget):
         self._show_now(view)
 
     def _show_now(self, view: View) -> None:
-        """Mark the newest state; nothing is marked as present once the readings are stale."""
+        """Mark the newest state; nothing is marked as present once the readings are stale.
+
+        Where the hold shows liquid or dry ice the state is somewhere on the line across, which is
+        then drawn full, and the mark at the vapour stays hollow however warm the metal is.
+        """
         latest = view.latest
         if latest is None or view.stale or view.setup.gas is not Gas.CO2:
             self._mark(None, None, by_clamp=False)
@@ -287,20 +286,23 @@ class HeatPlot(QWidget):
         clamp = np.nan if latest.line_temperature_k is None else latest.line_temperature_k
         path = vapour_path([latest.pressure_pa], [clamp])
         up = float(np.log10(max(latest.pressure_pa, 1.0)))
-        boiling_k = equilibrium_temperature_k_array([latest.pressure_pa])
-        wet = latest.pressure_pa >= TRIPLE_PRESSURE_PA
-        condensed = liquid_enthalpy_j_kg_array if wet else solid_enthalpy_j_kg_array
-        ends = np.array(
-            [condensed(boiling_k)[0], vapor_enthalpy_saturated_j_kg_array(boiling_k)[0]]
-        )
         spot = (float(self._heat(path.enthalpy_j_kg[0])), up)
-        self._mark(spot, self._heat(ends), by_clamp=bool(path.by_clamp[0]))
+        hold = view.running_hold
+        condensed_shown = hold is not None and hold.charge in CONDENSED
+        self._across.setPen(
+            pen(self._palette.ink, LINE_PX, sizes=self._sizes)
+            if condensed_shown
+            else pen(self._palette.ink, 1, DASH, self._sizes)
+        )
+        by_clamp = bool(path.by_clamp[0]) and not condensed_shown
+        self._mark(spot, self._heat(ends_across(latest.pressure_pa)), by_clamp=by_clamp)
 
     def _mark(self, spot: tuple[float, float] | None, ends: Any, *, by_clamp: bool) -> None:
         if spot is None or np.isnan(ends).any():
             self._across.setData([], [])
             self._now.setData([], [])
             self._words["across"].setVisible(False)
+            self._words["wet"].setVisible(True)
             self.setAccessibleDescription("")
             return
         self._across.setData(ends, np.full(2, spot[1]))
@@ -316,10 +318,14 @@ class HeatPlot(QWidget):
         self.setAccessibleDescription(said)
         self._words["across"].setVisible(True)
         self._words["across"].setText(translate("Plot", "now: share not measured"))
+        self._words["wet"].setVisible(not WET_UP - WORDS_UP < spot[1] < WET_UP + WORDS_UP / 2)
         above = spot[1] >= self._stop.value()  # else there is room only under the triple point
         at = spot[1] if above else min(spot[1], float(np.log10(TRIPLE_PRESSURE_PA)))
-        self._words["across"].setAnchor((0.5, 1.0 if above else 0.0))
-        self._words["across"].setPos(float(ends[0] + 0.6 * (ends[1] - ends[0])), at)
+        narrow = self.plot.getViewBox().width() < NARROW_LINES * self._pressures.text_px
+        below = -1.0 if narrow else 0.0  # under the name of the triple point
+        self._words["across"].setAnchor((0.5, 1.0 if above else below))
+        share = 0.54 if narrow else 0.6
+        self._words["across"].setPos(float(ends[0] + share * (ends[1] - ends[0])), at)
 
     def save_svg(self, path: Path, words: str) -> bool:
         """Write the picture as SVG, `words` of the banner in it; return whether it was written."""

@@ -15,6 +15,7 @@ from co2vent.guidance.session import View
 from co2vent.inference.outcome import HoldAssessment
 from co2vent.units import PRESSURE_UNITS
 from co2vent.window import text
+from co2vent.window.number_axes import NumberAxis
 from co2vent.window.plot_style import (
     DASH,
     DASH_DOT,
@@ -55,7 +56,9 @@ class HoldsPlot(QWidget):
         self.setAccessibleName("holds over each other")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        self.widget = pg.PlotWidget(axisItems={"bottom": ClockAxis("bottom")})
+        self.widget = pg.PlotWidget(
+            axisItems={"left": NumberAxis("left"), "bottom": ClockAxis("bottom")}
+        )
         self.plot = self.widget.getPlotItem()
         self.plot.hideButtons()
         self.plot.setMenuEnabled(False)

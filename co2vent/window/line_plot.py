@@ -16,6 +16,7 @@ from co2vent.co2 import (
 from co2vent.guidance.session import View
 from co2vent.units import PRESSURE_UNITS, temperature_from_k
 from co2vent.window import text
+from co2vent.window.number_axes import NumberAxis
 from co2vent.window.plot_style import DASH, LINE_PX, dress, pen, plain_font
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
@@ -40,7 +41,8 @@ class LinePlot(QWidget):
         self.setAccessibleName("pressure against temperature")
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        self.widget = pg.PlotWidget()
+        axes = {side: NumberAxis(side) for side in ("left", "bottom")}
+        self.widget = pg.PlotWidget(axisItems=axes)
         self.plot = self.widget.getPlotItem()
         self.plot.hideButtons()
         self.plot.setMenuEnabled(False)

@@ -14,6 +14,7 @@ from co2vent.window import text
 from co2vent.window.drawing_file import save_svg
 from co2vent.window.fall_band import FallBand
 from co2vent.window.hold_marks import HoldMarks
+from co2vent.window.number_axes import NumberAxis
 from co2vent.window.plot_style import (
     DASH,
     DOT,
@@ -93,7 +94,8 @@ class TracePlot(QWidget):
         self.layout_widget.scene().sigMouseClicked.connect(self._clicked)
 
     def _add_plot(self, row: int) -> Any:
-        plot = self.layout_widget.addPlot(row=row, col=0, axisItems={"bottom": ClockAxis("bottom")})
+        axes = {"left": NumberAxis("left"), "bottom": ClockAxis("bottom")}
+        plot = self.layout_widget.addPlot(row=row, col=0, axisItems=axes)
         plot.hideButtons()
         plot.setMenuEnabled(False)
         plot.disableAutoRange()

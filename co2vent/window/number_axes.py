@@ -20,10 +20,11 @@ LINE_OF_TEXT: Final = 1.5  # a tick needs so many heights of its words
 class NumberAxis(pg.AxisItem):
     """An axis whose numbers follow the locale."""
 
-    def tickStrings(self, values: list[float], _scale: float, spacing: float) -> list[str]:
+    def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:
         """Return the words of the ticks."""
-        places = 0 if spacing >= 1.0 else int(np.ceil(-np.log10(spacing) - 1e-9))
-        return [text.number(value, places) for value in values]
+        step = spacing * scale
+        places = 0 if step >= 1.0 else int(np.ceil(-np.log10(step) - 1e-9))
+        return [text.number(value * scale, places) for value in values]
 
 
 class LogPressureAxis(pg.AxisItem):
