@@ -34,7 +34,10 @@ class _Job:
 def assess_file(job: _Job) -> dict[str, object]:
     """Assess one log; a refused one gives its error in one line."""
     from co2vent.guidance.assess import assess_readings, assessment_json
+    from co2vent.readings.log_decoder import ROW_DAMAGED
     from co2vent.readings.log_file import read_log
+    from co2vent.store.recovery import Damage
+    from co2vent.store.rows import torn_bytes
 
     try:
         log = read_log(log_path(job.file), columns=job.columns, overrides=job.overrides)
@@ -45,7 +48,17 @@ def assess_file(job: _Job) -> dict[str, object]:
         return {"file": job.file, "error": reason}
     except OSError as error:
         return {"file": job.file, "error": f"cannot be read: {error.strerror or error}"}
-    return assessment_json(seen, job.file, [(r.line, r.reason) for r in log.rejections])
+    rejected = [(rejection.line, rejection.reason) for rejection in log.rejections]
+    damage = Damage(
+        damaged_lines=sum(reason == ROW_DAMAGED for _, reason in rejected),
+        torn_bytes=torn_bytes(log_path(job.file)),
+    )
+    return {
+        **assessment_json(seen, job.file, rejected),
+        "damaged_rows": damage.damaged_lines,
+        "torn_bytes": damage.torn_bytes,
+        "damage": damage.text or None,
+    }
 
 
 def run(args: argparse.Namespace) -> int:

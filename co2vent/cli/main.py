@@ -26,6 +26,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "emulate": ("co2vent.cli.emulate", "a gauge set that isn't there, as a device to connect to"),
     "job": ("co2vent.cli.job", "the whole job, step by step, kept in a folder"),
     "report": ("co2vent.cli.report", "the job record as PDF or HTML"),
+    "mend": ("co2vent.cli.mend", "a whole copy of a recording that was cut off or damaged"),
     "benchmark": ("co2vent.cli.benchmark", "measured figures: verdict, speed, faults"),
 }
 

@@ -23,6 +23,8 @@ def assessment_lines(result: dict[str, Any]) -> list[str]:
     lines = [f"{result['file']}: {result['readings']} readings, {len(result['rejected'])} rejected"]
     if result["simulated"]:
         lines.append("  SIMULATED: these readings were computed, not measured")
+    if damage := result.get("damage"):
+        lines.append(f"  DAMAGED RECORDING: {damage}; the whole rows are read")
     assumed = " (assumed: sea level)" if result["ambient_pressure_assumed"] else ""
     lines.append(
         f"  ambient {ambient / 1e3:.2f} kPa{assumed}, triple point "

@@ -25,6 +25,7 @@ from co2vent.readings.unit_words import is_unit_text
 
 DELIMITERS: Final = ("\t", ";", ",")  # a header with a tab or semicolon has commas inside names
 MAX_PREAMBLE_LINES: Final = 1000  # a file that shows no header by then has none
+ROW_DAMAGED: Final = "the row's check sum doesn't match: the line is damaged"
 
 Decoded = Reading | Rejection
 
@@ -217,7 +218,8 @@ class LogDecoder:
             cells = trusted
         check = columns.by_role.get(Role.ROW_CHECK)
         if check is not None and not _row_check_holds(text, self.delimiter, check.index, cells):
-            return Rejection(line.number, "the row's check sum doesn't match: the line is damaged")
+            cut_off = f"the last row is cut off ({len(text.encode())} bytes)"
+            return Rejection(line.number, ROW_DAMAGED if line.ended else cut_off)
         if self._rows is None:
             self._rows = RowReader(columns, self.setup, self.delimiter != ",", self._stamp)
         item = self._rows.read(line.number, cells)

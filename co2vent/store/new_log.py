@@ -7,6 +7,7 @@ from typing import Final
 
 from co2vent.errors import StoreError
 from co2vent.store.lock import lock_exclusively
+from co2vent.store.rows import torn_bytes
 from co2vent.store.whole_file import words
 
 BINARY: Final = getattr(os, "O_BINARY", 0)  # Windows would turn LF into CR LF
@@ -29,8 +30,10 @@ def make_log(path: Path) -> int:
         raise StoreError(f"{path}: another program is recording to it; choose another log file")
     if os.fstat(descriptor).st_size:
         os.close(descriptor)
+        torn = torn_bytes(path)
+        cut_off = f" and was cut off ({torn} bytes of its last row); it stays as it is" * bool(torn)
         raise StoreError(
-            f"{path}: exists already; choose a new log file, e.g. {name_beside(path)}, "
+            f"{path}: exists already{cut_off}; choose a new log file, e.g. {name_beside(path)}, "
             "none is written over"
         )
     return descriptor

@@ -5,13 +5,15 @@ eight hexadecimal digits. An event is a line `# event: TEXT` with its check at t
 readings log's reader passes over.
 """
 
+import os
 import re
 import zlib
+from pathlib import Path
 from typing import Final
 
 CHECK_COLUMN: Final = "row_check"
 EVENT_PREFIX: Final = "# event: "
-_HEAD_BYTES: Final = 65_536  # metadata and header are well under this
+HEAD_BYTES: Final = 65_536  # metadata and header are well under this
 _CHECKED_EVENT: Final = re.compile(rb"(# event: .*) \[([0-9a-f]{8})\]")
 _CHECKED_ROW: Final = re.compile(rb"(.*),([0-9a-f]{8})")
 
@@ -47,25 +49,39 @@ def is_intact(line: bytes) -> bool:
     return match is not None and _check(match[1]).encode() == match[2]
 
 
+def is_intact_unended(line: bytes) -> bool:
+    """Return whether a line without its line end is whole all the same: its check alone tells."""
+    unchecked = line.startswith(b"#") and not line.startswith(EVENT_PREFIX.encode())
+    return is_intact(line) and not unchecked and not line.endswith(CHECK_COLUMN.encode())
+
+
 def is_recording(data: bytes) -> bool:
     """Return whether a log was written by this program: its header ends in the check column."""
-    lines = data[:_HEAD_BYTES].splitlines()
+    lines = data[:HEAD_BYTES].splitlines()
     return any(line.endswith(f",{CHECK_COLUMN}".encode()) for line in lines)
 
 
-def whole_bytes(data: bytes) -> int:
-    """Return how many bytes of the end of a recording are to be kept.
+def unpadded(line: bytes) -> bytes:
+    """Return a line without what is no part of it: line end, NULs that a power cut left, BOM."""
+    return line.removeprefix(b"\xef\xbb\xbf").strip(b"\0\r\n")
 
-    Cuts the torn line at the end, and lines before it that do not pass their check (padding that
-    a power cut left behind), back to the last good one.
-    """
-    end = data.rfind(b"\n") + 1
-    while end:
-        start = data.rfind(b"\n", 0, end - 1) + 1
-        if is_intact(data[start : end - 1]):
-            return end
-        end = start
-    return 0
+
+def torn_bytes(path: Path) -> int:
+    """Return how many bytes a recording's cut-off last line has; 0 for any other file."""
+    try:
+        with path.open("rb") as file:
+            if not is_recording(file.read(HEAD_BYTES)):
+                return 0
+            size = file.seek(0, os.SEEK_END)
+            file.seek(max(0, size - HEAD_BYTES))
+            tail = file.read()
+            if b"\n" not in tail:  # padding that a power cut left can be long
+                file.seek(0)
+                tail = file.read()
+    except OSError:
+        return 0
+    last = tail[max(tail.rfind(b"\n"), tail.rfind(b"\r")) + 1 :]
+    return 0 if is_intact_unended(unpadded(last)) else len(last)
 
 
 def _check(data: bytes | str) -> str:
