@@ -40,11 +40,11 @@ def test_the_benchmark_sees_a_wrong_verdict(
     """The check can fail: a core that always says `vapor_only` is found out."""
     from dataclasses import replace
 
-    from co2vent.live import monitor
+    from co2vent.live import live_core
 
-    real = monitor.view
+    real = live_core.view
     monkeypatch.setattr(
-        monitor, "view", lambda session: replace(real(session), vapor_only_since_s=0.0)
+        live_core, "view", lambda session: replace(real(session), vapor_only_since_s=0.0)
     )
     tally = Tally()
     faults.run_one(1, quiet_vent(wet=True), tmp_path, tally)
@@ -56,10 +56,10 @@ def test_the_benchmark_sees_a_screen_that_is_not_stale(
 ) -> None:
     from dataclasses import replace
 
-    from co2vent.live import monitor
+    from co2vent.live import live_core
 
-    real = monitor.view
-    monkeypatch.setattr(monitor, "view", lambda session: replace(real(session), stale=False))
+    real = live_core.view
+    monkeypatch.setattr(live_core, "view", lambda session: replace(real(session), stale=False))
     tally = Tally()
     faults.run_one(1, quiet_vent(wet=True), tmp_path, tally)
     assert "old readings not called stale" in tally.wrong

@@ -9,7 +9,7 @@ import pytest
 from co2vent.errors import SourceUnavailableError
 from co2vent.guidance.events import EventKind
 from co2vent.inference.outcome import Instruction
-from co2vent.live import monitor as monitor_module
+from co2vent.live import live_core
 from co2vent.live.clock import LiveClock
 from co2vent.live.status import NoteSaid, SourceState, ValveSaid
 from co2vent.readings.log_file import read_log
@@ -236,14 +236,14 @@ def test_a_header_without_a_unit_ends_it_with_one_sentence(
 def test_a_fault_of_the_program_is_shown_and_takes_the_evidence_with_it(
     wire: Any, monitors: Any, until: Any, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    real = monitor_module.advance
+    real = live_core.advance
 
     def advance(session: Any, item: Any) -> Any:
         if isinstance(item, Reading) and item.at_s == 0.2:
             raise ZeroDivisionError
         return real(session, item)
 
-    monkeypatch.setattr(monitor_module, "advance", advance)
+    monkeypatch.setattr(live_core, "advance", advance)
     monitor = monitors(wire.source())
     wire.say(HEADER, row(0), row(1))
     until(lambda: monitor.view.readings == 2)
@@ -263,7 +263,7 @@ def test_a_program_that_keeps_failing_says_so_and_stops(
     def fail(session: Any, item: Any) -> Any:
         raise ZeroDivisionError
 
-    monkeypatch.setattr(monitor_module, "advance", fail)
+    monkeypatch.setattr(live_core, "advance", fail)
     monitor = monitors(wire.source())
     for n in range(8):
         if monitor.running:
