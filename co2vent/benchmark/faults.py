@@ -30,7 +30,8 @@ from co2vent.benchmark.fault_wire import Fault, FaultyWire, World
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, Instruction
 from co2vent.live.clock import LiveClock
-from co2vent.live.monitor import TICK_S, Monitor
+from co2vent.live.live_vent import TICK_S
+from co2vent.live.monitor import Monitor
 from co2vent.live.status import SourceState
 from co2vent.readings.log_file import read_log
 from co2vent.readings.reading import Reading
