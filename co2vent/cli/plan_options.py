@@ -51,12 +51,12 @@ def add_plan_options(parser: argparse.ArgumentParser) -> None:
     section.add_argument(
         "--pipe", action="append", default=[], metavar="SIZE=METRES",
         help="instead of --volume-l, as often as needed: a size of the table and a length, "
-        "e.g. 'ASME B36.10M, NPS 2, sch 40=3.5' (see --list-sizes)",
+        "e.g. 'ASME B36.10M, NPS 2, sch 40=3.5' (co2vent plan --list-sizes prints them)",
     )  # fmt: skip
     section.add_argument(
         "--part", action="append", default=[], metavar="NAME[=COUNT]",
         help="with or without --pipe: a shell, strainer, casing or cavity, e.g. 'pump casing=2' "
-        "(see --list-sizes)",
+        "(co2vent plan --list-sizes prints them)",
     )  # fmt: skip
     section.add_argument(
         "--bottle", metavar="L,BAR,BAR,BAR,C[,GAS]",
