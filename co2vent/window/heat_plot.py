@@ -180,7 +180,7 @@ class HeatPlot(QWidget):
             across.append(self._heat(heat))
             up.append(lg_pa)
             words = pg.TextItem(
-                f"{text.number(shown, 0)}{text.unit_words(unit)}",
+                f"{text.number(shown, 0)}\N{NO-BREAK SPACE}{text.unit_words(unit)}",
                 color=QColor(self._palette.faint),
                 anchor=(0.5, 1.0),
             )

@@ -26,7 +26,7 @@ VAPOR_SIGNS_AT: Final = (0.2, 0.45, 0.7, 0.95)  # shares of the hold; those of l
 LIQUID_SIGNS_AT: Final = (0.08, 0.33, 0.58, 0.83)
 SIGN_PX: Final = 9
 CLOSE_LINES: Final = 2.6  # ends nearer than so many heights of text: names side by side
-ASIDE: Final = 0.45  # where the name of the lower curve then ends, a share of the hold
+ASIDE: Final = 0.62  # where the name of the lower curve then ends, a share of the hold
 
 
 @dataclass(slots=True)

@@ -12,6 +12,7 @@ from co2vent.window.traces import Traces
 WORDS_PX = 34.0  # a line of words and its margin
 
 CLOSE_UP_LEAST_PA = 5_000.0  # a close-up of noise would look like a rise
+CURVES_MOST = 2.5  # a close-up leaves room for the curves up to so many times the rise
 
 
 class Extent(Enum):
@@ -83,6 +84,11 @@ class TraceRange:
             highest, floor = float(np.nanmax(pressed)), float(np.nanmin(pressed))
             least = float(scale.up(CLOSE_UP_LEAST_PA) - scale.up(0.0))
             highest = max(highest, floor + least)
+            most = floor + CURVES_MOST * (highest - floor)
+            for curve in hold.curves:  # what the hold is compared with, where it is not far off
+                if curve.pressure_pa:
+                    top = float(scale.up(max(curve.pressure_pa)))
+                    highest = max(highest, min(top, most))
         else:
             highest = max(highest, float(scale.up(view.stop_pressure_pa)))
             floor = min(floor, float(scale.up(view.triple_point_pa)))

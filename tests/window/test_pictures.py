@@ -2,9 +2,11 @@
 
 import numpy as np
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QImage
 
-from co2vent.inference.outcome import Charge, Curve
+from co2vent.guidance.session import View
+from co2vent.inference.outcome import Bounds, Charge, Curve
 from co2vent.readings.log_file import decode_log
 from co2vent.readings.reading import Reading
 from co2vent.window.export import free_path, log_lines
@@ -12,7 +14,7 @@ from co2vent.window.frame import Mode
 from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
 from co2vent.window.text import UnitChoice
-from co2vent.window.theme import OUTDOOR
+from co2vent.window.theme import OUTDOOR, PALETTES, luminance
 from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
 from co2vent.window.vent_page import VentPage
@@ -72,6 +74,83 @@ def test_curves_of_the_hold_are_drawn_and_named(plot) -> None:
     bare = a_view(holds=(a_hold(),), running_hold=None)
     plot.show_trace(traces_of(bare), 301, bare)
     assert not plot.holds._liquid_words.isVisible()
+
+
+def _two_curves(apart_pa: float) -> View:
+    curves = (
+        Curve(Charge.VAPOR_ONLY, (60.0, 180.0, 300.0), (6.3e5, 6.9e5, 7.0e5)),
+        Curve(Charge.TWO_PHASE, (60.0, 180.0, 300.0), (6.3e5, 6.9e5, 7.0e5 + apart_pa)),
+    )
+    hold = a_hold(curves=curves)
+    return a_view(holds=(hold,), running_hold=hold)
+
+
+@pytest.mark.parametrize("apart_pa", [0.0, 2e3, 2e4, 2e5])
+def test_names_of_the_curves_keep_apart_however_close_they_are(plot, apart_pa: float) -> None:
+    view = _two_curves(apart_pa)
+    plot.show_trace(traces_of(view), 301, view)
+    marks = plot.holds
+    one, other = (
+        words.mapRectToScene(words.boundingRect())
+        for words in (marks._vapor_words, marks._liquid_words)
+    )
+    assert not one.intersects(other)
+    assert marks._vapor_words.toPlainText()[0] != marks._liquid_words.toPlainText()[0]
+
+
+@pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda p: p.name)
+def test_curves_on_each_other_are_told_apart_in_greyscale(plot, palette) -> None:
+    plot.set_theme(palette)
+    view = _two_curves(0.0)
+    plot.show_trace(traces_of(view), 301, view)
+    for item in plot._curves.values():
+        item.setVisible(False)  # the trace itself does not count
+    image = plot.grab().toImage().convertToFormat(QImage.Format.Format_Grayscale8)
+    marks = plot.holds
+    seen = []
+    for signs in (marks._vapor_signs, marks._liquid_signs):
+        x, y = signs.getData()
+        at = plot.pressure.getViewBox().mapViewToScene(QPointF(float(x[1]), float(y[1])))
+        place = plot.layout_widget.mapTo(plot, plot.layout_widget.mapFromScene(at))
+        seen.append(image.pixelColor(place).value())
+    ground = luminance(palette.hold_shade) > 0.5
+    hollow, filled = seen
+    assert abs(hollow - filled) > 80, seen  # of 255: one is the ground, the other the line
+    assert (hollow > filled) is ground
+
+
+def test_foreseen_fall_has_a_band_that_says_how_sure(plot) -> None:
+    view = a_view(
+        9e5, vent_open=True, rate_pa_per_s=-5e3, holds=(), running_hold=None,
+        stop_in_s=Bounds(70.0, 50.0, 110.0, 0.9),
+    )  # fmt: skip
+    plot.show_trace(traces_of(view), 301, view)
+    stop = plot._scale.up(view.stop_pressure_pa)
+    fall = plot.fall
+    for curve, seconds in ((fall.early, 50.0), (fall.line, 70.0), (fall.late, 110.0)):
+        time_s, pressure = curve.getData()
+        assert time_s[-1] == pytest.approx(300.0 + seconds)
+        assert pressure[-1] == pytest.approx(stop)
+    assert plot.fall.words.toPlainText() == "stop in 0:50 to 1:50 (90 %)"
+    # equal shares in equal times (choked flow): half of the time, the geometric mean
+    middle = np.interp(335.0, *plot.fall.line.getData())
+    expected_pa = (9e5 * view.stop_pressure_pa) ** 0.5
+    assert middle == pytest.approx(float(plot._scale.up(expected_pa)), rel=0.01)
+
+
+@pytest.mark.parametrize("changes", [{"vent_open": False}, {"stale": True}, {"stop_in_s": None}])
+def test_no_band_where_nothing_is_foreseen(plot, changes) -> None:
+    falls = {
+        "vent_open": True, "rate_pa_per_s": -5e3, "holds": (), "running_hold": None,
+        "stop_in_s": Bounds(70.0, 50.0, 110.0, 0.9),
+    }  # fmt: skip
+    view = a_view(9e5, **{**falls, **changes})
+    plot.show_trace(traces_of(view), 301, view)
+    assert not plot.fall.words.isVisible()
+    assert plot.fall.early.getData()[0] is None or not plot.fall.early.getData()[0].size
+    straight = plot.fall.line.getData()[0]
+    drawn = straight is not None and straight.size > 0
+    assert drawn is ("stop_in_s" in changes)  # the present rate alone, as a line without a band
 
 
 def test_cursor_by_keyboard_says_what_was_measured(plot, qtbot) -> None:
