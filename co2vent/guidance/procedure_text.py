@@ -6,7 +6,6 @@ before anything is believed. The five confirmations that gate venting can't be e
 
 import hashlib
 import re
-import tomllib
 from collections.abc import Mapping
 from importlib.resources import files
 from typing import Any, Final
@@ -22,6 +21,7 @@ from co2vent.guidance.procedure import (
     Step,
     StepKind,
 )
+from co2vent.readings.bounded_toml import read_toml
 
 FORMAT: Final = "co2vent job steps 1"
 
@@ -58,8 +58,8 @@ def read_procedure(text: str, name: str = "job steps") -> Procedure:
     if deepest > MAX_DEPTH:
         raise RefusedInputError(f"{name}: brackets nested deeper than {MAX_DEPTH}; flatten it")
     try:
-        table = tomllib.loads(text)
-    except (tomllib.TOMLDecodeError, RecursionError, UnicodeError, ValueError) as error:
+        table = read_toml(text)
+    except ValueError as error:
         raise RefusedInputError(f"{name}: not TOML: {error}; mend it there") from None
     return _Checker(name, text).procedure(table, hashlib.sha256(data).hexdigest())
 

@@ -17,12 +17,15 @@
 Every key has a default; an unknown key is refused.
 """
 
-import tomllib
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any, Final
 
 from co2vent.errors import RefusedInputError
+from co2vent.readings.bounded_toml import read_toml
+
+MAX_FILE_BYTES: Final = 65_536  # every key at its longest is under 4 kB
+MOST_MAGNITUDE: Final = 1e12  # no length, pressure, mass or time of a section comes near
 
 Table = Mapping[str, Any]
 # group: key: default (its type is the type asked for; None: a number or not given)
@@ -91,10 +94,15 @@ def read_tables(path: Path) -> dict[str, Any]:
         RefusedInputError: the file can't be read or is no TOML.
     """
     try:
-        return tomllib.loads(path.read_text(encoding="utf-8"))
+        with path.open("rb") as file:
+            data = file.read(MAX_FILE_BYTES + 1)
     except OSError as error:
         raise RefusedInputError(f"{path}: {error.strerror}; give a section file") from error
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+    if len(data) > MAX_FILE_BYTES:
+        raise RefusedInputError(f"{path}: more than {MAX_FILE_BYTES} bytes is no section file")
+    try:
+        return read_toml(data.decode("utf-8-sig"))
+    except ValueError as error:  # of TOML and of UTF-8 as well
         raise RefusedInputError(f"{path}: not a TOML file: {error}") from error
 
 
@@ -134,4 +142,7 @@ def _value(group: str, key: str, value: Any, default: Any) -> Any:
         return value
     if isinstance(value, bool) or not isinstance(value, (int, float)):
         raise RefusedInputError(f"[{group}] {key} must be a number")
+    # TOML has nan, inf and integers of any length
+    if not abs(value) < MOST_MAGNITUDE:
+        raise RefusedInputError(f"[{group}] {key} must be a number that can be measured")
     return float(value)

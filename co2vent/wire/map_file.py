@@ -1,12 +1,12 @@
 """What instrument maps have in common: small TOML files, channels with columns and scalings."""
 
 import math
-import tomllib
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final
 
 from co2vent.errors import RefusedInputError
+from co2vent.readings.bounded_toml import read_toml
 from co2vent.readings.columns import Role, resolve_columns
 from co2vent.readings.metadata import METADATA_KEYS, build_setup
 from co2vent.wire.signals import SIGNALS, Fault, Signal
@@ -81,8 +81,8 @@ def read_small_text(path: Path) -> str:
 def toml_table(text: str, name: str) -> dict[str, Any]:
     """Return `text` as TOML, or refuse it in one sentence."""
     try:
-        return tomllib.loads(text.replace("\r\n", "\n"))
-    except (tomllib.TOMLDecodeError, RecursionError, ValueError) as error:
+        return read_toml(text)
+    except ValueError as error:
         raise RefusedInputError(f"{name}: not TOML: {error}") from error
 
 
