@@ -10,7 +10,7 @@ from co2vent.guidance.job_items import ITEM_NAMES, item_from_plain
 from co2vent.guidance.job_words import describe
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
 from co2vent.report import values
-from co2vent.report.facts import ReportFacts, assumptions
+from co2vent.report.facts import LogFacts, ReportFacts, assumptions
 from co2vent.report.markup import bullets, heading, pairs, paragraph, table, text
 from co2vent.report.summary import NEWEST_HOLDS, TraceMarkup, hold_table, log_part
 from co2vent.store.chain import ChainEntry
@@ -23,6 +23,10 @@ LIMITS = (
     "section, the gauge and the clamp are as stated.",
     "A gauge can't see cavities, check-valve pockets, or what lies behind a plug.",
     "Gauge, clamp and CO2 meter certificates are as written down; the program did not see them.",
+)
+NOTES_ARE = (
+    "These are opinions written later, kept in a file of their own beside the readings; the digest "
+    "of the readings does not cover them."
 )
 
 
@@ -49,7 +53,30 @@ def details(facts: ReportFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) 
     for log in facts.logs:
         if len(log.view.holds) > newest:
             parts += [heading(f"All holds of {log.name}"), hold_table(log, log.view.holds)]
+    parts += map(_notes, facts.logs)
     parts.append(_events(facts))
+    return "".join(parts)
+
+
+def _notes(log: LogFacts) -> str:
+    """Return what people wrote on the recording afterwards; nothing where there is none."""
+    if not log.notes and not log.notes_problem:
+        return ""
+    parts = [heading(f"Notes on {log.name}")]
+    if log.notes_problem:
+        parts.append(paragraph(f"Not read: {log.notes_problem}."))
+    if log.notes:
+        rows = [
+            (
+                values.duration(one.at_s),
+                values.moment(one.written.isoformat()),
+                one.author,
+                one.text,
+            )
+            for one in log.notes
+        ]
+        parts.append(table(rows, ("Log time", "Written", "By", "Note"), (12, 22, 16, 50)))
+        parts.append(paragraph(NOTES_ARE, "small"))
     return "".join(parts)
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from co2vent.guidance.session import View
 from co2vent.readings.reading import Gas, Reading, Rejection
 from co2vent.store.job_record import JobRecord
+from co2vent.store.notes import Note
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,6 +22,8 @@ class LogFacts:
     coldest_clamp_k: float | None = None
     most_room_co2_ppm: float | None = None
     recorded: str = ""  # when and from what, where the log says so
+    notes: tuple[Note, ...] = ()  # written on the recording later, in a file beside it
+    notes_problem: str = ""  # why that file can't be read
 
     def measured(self, quantity: str) -> bool:
         """Say whether any reading has `quantity`, a field of `Reading`."""

@@ -14,6 +14,7 @@ from co2vent.readings.arrays import Floats
 from co2vent.readings.log_file import decode_log
 from co2vent.report.facts import LogFacts, ReportFacts, thin_runs
 from co2vent.store.job_record import is_job, read_job
+from co2vent.store.notes import read_notes
 
 
 def log_facts(
@@ -35,6 +36,7 @@ def log_facts(
     readings = log.readings
     at_s = readings.at_s
     recorded = (log.metadata.get(key, "") for key in ("recorded_utc", "recorded_from"))
+    notes, notes_problem = read_notes(path)
     usual_s = float(np.median(np.diff(at_s))) if len(at_s) > 1 else 1.0
     return LogFacts(
         name=path.name,
@@ -45,6 +47,8 @@ def log_facts(
         coldest_clamp_k=_extreme(np.min, readings.line_temperature_k, readings.upper_temperature_k),
         most_room_co2_ppm=_extreme(np.max, readings.room_co2_ppm),
         recorded=", ".join(part for part in recorded if part),
+        notes=notes,
+        notes_problem=notes_problem,
         zero_given="zero_reading" in log.metadata or "zero_reading" in (overrides or {}),
     )
 
