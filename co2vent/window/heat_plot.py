@@ -31,7 +31,7 @@ from co2vent.window.traces import Traces
 from co2vent.window.vapour_path import vapour_path
 from co2vent.window.words import translate
 
-PATH_POINTS: Final = 800  # a path is thinned to this many points: each is a state to work out
+PATH_POINTS: Final = 500  # a path is thinned to this many points: each is a state to work out
 LOWEST_PA: Final = 0.5e5
 HIGHEST_PA: Final = 130e5  # room over the critical point for its name
 LOWEST_J_KG: Final = -185e3  # dry ice at the lowest pressure

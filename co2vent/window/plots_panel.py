@@ -17,7 +17,7 @@ from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
-from co2vent.window.theme import Palette
+from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
 
@@ -37,7 +37,8 @@ class PlotsPanel(QWidget):
         self.line = LinePlot(self)
         self.events = EventsList(self)
         self.holds = HoldsPlot(self)
-        self.heat = HeatPlot(self)
+        self._heat: HeatPlot | None = None
+        self._look: tuple[Palette, Sizes | None, UnitChoice] = (OUTDOOR, None, UnitChoice.BAR)
         self.events.chosen.connect(self.event_chosen)
         self._beside = QWidget(self)
         self._side = QBoxLayout(QBoxLayout.Direction.TopToBottom, self._beside)
@@ -46,7 +47,6 @@ class PlotsPanel(QWidget):
         self._side.addWidget(self.line, 3)
         self._side.addWidget(self.events, 2)
         self._side.addWidget(self.holds, 3)
-        self._side.addWidget(self.heat, 3)
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(4)
@@ -54,14 +54,34 @@ class PlotsPanel(QWidget):
         self._row.addWidget(self._beside, 2)
         self._view = 0
 
+    @property
+    def heat(self) -> HeatPlot:
+        """The log p-h diagram, made when it is first wanted."""
+        if self._heat is None:
+            palette, sizes, units = self._look
+            self._heat = HeatPlot(self)
+            self._heat.setVisible(False)
+            self._side.addWidget(self._heat, 3)
+            self._heat.set_theme(palette)
+            if sizes is not None:
+                self._heat.set_sizes(sizes)
+            self._heat.set_units(units)
+        return self._heat
+
+    def _parts(self) -> list[TracePlot | LinePlot | EventsList | HoldsPlot | HeatPlot]:
+        made = [] if self._heat is None else [self._heat]
+        return [self.trace, self.line, self.events, self.holds, *made]
+
     def set_theme(self, palette: Palette) -> None:
         """Paint in the colours of `palette`."""
-        for part in (self.trace, self.line, self.events, self.holds, self.heat):
+        self._look = (palette, *self._look[1:])
+        for part in self._parts():
             part.set_theme(palette)
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
-        for part in (self.trace, self.line, self.events, self.holds, self.heat):
+        self._look = (self._look[0], sizes, self._look[2])
+        for part in self._parts():
             part.set_sizes(sizes)
         self._arrange()
 
@@ -70,7 +90,9 @@ class PlotsPanel(QWidget):
         self.trace.set_units(units)
         self.line.set_units(units)
         self.holds.set_units(units)
-        self.heat.set_units(units)
+        self._look = (*self._look[:2], units)
+        if self._heat is not None:
+            self._heat.set_units(units)
 
     @property
     def shows_heat(self) -> bool:
@@ -108,7 +130,8 @@ class PlotsPanel(QWidget):
         self._beside.setVisible(self._view != 0 or room)
         self.line.setVisible(self._view == 1 or (self._view == 0 and room))
         self.holds.setVisible(self._view == 3)
-        self.heat.setVisible(self._view == HEAT_VIEW)
+        if self.shows_heat or self._heat is not None:
+            self.heat.setVisible(self.shows_heat)
         self.events.setVisible(self._view == 2 or (self._view == 0 and room))
 
     def show_view(self, traces: Traces, frame: Frame, view: View) -> None:
@@ -120,7 +143,7 @@ class PlotsPanel(QWidget):
             self.line.show_path(traces, rows, view)
         if self.holds.isVisible():
             self.holds.show_holds(traces, rows, view)
-        if self.heat.isVisible():
+        if self.shows_heat and self.heat.isVisible():
             self.heat.show_path(traces, rows, view)
         if self.events.isVisible():
             self.events.show_events(view.events if frame.events is None else frame.events)

@@ -7,8 +7,9 @@ import pytest
 
 from co2vent.benchmark.vents import MODELS
 from co2vent.guidance.fall_forecast import CONFIDENCE, FallForecast
+from co2vent.guidance.session import Tick, advance, begin, view
 from co2vent.inference.trace import GaugeWatch
-from co2vent.readings.reading import Reading
+from co2vent.readings.reading import Reading, Setup
 
 
 def _fed(falls: list[tuple[float, float]]) -> tuple[FallForecast, GaugeWatch]:
@@ -105,3 +106,27 @@ def test_bounds_hold_as_often_as_they_say(model: str) -> None:
     assert inside.mean() == pytest.approx(CONFIDENCE, abs=0.05)
     assert (true < lower).mean() < 0.07  # sooner than said is the side that hurts
     assert np.median(upper / lower.clip(min=1.0)) < 3.0  # bounds that say something
+
+
+def test_a_session_foresees_while_the_vent_is_open_and_not_in_a_hold() -> None:
+    past = begin(Setup())
+    foreseen = []
+    for at in range(120):
+        is_open = at < 60
+        pressure_pa = 20e5 * float(np.exp(-min(at, 60) / 80.0))
+        past, _events = advance(past, Reading(float(at), pressure_pa, vent_open=is_open))
+        foreseen.append(view(past).stop_in_s)
+    assert foreseen[4] is None  # not yet long enough
+    assert all(bounds is not None for bounds in foreseen[10:60])
+    assert all(bounds is None for bounds in foreseen[60:])
+
+
+def test_a_session_foresees_nothing_over_a_gap() -> None:
+    past = begin(Setup())
+    for at in range(30):
+        past, _events = advance(past, Reading(float(at), 20e5 - 2e4 * at, vent_open=True))
+    assert view(past).stop_in_s is not None
+    past, _events = advance(past, Tick(60.0))
+    assert view(past).stop_in_s is None
+    past, _events = advance(past, Reading(61.0, 13e5, vent_open=True))
+    assert view(past).stop_in_s is None
