@@ -892,6 +892,22 @@
     <context>
         <name>Loading</name>
         <message>
+            <source>UNCHECKED</source>
+            <translation>UNGEPRÜFT</translation>
+        </message>
+        <message>
+            <source>UNCHECKED: {percent} % of the rows checked</source>
+            <translation>UNGEPRÜFT: {percent} % der Zeilen geprüft</translation>
+        </message>
+        <message>
+            <source>The trace as it stands in the file, for looking only: no verdict, no saving yet.</source>
+            <translation>Der Verlauf, wie er in der Datei steht, nur zum Ansehen: noch kein Urteil, kein Speichern.</translation>
+        </message>
+        <message>
+            <source>Reading {name} row by row: {percent} % of {size} MB checked…</source>
+            <translation>{name} wird Zeile für Zeile gelesen: {percent} % von {size} MB geprüft…</translation>
+        </message>
+        <message>
             <source>Reading {name}, {size} MB…</source>
             <translation>{name} wird gelesen, {size} MB…</translation>
         </message>
@@ -1779,10 +1795,6 @@
             <translation>leer</translation>
         </message>
         <message>
-            <source>not understood</source>
-            <translation>nicht verstanden</translation>
-        </message>
-        <message>
             <source>open</source>
             <translation>offen</translation>
         </message>
@@ -1793,6 +1805,22 @@
         <message>
             <source>right</source>
             <translation>stimmt</translation>
+        </message>
+        <message>
+            <source>neither open nor closed</source>
+            <translation>weder offen noch geschlossen</translation>
+        </message>
+        <message>
+            <source>no number</source>
+            <translation>keine Zahl</translation>
+        </message>
+        <message>
+            <source>out of range</source>
+            <translation>außerhalb des Bereichs</translation>
+        </message>
+        <message>
+            <source>{rows} rows too fast to be taken</source>
+            <translation>{rows} Zeilen zu schnell</translation>
         </message>
     </context>
 </TS>

@@ -892,6 +892,22 @@
     <context>
         <name>Loading</name>
         <message>
+            <source>UNCHECKED</source>
+            <translation>SIN COMPROBAR</translation>
+        </message>
+        <message>
+            <source>UNCHECKED: {percent} % of the rows checked</source>
+            <translation>SIN COMPROBAR: {percent} % de las filas comprobadas</translation>
+        </message>
+        <message>
+            <source>The trace as it stands in the file, for looking only: no verdict, no saving yet.</source>
+            <translation>La curva tal como está en el archivo, solo para mirar: aún sin veredicto y sin guardar.</translation>
+        </message>
+        <message>
+            <source>Reading {name} row by row: {percent} % of {size} MB checked…</source>
+            <translation>Leyendo {name} fila por fila: {percent} % de {size} MB comprobado…</translation>
+        </message>
+        <message>
             <source>Reading {name}, {size} MB…</source>
             <translation>Leyendo {name}, {size} MB…</translation>
         </message>
@@ -1779,10 +1795,6 @@
             <translation>vacío</translation>
         </message>
         <message>
-            <source>not understood</source>
-            <translation>no entendido</translation>
-        </message>
-        <message>
             <source>open</source>
             <translation>abierta</translation>
         </message>
@@ -1793,6 +1805,22 @@
         <message>
             <source>right</source>
             <translation>correcta</translation>
+        </message>
+        <message>
+            <source>neither open nor closed</source>
+            <translation>ni abierta ni cerrada</translation>
+        </message>
+        <message>
+            <source>no number</source>
+            <translation>no es un número</translation>
+        </message>
+        <message>
+            <source>out of range</source>
+            <translation>fuera de rango</translation>
+        </message>
+        <message>
+            <source>{rows} rows too fast to be taken</source>
+            <translation>{rows} filas demasiado rápidas</translation>
         </message>
     </context>
 </TS>

@@ -892,6 +892,22 @@
     <context>
         <name>Loading</name>
         <message>
+            <source>UNCHECKED</source>
+            <translation>IKKE KONTROLLERT</translation>
+        </message>
+        <message>
+            <source>UNCHECKED: {percent} % of the rows checked</source>
+            <translation>IKKE KONTROLLERT: {percent} % av radene er kontrollert</translation>
+        </message>
+        <message>
+            <source>The trace as it stands in the file, for looking only: no verdict, no saving yet.</source>
+            <translation>Kurven slik den står i filen, bare til å se på: ingen vurdering og ingen lagring ennå.</translation>
+        </message>
+        <message>
+            <source>Reading {name} row by row: {percent} % of {size} MB checked…</source>
+            <translation>Leser {name} rad for rad: {percent} % av {size} MB kontrollert…</translation>
+        </message>
+        <message>
             <source>Reading {name}, {size} MB…</source>
             <translation>Leser {name}, {size} MB…</translation>
         </message>
@@ -1779,10 +1795,6 @@
             <translation>tom</translation>
         </message>
         <message>
-            <source>not understood</source>
-            <translation>ikke forstått</translation>
-        </message>
-        <message>
             <source>open</source>
             <translation>åpen</translation>
         </message>
@@ -1793,6 +1805,22 @@
         <message>
             <source>right</source>
             <translation>stemmer</translation>
+        </message>
+        <message>
+            <source>neither open nor closed</source>
+            <translation>verken åpen eller stengt</translation>
+        </message>
+        <message>
+            <source>no number</source>
+            <translation>ikke et tall</translation>
+        </message>
+        <message>
+            <source>out of range</source>
+            <translation>utenfor området</translation>
+        </message>
+        <message>
+            <source>{rows} rows too fast to be taken</source>
+            <translation>{rows} rader for raske</translation>
         </message>
     </context>
 </TS>

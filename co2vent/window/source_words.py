@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from co2vent.guidance.events import Severity
+from co2vent.readings.cells import to_number
 from co2vent.readings.columns import HOW_TO_NAME, Role
 from co2vent.readings.reading import Reading, Setup
 from co2vent.units import PRESSURE_UNITS
@@ -14,6 +15,8 @@ from co2vent.wire.source_check import Finding, Heard
 
 LONGEST_SHOWN = 160  # characters of a raw line
 _NETWORK = ("socket://", "tcp://", "modbus-tcp://", "rfc2217://")
+
+_NO_FAULT = (LineKind.HEADER, LineKind.ABOUT, LineKind.BACK)
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,6 +149,9 @@ def figures(heard: Heard, now_s: float, *, ended: bool = False) -> str:
         "SourceTest", "{lines} lines, {readings} readings, {rejected} not understood"
     )
     parts = [counts.format(lines=heard.lines, readings=heard.readings, rejected=heard.rejected)]
+    if heard.passed_over:
+        passed = translate("SourceTest", "{rows} rows too fast to be taken")
+        parts.append(passed.format(rows=heard.passed_over))
     if not ended:
         age_s = heard.age_s(now_s)
         age = text.age(age_s)
@@ -192,7 +198,7 @@ def line_words(line: ProbedLine) -> str:
         LineKind.HEADER: translate("SourceTest", "names of the columns"),
         LineKind.ABOUT: translate("SourceTest", "about the section"),
     }.get(line.kind, printable(line.says))
-    mark = "·" if line.kind in (LineKind.HEADER, LineKind.ABOUT, LineKind.BACK) else "✗"
+    mark = "·" if line.kind in _NO_FAULT else "✗"
     return f"{mark} {raw}  – {words}" if raw else f"{mark} {words}"
 
 
@@ -234,9 +240,18 @@ def _cell(cell: ProbedCell, line: ProbedLine, units: UnitChoice) -> CellWords:
     if not raw:
         return CellWords(name, raw, translate("SourceTest", "empty"), True)
     if not cell.understood:
-        return CellWords(name, raw, translate("SourceTest", "not understood"), False)
+        return CellWords(name, raw, _why_not(cell), False)
     value = _value(cell, line.reading, line.setup, units)
     return CellWords(name, raw, f"{role_words(cell.role)} {value}", True)
+
+
+def _why_not(cell: ProbedCell) -> str:
+    """Return why a cell is no value of its column."""
+    if cell.role is Role.VENT_VALVE:
+        return translate("SourceTest", "neither open nor closed")
+    if to_number(cell.raw) is None:
+        return translate("SourceTest", "no number")
+    return translate("SourceTest", "out of range")
 
 
 def _value(cell: ProbedCell, reading: Reading, setup: Setup, units: UnitChoice) -> str:

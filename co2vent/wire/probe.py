@@ -13,7 +13,17 @@ from co2vent.readings.columns import Role
 from co2vent.readings.lines import LineAssembler
 from co2vent.readings.log_decoder import LogDecoder
 from co2vent.readings.reading import Reading, Rejection, Setup
-from co2vent.wire.link import Arrival, Back, Ended, Lines, Link, Lost, Readable, Unreadable
+from co2vent.wire.link import (
+    Arrival,
+    Back,
+    Ended,
+    Lines,
+    Link,
+    Lost,
+    PassedOver,
+    Readable,
+    Unreadable,
+)
 from co2vent.wire.polling import PolledSource
 from co2vent.wire.source import NO_READING, Source
 
@@ -69,6 +79,7 @@ class Batch:
     lay_there: bool = False  # in a file, before anything was seen to be added
     bytes_heard: int = 0  # so far, also those that made no line
     tail: bytes = b""
+    passed_over: int = 0  # rows of this look that came faster than they can be taken
 
 
 class _Tap:
@@ -144,7 +155,8 @@ def probe_batches(
             lines = [
                 line for arrival in arrivals for line in _lines(decoder, whole, arrival, reply)
             ]
-            yield Batch(tuple(lines), lay_there, tap.heard, tap.tail)
+            passed_over = sum(a.rows for a in arrivals if isinstance(a, PassedOver))
+            yield Batch(tuple(lines), lay_there, tap.heard, tap.tail, passed_over)
             if any(isinstance(arrival, Ended) for arrival in arrivals):
                 return
     finally:

@@ -51,6 +51,7 @@ class Heard:
     lines: int = 0  # rows under a header, whether they are readings or not
     readings: int = 0
     rejected: int = 0
+    passed_over: int = 0  # rows that came faster than they can be taken
     newest: ProbedLine | None = None  # the newest reading
     newest_s: float | None = None  # None: none yet, or it lay in a file before
     interval_s: float | None = None  # mean, of the last few seconds
@@ -130,6 +131,7 @@ class SourceCheck:
             bytes_heard=batch.bytes_heard,
             tail=batch.tail,
             in_backlog=batch.lay_there,
+            passed_over=before.passed_over + batch.passed_over,
         )
         for line in batch.lines:
             self._recent.append(line)

@@ -210,7 +210,7 @@ def test_rows_that_are_none_are_told_with_the_reason(qtbot, page, gauge, speak) 
     verdict = _until(qtbot, page, "Readings arrive")
     assert "lines are none: the gauge shows no value: 'OL'" in verdict
     assert page.panel.verdict.severity is Severity.CAUTION
-    assert "line_temperature_degC hello: not understood" in _shown_cells(page)
+    assert "line_temperature_degC hello: no number" in _shown_cells(page)
 
 
 def test_readings_that_stop_are_not_shown_as_arriving(qtbot, page, gauge, speak) -> None:
@@ -357,7 +357,9 @@ def test_the_window_lives_while_more_comes_than_can_be_read(qtbot, page, tmp_pat
     beat.timeout.connect(lambda: beats.append(time.monotonic()))
     _test(qtbot, page, source)
     beat.start()
-    qtbot.wait(2500)
+    qtbot.wait(1500)
+    if kind == "flood":  # it is taken for one after two seconds; a backlog is no flood
+        qtbot.waitUntil(lambda: "too fast to be taken" in page.panel.figures.text(), timeout=9000)
     beat.stop()
     verdict = page.panel.verdict.label.text()
     stop.set()
