@@ -89,20 +89,29 @@ class LoadingPage(QWidget):
         elif opening.failure:
             self._poll.stop()
             self.refused.emit(opening.failure)
-        elif self.plot is not None:
+        elif self._drawn is not None:
             self.band.show_share(opening.share)
-        elif opening.looked and opening.unchecked is not None:
+        elif opening.unchecked is not None and self.plot is not None:
             self._show_unchecked(*opening.unchecked)
+        elif opening.drawing_loaded and self.plot is None:
+            self._make_plot()
         else:
             self._say_reading()
 
-    def _show_unchecked(self, traces: Traces, setup: Setup) -> None:
+    def _make_plot(self) -> None:
+        """Make the empty plot while the rows are still being read: it takes a moment itself."""
         from co2vent.window.trace_plot import TracePlot  # loaded by the opening already
 
         self.plot = TracePlot(self)
+        self.plot.hide()
+        self._column.insertWidget(2, self.plot, 1)
+        self.apply_look()
+
+    def _show_unchecked(self, traces: Traces, setup: Setup) -> None:
+        assert self.plot is not None
         self._drawn = (traces, view(begin(setup)))  # a session that has seen no reading
         self.words.hide()
-        self._column.insertWidget(1, self.plot, 1)
+        self.plot.show()
         self.band.show_share(self.opening.share)
         self.band.show()
         self.banner.show_mode(Mode.REPLAY, simulated=setup.simulated)
@@ -114,7 +123,9 @@ class LoadingPage(QWidget):
         if self.plot is not None and self._drawn is not None:
             traces, seen = self._drawn
             self.plot.show_trace(traces, len(traces), seen)
-            self.plot.pressure.setTitle(translate("Loading", "UNCHECKED"), bold=True)
+            ink, size = self._look.palette.ink, self._look.sizes(self).text_px
+            word = translate("Loading", "UNCHECKED")
+            self.plot.pressure.setTitle(word, bold=True, color=ink, size=f"{size}px")
 
     def show_whole(self) -> None:
         """Show the whole trace again."""

@@ -47,6 +47,7 @@ class Opening:
         self._overrides = overrides
         self.size = path.stat().st_size
         self.unchecked: tuple[Traces, Setup] | None = None
+        self.drawing_loaded = False
         self.looked = False  # the quick look has ended, with or without a trace
         self.checked: ReplayIndex | None = None
         self.failure = ""
@@ -68,11 +69,10 @@ class Opening:
         return self._thread.is_alive()
 
     def _run(self) -> None:
-        drawing = Thread(target=_load_drawing, name="drawing library", daemon=True)
+        drawing = Thread(target=self._load_drawing, name="drawing library", daemon=True)
         drawing.start()
         try:
             self.unchecked = self._look()
-            drawing.join()  # the window draws with it: it is not to wait for the import
             self.looked = True
             log = read_log(self._path, self._columns, self._overrides, self._watch)
             index = ReplayIndex(log)
@@ -88,6 +88,11 @@ class Opening:
             self.failure = f"{self._path.name}: {type(error).__name__}: {error}"
         finally:
             drawing.join()
+
+    def _load_drawing(self) -> None:
+        """Load what the window draws with, so that it need not wait for the import."""
+        import_module("co2vent.window.plots_panel")
+        self.drawing_loaded = True
 
     def _watch(self, taken: int) -> None:
         if self._given_up.is_set():
@@ -131,7 +136,3 @@ class Opening:
             memory[PAD : PAD + end - whole] = memory[whole:end]
             end = PAD + end - whole
         return traces
-
-
-def _load_drawing() -> None:
-    import_module("co2vent.window.plots_panel")

@@ -17,6 +17,7 @@ from co2vent.window.theme import Palette
 # A wide pen costs ten times the paint time on a long trace; the traces come reduced to what is
 # seen, so two pixels are affordable and can be read from two metres.
 LINE_PX: Final = 2
+GRID_SHARE: Final = 0.18  # of the rule's colour, on the page: seen when looked for
 
 SOLID, DASH, DOT, DASH_DOT = (
     Qt.PenStyle.SolidLine,
@@ -64,7 +65,8 @@ class ClockAxis(pg.AxisItem):
         for step in (1, 2, 5, 10, 20, 30, 60, 120, 180, 300, 600, 900, 1800, 3600, 7200, 14400):
             if step >= wanted:
                 return [(float(step), 0.0)]
-        return [(28800.0, 0.0)]
+        days = int(-(-wanted // 86_400))
+        return [(28_800.0 if wanted <= 28_800 else 86_400.0 * days, 0.0)]
 
 
 def pen(
@@ -91,11 +93,21 @@ def dress(plot: pg.PlotItem, palette: Palette, sizes: Sizes | None) -> None:
         axis.setPen(QColor(palette.rule))
         axis.setTextPen(QColor(palette.ink))
         axis.setTickFont(font)
-        axis.setStyle(tickTextOffset=4, maxTickLevel=0)  # each grid line costs paint time
+        # Each grid line costs paint time, a translucent one ten times that of an opaque one.
+        axis.setStyle(tickTextOffset=4, maxTickLevel=0, tickAlpha=255)
+        axis.setZValue(-1)  # the grid lies under the curves
+        axis.setTickPen(_mixed(palette.rule, palette.page, GRID_SHARE))
         if isinstance(axis, ClockAxis):
             axis.room_px = 7.5 * size
         axis.label.setFont(font)
         axis.labelStyle = {"color": palette.ink, "font-size": f"{size}px"}
         axis.setLabel(axis.labelText)
     plot.getAxis("left").setWidth(round(size * 4.2))
-    plot.showGrid(x=True, y=True, alpha=0.18)
+    plot.showGrid(x=True, y=True, alpha=1.0)
+
+
+def _mixed(one: str, other: str, share: float) -> QColor:
+    """Return `share` of one colour and the rest of the other."""
+    a, b = QColor(one), QColor(other)
+    pairs = ((a.red(), b.red()), (a.green(), b.green()), (a.blue(), b.blue()))
+    return QColor(*(round(share * x + (1.0 - share) * y) for x, y in pairs))
