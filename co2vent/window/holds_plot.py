@@ -1,13 +1,15 @@
 """All holds over each other, each from its own beginning: do they repeat?
 
 Gas warms once: a second hold from the same pressure rises much less. Liquid and a leaking valve
-repeat. A second vent may be laid over the first.
+repeat. A second vent may be laid over the first: circles stand along its curves and before its
+name.
 """
 
 from typing import Any, Final
 
 import numpy as np
 import pyqtgraph as pg
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -35,6 +37,11 @@ from co2vent.window.words import translate
 
 STYLES: Final = (SOLID, DASH, DASH_DOT, DOT)
 MOST_POINTS: Final = 2000
+ROOM_SHARE: Final = 0.09  # around the curves: the name of the highest stands over it
+SIGN_PX: Final = 8
+OTHER_SIGN: Final = "○"
+SIGNS_AT: Final = (0.15, 0.4, 0.65, 0.9)  # shares of a hold
+NAME_AT: Final = (1.0, 0.8, 0.6, 0.4, 0.25)  # tried in turn until a name is free of the others
 
 
 def _to_draw(holds: tuple[HoldAssessment, ...]) -> list[HoldAssessment]:
@@ -52,6 +59,7 @@ class HoldsPlot(QWidget):
         self._units = UnitChoice.BAR
         self._sizes: Sizes | None = None
         self._items: list[Any] = []
+        self._names: list[tuple[Any, Any]] = []  # a name and the curve it belongs to
         self._other: tuple[Traces, tuple[HoldAssessment, ...], str] | None = None
         self.setAccessibleName("holds over each other")
         column = QVBoxLayout(self)
@@ -62,6 +70,7 @@ class HoldsPlot(QWidget):
         self.plot = self.widget.getPlotItem()
         self.plot.hideButtons()
         self.plot.setMenuEnabled(False)
+        self.plot.getViewBox().setDefaultPadding(ROOM_SHARE)
         column.addWidget(self.widget)
 
     def set_theme(self, palette: Palette) -> None:
@@ -88,21 +97,31 @@ class HoldsPlot(QWidget):
         for item in self._items:
             self.plot.removeItem(item)
         self._items.clear()
+        self._names.clear()
         unit = text.difference_unit(self._units.pressure)
         self.plot.setLabel("left", translate("Plot", "rise, {unit}").format(unit=unit))
         self.plot.setLabel("bottom", translate("Plot", "time since the vent closed"))
         for place, hold in enumerate(_to_draw(view.holds)):
             words = translate("Plot", "hold {number}").format(number=hold.number)
-            self._draw(traces, rows, hold, words, place, self._palette.trace)
+            self._draw((traces, rows), hold, words, place)
         if self._other is not None:
             other, holds, name = self._other
             for place, hold in enumerate(_to_draw(holds)):
-                words = f"{name} {hold.number}"
-                self._draw(other, len(other), hold, words, place, self._palette.liquid_curve)
+                words = f"{OTHER_SIGN} {name} {hold.number}"
+                self._draw((other, len(other)), hold, words, place, second=True)
+        self._part_names()
 
     def _draw(
-        self, traces: Traces, rows: int, hold: HoldAssessment, words: str, place: int, colour: str
+        self,
+        of: tuple[Traces, int],
+        hold: HoldAssessment,
+        words: str,
+        place: int,
+        *,
+        second: bool = False,
     ) -> None:
+        traces, rows = of
+        colour = self._palette.saturation if second else self._palette.trace
         at_s = traces.at_s(rows)
         first, last = np.searchsorted(at_s, [hold.start_s, hold.end_s + 1e-6])
         if last - first < 2:
@@ -120,6 +139,33 @@ class HoldsPlot(QWidget):
         label = pg.TextItem(words, color=QColor(colour), anchor=(1, 1))
         label.setFont(plain_font(self._sizes))
         label.setPos(float(time_s[-1]), float(rise[-1]))
-        for item in (curve, label):
+        items = [curve, label]
+        if second:
+            at = [round(share * (time_s.size - 1)) for share in SIGNS_AT]
+            sign_pen = pen(colour, LINE_PX, sizes=self._sizes)
+            ground = QColor(self._palette.page)
+            grown = 1.0 if self._sizes is None else max(1.0, 0.75 * self._sizes.scale)
+            items.append(
+                pg.ScatterPlotItem(
+                    time_s[at], rise[at], pen=sign_pen, brush=ground, size=round(SIGN_PX * grown)
+                )
+            )
+        for item in items:
             self.plot.addItem(item)
             self._items.append(item)
+        self._names.append((label, curve))
+
+    def _part_names(self) -> None:
+        """Move each name back along its curve until it lies on no other name."""
+        self.plot.getViewBox().updateAutoRange()
+        taken: list[QRectF] = []
+        for label, curve in self._names:
+            time_s, rise = curve.getData()
+            for share in NAME_AT:
+                at = round(share * (time_s.size - 1))
+                label.setPos(float(time_s[at]), float(rise[at]))
+                label.updateTransform()
+                box = label.mapRectToScene(label.boundingRect())
+                if not any(box.intersects(other) for other in taken):
+                    break
+            taken.append(box)

@@ -213,9 +213,27 @@ def test_holds_lie_over_each_other_from_their_own_beginning(qtbot) -> None:
     plot.set_theme(OUTDOOR)
     plot.compare_with(traces_of(view), view.holds, "other.csv")
     plot.show_holds(traces_of(view), 301, view)
-    curves = [item for item in plot._items if hasattr(item, "getData")]
+    curves = [curve for _name, curve in plot._names]
     assert len(curves) == 2
     assert curves[0].getData()[0][0] == pytest.approx(0.0)
+
+
+def test_names_of_equal_holds_lie_apart_and_a_second_vent_has_a_sign(qtbot) -> None:
+    holds = tuple(a_hold(number=number) for number in (1, 2, 3))
+    view = a_view(holds=holds)
+    plot = HoldsPlot()
+    qtbot.addWidget(plot)
+    plot.set_theme(OUTDOOR)
+    plot.resize(600, 300)
+    plot.show()
+    plot.compare_with(traces_of(view), holds[:1], "other")
+    plot.show_holds(traces_of(view), 301, view)
+    plot.grab()
+    boxes = [name.mapRectToScene(name.boundingRect()) for name, _curve in plot._names]
+    for at, box in enumerate(boxes):
+        assert not any(box.intersects(other) for other in boxes[at + 1 :])
+    names = [name.toPlainText() for name, _curve in plot._names]
+    assert [name[0] == "○" for name in names] == [False, False, False, True]
 
 
 def test_saved_readings_are_a_log_that_says_where_it_came_from() -> None:
