@@ -449,8 +449,8 @@
             <translation>Der Abschnitt</translation>
         </message>
         <message>
-            <source>What the source sends</source>
-            <translation>Was die Quelle sendet</translation>
+            <source>The source</source>
+            <translation>Die Quelle</translation>
         </message>
         <message>
             <source>The test was stopped; the source is free again</source>

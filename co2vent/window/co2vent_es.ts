@@ -446,11 +446,11 @@
         </message>
         <message>
             <source>The section</source>
-            <translation>La sección</translation>
+            <translation>El tramo</translation>
         </message>
         <message>
-            <source>What the source sends</source>
-            <translation>Lo que envía la fuente</translation>
+            <source>The source</source>
+            <translation>La fuente</translation>
         </message>
         <message>
             <source>The test was stopped; the source is free again</source>
@@ -1736,7 +1736,7 @@
         </message>
         <message>
             <source>about the section</source>
-            <translation>sobre la sección</translation>
+            <translation>sobre el tramo</translation>
         </message>
         <message>
             <source>as it came: {bytes}</source>

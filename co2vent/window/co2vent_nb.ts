@@ -449,8 +449,8 @@
             <translation>Seksjonen</translation>
         </message>
         <message>
-            <source>What the source sends</source>
-            <translation>Hva kilden sender</translation>
+            <source>The source</source>
+            <translation>Kilden</translation>
         </message>
         <message>
             <source>The test was stopped; the source is free again</source>

@@ -127,7 +127,7 @@ class ConnectPage(QWidget):
             replace(
                 sizes,
                 target_px=sizes.target_px if sizes.portrait else both_rows_px,
-                small_px=round(sizes.text_px * 1.2),
+                small_px=round(sizes.text_px * (1.0 if sizes.portrait else 1.2)),
             )
         )
         self.source.set_row_height(sizes.target_px)
@@ -177,7 +177,7 @@ class ConnectPage(QWidget):
         words = (
             translate("Connect", "The section")
             if self._views.currentWidget() is self.panel
-            else translate("Connect", "What the source sends")
+            else translate("Connect", "The source")
         )
         self.view_key.set_words(words)
 
