@@ -14,6 +14,8 @@ from co2vent.units import (
 )
 
 ROW_CHECK: Final = "row_check"
+# OWASP, CSV Injection (owasp.org/www-community/attacks/CSV_Injection); the full-width ones too
+FORMULA_STARTS: Final = ("=", "+", "-", "@", "\uff1d", "\uff0b", "\uff0d", "\uff20")
 # Decimals that keep what a gauge resolves: 0.1 mbar in every pressure unit.
 _PRESSURE_DECIMALS: Final = {"bar": 4, "psi": 3, "kPa": 2, "MPa": 5}
 _TEMPERATURE_DECIMALS: Final = 2
@@ -146,6 +148,6 @@ def quoted(text: str) -> str:
     A text that a spreadsheet would run as a formula gets an apostrophe in front.
     """
     cell = one_line(text)
-    if cell[:1] in ("=", "+", "-", "@"):
+    if cell.startswith(FORMULA_STARTS):
         cell = "'" + cell
     return f'"{cell}"' if "," in cell or ";" in cell else cell

@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from html import escape
+
+from co2vent.report.markup import text
 
 Point = tuple[float, float]
 
@@ -64,7 +65,7 @@ def _pairs(points: Sequence[Point]) -> str:
 def to_svg(drawing: Drawing, title: str) -> str:
     """Return the drawing as an inline SVG element; texts are escaped."""
     parts = [
-        f'<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{escape(title)}" '
+        f'<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="{text(title)}" '
         f'viewBox="0 0 {drawing.width:g} {drawing.height:g}" font-family="sans-serif">'
     ]
     parts += [
@@ -83,7 +84,7 @@ def to_svg(drawing: Drawing, title: str) -> str:
     parts += [
         f'<text x="{label.x:.2f}" y="{label.y:.2f}" font-size="{label.size:g}" '
         f'text-anchor="{label.anchor}" font-weight="{"bold" if label.bold else "normal"}">'
-        f"{escape(label.text)}</text>"
+        f"{text(label.text)}</text>"
         for label in drawing.labels
     ]
     return "".join(parts) + "</svg>"

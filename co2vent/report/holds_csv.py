@@ -5,6 +5,7 @@ import io
 from pathlib import Path
 
 from co2vent.inference.outcome import Bounds
+from co2vent.readings.log_writer import FORMULA_STARTS
 from co2vent.report.facts import ReportFacts
 from co2vent.store.whole_file import atomic_write
 
@@ -35,12 +36,8 @@ COLUMNS = (
 
 def plain_text(words: str) -> str:
     """Return `words` so that no spreadsheet takes them for a formula."""
-    # https://owasp.org/www-community/attacks/CSV_Injection names these first characters
-    return (
-        f"'{words}"
-        if words.lstrip().startswith(("=", "+", "-", "@")) or (words.startswith(("\t", "\r", "\n")))
-        else words
-    )
+    first = next((c for c in words if c.isprintable() and not c.isspace()), "")
+    return f"'{words}" if words.startswith(("\t", "\r", "\n")) or first in FORMULA_STARTS else words
 
 
 def holds_csv(facts: ReportFacts) -> str:

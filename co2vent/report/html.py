@@ -1,11 +1,11 @@
 """The report as one HTML file that needs nothing else: styles and drawings are inside."""
 
-from html import escape
 from pathlib import Path
 
 from co2vent.report.details import details
 from co2vent.report.drawing import to_svg
 from co2vent.report.facts import LogFacts, ReportFacts
+from co2vent.report.markup import text
 from co2vent.report.summary import summary
 from co2vent.report.trace import draw_trace
 from co2vent.store.whole_file import atomic_write
@@ -40,7 +40,7 @@ def report_html(facts: ReportFacts, paper: str = "a4") -> str:
     banner = f'<div class="banner">{SIMULATED}</div>' if facts.simulated else ""
     head = f"<thead><tr><td>{banner}</td></tr></thead>" if banner else ""
     content = summary(facts, trace) + details(facts, trace)
-    title = escape(f"{facts.section or 'CO2 section'}: vent record")
+    title = text(f"{facts.section or 'CO2 section'}: vent record")
     return (
         '<!DOCTYPE html>\n<html lang="en"><head><meta charset="utf-8">'
         # nothing may be fetched and no script run, whatever a name or note holds
