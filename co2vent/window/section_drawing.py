@@ -13,11 +13,12 @@ from PySide6.QtGui import QBrush, QColor, QFont, QPainter, QPainterPath, QPaintE
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from co2vent.inference.outcome import Bounds, Charge
+from co2vent.window import text
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import OUTDOOR, Palette
 
 LOWEST_SHARE: Final = 1e-4  # of the volume: 0.01 % is drawn as nothing
-MARKS: Final = ((1e-3, "0.1 %"), (1e-2, "1 %"), (1e-1, "10 %"), (1.0, "100 %"))
+MARKS: Final = ((1e-3, 1), (1e-2, 0), (1e-1, 0), (1.0, 0))  # share of the volume, decimals
 
 
 def level(share: float) -> float:
@@ -142,11 +143,12 @@ class SectionDrawing(QWidget):
         painter.setPen(QPen(QColor(self._palette.faint), 1.5))
         left = body.right() + valve + 2.0
         room = body.height() / (len(MARKS) * self._small_px * 1.05)
-        for at, (share, words) in enumerate(MARKS):
+        for at, (share, places) in enumerate(MARKS):
             if room < 1.0 and at % 2 == 0:
                 continue
             y = body.bottom() - level(share) * body.height()
             text_y = min(max(y, body.top() + self._small_px * 0.5), body.bottom())
             painter.drawLine(QPointF(left, y), QPointF(left + 4.0, y))
             box = QRectF(left + 6.0, text_y - self._small_px, marks_width, self._small_px * 2.0)
+            words = f"{text.number(100.0 * share, places)} %"
             painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter.value), words)
