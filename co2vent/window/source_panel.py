@@ -125,7 +125,7 @@ class SourcePanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.verdict = VerdictBand(self)
-        self.figures = FitLabel(self, wrap=False)
+        self.figures = FitLabel(self)
         self.cells_title = QLabel(translate("SourceTest", "The newest row is read as"), self)
         self.cells = CellTable(self)
         self.lines_title = QLabel(translate("SourceTest", "Lines as they came"), self)
@@ -197,7 +197,7 @@ class SourcePanel(QWidget):
         self.verdict.set_look(palette, sizes)
         self.figures.set_ink(palette.ink)
         self.figures.set_max_px(sizes.text_px)
-        self.figures.setFixedHeight(round(sizes.text_px * 1.5))
+        self.figures.setFixedHeight(round(sizes.text_px * (2.8 if sizes.portrait else 1.5)))
         self.cells.set_look(palette, sizes)
         for title in (self.cells_title, self.lines_title):
             font = title.font()
