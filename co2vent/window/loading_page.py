@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from co2vent.guidance.session import View, begin, view
 from co2vent.readings.reading import Setup
+from co2vent.window import drawing_library
 from co2vent.window.banner import Banner
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Mode
@@ -93,7 +94,7 @@ class LoadingPage(QWidget):
             self.band.show_share(opening.share)
         elif opening.unchecked is not None and self.plot is not None:
             self._show_unchecked(*opening.unchecked)
-        elif opening.drawing_loaded and self.plot is None:
+        elif drawing_library.loaded() and self.plot is None:
             self._make_plot()
         else:
             self._say_reading()

@@ -5,7 +5,6 @@ reading, which takes its place wholly.
 """
 
 from collections.abc import Mapping, Sequence
-from importlib import import_module
 from io import FileIO
 from pathlib import Path
 from threading import Event, Thread
@@ -22,6 +21,7 @@ from co2vent.readings.quick_rows import (
     quick_form,
 )
 from co2vent.readings.reading import Setup
+from co2vent.window import drawing_library
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.traces import Traces
 
@@ -47,7 +47,6 @@ class Opening:
         self._overrides = overrides
         self.size = path.stat().st_size
         self.unchecked: tuple[Traces, Setup] | None = None
-        self.drawing_loaded = False
         self.looked = False  # the quick look has ended, with or without a trace
         self.checked: ReplayIndex | None = None
         self.failure = ""
@@ -69,8 +68,7 @@ class Opening:
         return self._thread.is_alive()
 
     def _run(self) -> None:
-        drawing = Thread(target=self._load_drawing, name="drawing library", daemon=True)
-        drawing.start()
+        drawing_library.load_behind()  # the window is not to wait for it
         try:
             self.unchecked = self._look()
             self.looked = True
@@ -86,13 +84,6 @@ class Opening:
             self.failure = str(error)
         except Exception as error:  # noqa: BLE001 - a thread has nobody to raise to
             self.failure = f"{self._path.name}: {type(error).__name__}: {error}"
-        finally:
-            drawing.join()
-
-    def _load_drawing(self) -> None:
-        """Load what the window draws with, so that it need not wait for the import."""
-        import_module("co2vent.window.plots_panel")
-        self.drawing_loaded = True
 
     def _watch(self, taken: int) -> None:
         if self._given_up.is_set():

@@ -15,6 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from co2vent.window import drawing_library
 from co2vent.window.alarms import Alarm, AlarmBook, conditions
 from co2vent.window.commands import Command
 from co2vent.window.export import save_log
@@ -158,7 +159,11 @@ class VentPage(QWidget):
     def _load_pictures(self) -> None:
         if self._plots is not None or self._let_go:
             return
-        from co2vent.window.plots_panel import PlotsPanel  # loads the plotting library: 0.3 s
+        if not drawing_library.loaded():
+            drawing_library.load_behind()
+            QTimer.singleShot(PICTURES_AFTER_MS, self, self._load_pictures)
+            return
+        from co2vent.window.plots_panel import PlotsPanel
 
         plots = PlotsPanel(self)
         plots.event_chosen.connect(self.go_to_event)

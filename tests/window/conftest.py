@@ -13,6 +13,7 @@ from co2vent.guidance.session import View
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.readings.log_file import LogFile, decode_log
 from co2vent.readings.reading import Reading, Setup
+from co2vent.window import plots_panel  # noqa: F401 - no test is to wait for the library
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.look import Look
 from co2vent.window.traces import Traces
