@@ -62,8 +62,10 @@ def test_a_wire_that_is_cut_is_said_at_once_and_the_data_are_stale_at_two_second
     cut_s = time.monotonic()
     wire.unplug()
     until(lambda: monitor.status.source is not SourceState.LIVE)
-    assert time.monotonic() - cut_s < 1.0
+    said_s = time.monotonic() - cut_s
+    assert said_s < 1.0
     until(lambda: monitor.view.stale)
+    print(f"said after {said_s * 1e3:.1f} ms, stale after {time.monotonic() - cut_s:.2f} s")
     # the age limit of 2 s, one look at the clock, and a busy machine; the fault benchmark holds
     # the program to 0.4 s in a time that no machine can delay
     assert time.monotonic() - cut_s < 3.0
@@ -79,6 +81,7 @@ def test_a_gauge_that_falls_silent_is_stale_though_its_port_is_open(
     until(lambda: monitor.view.readings == 20)
     silent_s = time.monotonic()
     until(lambda: monitor.view.stale)
+    print(f"stale after {time.monotonic() - silent_s:.2f} s")
     assert 1.8 < time.monotonic() - silent_s < 3.0
     assert monitor.view.prompt.instruction is Instruction.NO_DATA
     assert monitor.status.source is SourceState.LIVE  # the port is fine: the age tells

@@ -65,6 +65,7 @@ def test_a_silent_device_gives_no_number_and_is_lost_within_two_seconds(
     device.silent = True
     silent_s = time.monotonic()
     seen = gather(link, lambda arrivals: any(isinstance(a, Lost) for a in arrivals))
+    print(f"lost after {time.monotonic() - silent_s:.2f} s")
     assert time.monotonic() - silent_s < 2.0
     text = b"".join(a.text for a in seen if isinstance(a, Lines))
     # a reply that was under way may still come
