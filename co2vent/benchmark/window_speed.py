@@ -268,21 +268,25 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--flood-seconds", type=float, default=10.0, help="length of the flood (10)"
     )
     parser.add_argument("--rows", type=int, default=10_000_000, help="rows of the long trace")
+    parser.add_argument(
+        "--log-rows", type=int, nargs="*", default=[1_000_000], metavar="N",
+        help="rows of the logs that are opened (1000000); 10000000 takes two minutes and 0.5 GB",
+    )  # fmt: skip
 
 
 def run(args: argparse.Namespace) -> int:
     """Measure and print the table; return 1 where a limit is passed."""
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     from co2vent.benchmark.window_flood import flood
+    from co2vent.benchmark.window_opening import load_words, opening
 
     passed = True
     for figures in (
         first_digits(args.starts), painted_prompts(args.readings), flood(args.flood_seconds),
-        drawing(args.rows),
+        drawing(args.rows), *(opening(rows) for rows in args.log_rows),
     ):  # fmt: skip
         for figure in figures:
             print(figure.line(), flush=True)
             passed = passed and figure.value <= figure.limit
-    load = ", ".join(f"{value:.2f}" for value in os.getloadavg())
-    print(f"load of the machine over 1, 5 and 15 minutes: {load}; {os.cpu_count()} processors")
+    print(load_words())
     return 0 if passed else 1

@@ -10,6 +10,11 @@ from numpy.typing import NDArray
 from co2vent.readings.reading import Reading
 
 Floats = NDArray[np.float64]
+Block = dict[str, NDArray[np.generic]]
+
+# Small blocks are joined to larger ones as they come: the memory of many small ones is not given
+# back, and would stay beside the joined columns.
+MERGED_BLOCKS: Final = 128
 
 OPTIONAL_QUANTITIES: Final = (
     "line_temperature_k",
@@ -91,20 +96,24 @@ class ArrayBuilder:
 
     def __init__(self) -> None:
         """Start empty."""
-        self._blocks: list[dict[str, NDArray[np.generic]]] = []
+        self._blocks: list[Block] = []
+        self._merged: list[Block] = []
         self._notes: dict[int, str] = {}
         self.count = 0
 
-    def add_block(self, block: dict[str, NDArray[np.generic]]) -> None:
-        """Add columns of equal length, at least `at_s`, `pressure_pa`, `segment` and `line`."""
-        self._blocks.append(block)
+    def add_block(self, block: Block) -> None:
+        """Take columns of equal length, at least `at_s`, `pressure_pa`, `segment` and `line`."""
         self.count += len(block["at_s"])
+        self._blocks.append(block)
+        if len(self._blocks) >= MERGED_BLOCKS:
+            self._merged.append(_joined(self._blocks))
+            self._blocks = []
 
     def add_readings(self, readings: Sequence[Reading], lines: Sequence[int]) -> None:
         """Add readings that came one by one."""
         if not readings:
             return
-        block: dict[str, NDArray[np.generic]] = {
+        block: Block = {
             "at_s": np.array([r.at_s for r in readings]),
             "pressure_pa": np.array([r.pressure_pa for r in readings]),
             "segment": np.array([r.segment for r in readings], dtype=np.int32),
@@ -125,20 +134,24 @@ class ArrayBuilder:
         self.add_block(block)
 
     def build(self) -> ReadingArrays:
-        """Return all that was added."""
-        columns: dict[str, NDArray[np.generic]] = {}
-        for name in ("at_s", "pressure_pa", "segment", "line"):
-            columns[name] = np.concatenate([block[name] for block in self._blocks])
-        for name in (*OPTIONAL_QUANTITIES, "vent_open"):
-            if not any(name in block for block in self._blocks):
-                continue
-            columns[name] = np.concatenate(
-                [
-                    block[name] if name in block else _missing(name, len(block["at_s"]))
-                    for block in self._blocks
-                ]
-            )
+        """Return all that was added; the builder is empty afterwards."""
+        columns = _joined([*self._merged, *self._blocks])
         return ReadingArrays(notes=self._notes, **columns)  # type: ignore[arg-type]
+
+
+def _joined(blocks: list[Block]) -> Block:
+    """Return the rows of all blocks as one; each column leaves the blocks as it is joined."""
+    counts = [len(block["at_s"]) for block in blocks]
+    names = [*OPTIONAL_QUANTITIES, "vent_open", "pressure_pa", "segment", "line", "at_s"]
+    columns: Block = {}
+    for name in names:
+        if any(name in block for block in blocks):
+            parts = [
+                block.pop(name) if name in block else _missing(name, count)
+                for block, count in zip(blocks, counts, strict=True)
+            ]
+            columns[name] = np.concatenate(parts)
+    return columns
 
 
 def _missing(name: str, count: int) -> NDArray[np.generic]:

@@ -12,7 +12,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from co2vent.readings.arrays import VALVE_UNKNOWN, Floats
+from co2vent.readings.arrays import VALVE_UNKNOWN, Block, Floats
 from co2vent.readings.cells import to_time_ns
 from co2vent.readings.columns import TEMPERATURE_ROLES, Column, Role
 from co2vent.readings.lines import MAX_LINE_BYTES
@@ -27,7 +27,7 @@ from co2vent.readings.rows import (
 from co2vent.units import ZERO_CELSIUS_K
 
 Ints = NDArray[np.int64]
-Block = dict[str, NDArray[np.generic]]
+
 
 _MAX_DIGITS: Final = 15
 _POWERS: Final = 10.0 ** np.arange(_MAX_DIGITS + 1)

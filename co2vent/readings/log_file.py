@@ -139,10 +139,11 @@ class _WholeLog:
             return
         block = read_clean_block(piece, self.decoder.next_line, rows)
         if block is not None:
+            count = len(block["at_s"])
             self.builder.add_block(block)
-            self._clean_readings += len(block["at_s"])
+            self._clean_readings += count
             last_line = piece[piece.rfind(b"\n", 0, -1) + 1 :]
-            self.decoder.rows_passed(len(block["at_s"]), last_line.decode("ascii"))
+            self.decoder.rows_passed(count, last_line.decode("ascii"))
             return
         middle = piece.rfind(b"\n", 0, len(piece) // 2) + 1
         if len(piece) <= SMALL_PIECE_BYTES or middle == 0:

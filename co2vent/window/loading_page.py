@@ -65,6 +65,11 @@ class LoadingPage(QWidget):
         self._poll.setInterval(POLL_MS)
         self._poll.timeout.connect(self._look_at_opening)
 
+    @property
+    def shows_trace(self) -> bool:
+        """Whether the unchecked trace is on the screen."""
+        return self._drawn is not None and self.plot is not None and self.plot.isVisible()
+
     def start(self) -> None:
         """Begin to read."""
         self.opening.start()
