@@ -346,3 +346,35 @@ def test_rows_are_on_disk_long_before_the_log_is_closed(tmp_path: Path) -> None:
     until(lambda: (tmp_path / "log.csv").read_bytes().count(b"\n") == 3)
     assert time.monotonic() - handed_over_s < 0.1
     recorder.close()
+
+
+def test_a_read_only_disk_is_refused_at_the_start(small_disk: Path) -> None:
+    subprocess.run(["mount", "-o", "remount,ro", str(small_disk)], check=True)
+    with pytest.raises(StoreError, match="read-only file system; choose another log file"):
+        Recorder(small_disk / "log.csv").open()
+
+
+def test_a_disk_that_turns_read_only_is_said_and_recording_goes_on_when_it_can(
+    tmp_path: Path,
+) -> None:
+    """As a file system does that finds itself damaged; told by the error of each write."""
+    broken = False
+
+    def write(descriptor: int, data: bytes) -> int:
+        if broken:
+            raise OSError(errno.EROFS, os.strerror(errno.EROFS))
+        return os.write(descriptor, data)
+
+    recorder = Recorder(tmp_path / "log.csv", write)
+    recorder.open()
+    recorder.preamble(HEADER)
+    recorder.row("0.0,19.02")
+    until(lambda: recorder.state.lines == 2)
+    broken = True
+    recorder.row("0.1,19.01")
+    until(lambda: recorder.state.reason == "read-only file system")
+    assert not recorder.state.recording
+    broken = False
+    until(lambda: recorder.state.recording)
+    recorder.close()
+    assert [row[:3] for row in rows_in(tmp_path / "log.csv")] == ["0.0", "0.1"]
