@@ -7,11 +7,10 @@ import pyqtgraph as pg
 from PySide6.QtGui import QColor, QFont
 
 from co2vent.guidance.session import View
-from co2vent.window import text
 from co2vent.window.plot_style import DOT, LINE_PX, Scale, pen
+from co2vent.window.shown import fall_words
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
-from co2vent.window.words import translate
 
 FALL_LEAST_PA_PER_S: Final = 50.0  # a slower fall gives no time to the stop pressure worth a line
 POINTS: Final = 30
@@ -85,13 +84,7 @@ class FallBand:
         ):
             item.setData(latest.at_s + share * seconds, fall)
         self._fill.setVisible(True)
-        self.words.setText(
-            translate("Plot", "stop in {early} to {late} ({percent} %)").format(
-                early=text.duration(bounds.lower),
-                late=text.duration(bounds.upper),
-                percent=text.number(100.0 * bounds.confidence, 0),
-            )
-        )
+        self.words.setText(fall_words(bounds.lower, bounds.upper, bounds.confidence))
         (_left, right), (_bottom, top) = self._plot.viewRange()
         self.words.setPos(right, top)
         self.words.setVisible(True)

@@ -23,7 +23,7 @@ from co2vent.window.drawing_file import save_svg
 from co2vent.window.fit_label import SMALLEST_PX
 from co2vent.window.heat_lines import dome, ends_across, frost, isotherm
 from co2vent.window.number_axes import LogPressureAxis, NumberAxis
-from co2vent.window.plot_style import DASH, DOT, LINE_PX, dress, pen, plain_font
+from co2vent.window.plot_style import DASH, DOT, LINE_PX, NAMED_AXIS_LINES, dress, pen, plain_font
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, Palette
@@ -111,6 +111,7 @@ class HeatPlot(QWidget):
         self.widget.setBackground(QColor(palette.page))
         dress(self.plot, palette, sizes)
         font = plain_font(sizes)
+        self.plot.getAxis("bottom").setHeight(round(NAMED_AXIS_LINES * font.pixelSize()))
         self._pressures.text_px = font.pixelSize()
         self._isotherms.setPen(pen(palette.rule, 1, sizes=sizes))
         self._dome.setPen(pen(palette.saturation, LINE_PX, sizes=sizes))

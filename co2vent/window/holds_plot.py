@@ -23,6 +23,7 @@ from co2vent.window.plot_style import (
     DASH_DOT,
     DOT,
     LINE_PX,
+    NAMED_AXIS_LINES,
     SOLID,
     ClockAxis,
     dress,
@@ -78,6 +79,8 @@ class HoldsPlot(QWidget):
         self._palette = palette
         self.widget.setBackground(QColor(palette.page))
         dress(self.plot, palette, self._sizes)
+        height = NAMED_AXIS_LINES * plain_font(self._sizes).pixelSize()
+        self.plot.getAxis("bottom").setHeight(round(height))
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""

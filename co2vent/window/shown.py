@@ -180,9 +180,22 @@ def _stop_words(view: View, pressure_pa: float, unit: str) -> str:
     )
 
 
+def fall_words(early_s: float, late_s: float, confidence: float) -> str:
+    """Return the earliest and latest time to the stop pressure, and how sure they are."""
+    return translate("Plot", "stop in {early} to {late} ({percent} %)").format(
+        early=text.duration(early_s),
+        late=text.duration(late_s),
+        percent=text.number(100.0 * confidence, 0),
+    )
+
+
 def _close_words(view: View) -> str:
+    """Return when the stop pressure is reached: earliest and latest, else at the present rate."""
     if view.seconds_to_stop is None or view.vent_open is False:
         return ""
+    bounds = view.stop_in_s
+    if bounds is not None and bounds.lower is not None and bounds.upper is not None:
+        return fall_words(bounds.lower, bounds.upper, bounds.confidence)
     return translate("Text", "stop pressure in {time}").format(
         time=text.duration(view.seconds_to_stop)
     )

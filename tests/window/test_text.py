@@ -1,5 +1,7 @@
 """Texts: each number with its unit, each pressure with gauge or absolute."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QLocale
 
@@ -89,3 +91,15 @@ def test_at_the_triple_point_is_neither_above_nor_below() -> None:
     assert caption(400.0) == caption(-400.0) == "AT the triple point"
     assert caption(-600.0) == "BELOW the triple point"
     assert caption(600.0) == "above the triple point"
+
+
+def test_time_to_the_stop_pressure_is_a_span_that_says_how_sure() -> None:
+    falling = a_view(
+        9e5, vent_open=True, seconds_to_stop=44.0, running_hold=None,
+        stop_in_s=Bounds(70.0, 50.0, 110.0, 0.9),
+    )  # fmt: skip
+    assert shown(falling, 0.1, UnitChoice.BAR).close_in == "stop in 0:50 to 1:50 (90 %)"
+    bare = replace(falling, stop_in_s=None)
+    assert shown(bare, 0.1, UnitChoice.BAR).close_in == "stop pressure in 0:44"
+    closed = replace(falling, vent_open=False)
+    assert shown(closed, 0.1, UnitChoice.BAR).close_in == ""

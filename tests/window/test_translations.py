@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QApplication
 
 from co2vent.guidance import prompts
 from co2vent.guidance.events import Severity
-from co2vent.inference.outcome import Instruction
+from co2vent.inference.outcome import Bounds, Instruction
 from co2vent.window.blind import blinded
 from co2vent.window.frame import Mode
 from co2vent.window.languages import available, choose, install
@@ -128,6 +128,13 @@ def test_translated_pages_fit(qtbot, look, clock, spoken, language, screen) -> N
         page.tick()
         assert page._help.fits
         page.toggle_help()
+    feed.view = a_view(
+        2.5e6, vent_open=True, rate_pa_per_s=-123_456.0, seconds_to_stop=500.0,
+        stop_in_s=Bounds(510.0, 599.0, 1599.0, 0.9), holds=(), running_hold=None,
+    )  # fmt: skip
+    feed.age_s = 0.1
+    page.tick()
+    assert _cut_off(page) == []
     feed.view, feed.age_s = _worst_view(), 99.0
     page.tick()
     assert _cut_off(page) == []
