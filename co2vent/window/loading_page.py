@@ -106,12 +106,14 @@ class LoadingPage(QWidget):
 
     def _make_plot(self) -> None:
         """Make the empty plot while the rows are still being read: it takes a moment itself."""
+        self._poll.stop()  # where this fails, it fails once
         from co2vent.window.trace_plot import TracePlot  # loaded by the opening already
 
         self.plot = TracePlot(self)
         self.plot.hide()
         self._column.insertWidget(2, self.plot, 1)
         self.apply_look()
+        self._poll.start()
 
     def _show_unchecked(self, traces: Traces, setup: Setup) -> None:
         assert self.plot is not None
