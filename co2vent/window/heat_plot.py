@@ -207,6 +207,7 @@ class HeatPlot(QWidget):
         )
         self.plot.setLabel("left", text.unit_words(self._units.pressure))
         self.plot.setLabel("bottom", f"{heat} ({reference})")
+        self.plot.getAxis("bottom").resizeEvent()  # puts the name in the middle again
         shown = text.pressure(TRIPLE_PRESSURE_PA, self._ambient_pa, self._units.pressure)
         said = {
             "liquid": (translate("Plot", "liquid"), 50e3, np.log10(8.6e5)),

@@ -104,6 +104,7 @@ class HoldsPlot(QWidget):
         unit = text.difference_unit(self._units.pressure)
         self.plot.setLabel("left", translate("Plot", "rise, {unit}").format(unit=unit))
         self.plot.setLabel("bottom", translate("Plot", "time since the vent closed"))
+        self.plot.getAxis("bottom").resizeEvent()  # puts the name in the middle again
         for place, hold in enumerate(_to_draw(view.holds)):
             words = translate("Plot", "hold {number}").format(number=hold.number)
             self._draw((traces, rows), hold, words, place)

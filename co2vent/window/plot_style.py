@@ -17,7 +17,7 @@ from co2vent.window.theme import Palette
 # A wide pen costs ten times the paint time on a long trace; the traces come reduced to what is
 # seen, so two pixels are affordable and can be read from two metres.
 LINE_PX: Final = 2
-NAMED_AXIS_LINES: Final = 3.2  # heights of text that ticks and a name under them need
+NAMED_AXIS_LINES: Final = 2.9  # heights of text that ticks and a name under them need
 GRID_SHARE: Final = 0.18  # of the rule's colour, on the page: seen when looked for
 
 SOLID, DASH, DOT, DASH_DOT = (

@@ -90,6 +90,17 @@ def test_heat_names_its_unit_and_its_reference(plot) -> None:
     assert (heat[1] - heat[0]) * BTU_LB == pytest.approx(552e3, abs=2e3)
 
 
+@pytest.mark.parametrize("screen", [(1024, 600), (1920, 1080), (3840, 2160)], ids=str)
+def test_name_of_the_heat_axis_is_whole_at_every_size(plot, screen) -> None:
+    plot.resize(round(screen[0] * 0.55), round(screen[1] * 0.5))
+    plot.set_sizes(sizes_for(*screen, 96.0))
+    shown(plot, a_view())
+    plot.grab()
+    label = plot.plot.getAxis("bottom").label
+    box = label.mapRectToScene(label.boundingRect())
+    assert plot.widget.sceneRect().adjusted(-1, -1, 1, 4).contains(box)
+
+
 def test_vapour_is_warm_only_where_the_clamp_is_clearly_above_boiling() -> None:
     # boiling at 6.0 bar abs is 220.1 K (-53.1 degC; Span & Wagner tables)
     path = vapour_path([6e5] * 5, [np.nan, 215.0, 221.0, 222.9, 263.15])
