@@ -47,7 +47,7 @@ def run(args: argparse.Namespace) -> int:
     check_display()
 
     def first(window: "MainWindow") -> None:
-        page = window.replay(log, path.name, args.speed)
+        page = window.replay(log, path.name, args.speed, path)
         if args.start_s > 0:
             page.begin_at(args.start_s)
 

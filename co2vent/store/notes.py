@@ -85,6 +85,10 @@ class NotesFile:
             raise StoreError(
                 f"{self.path.name} was changed by another program: open the log again to see it"
             )
+        try:
+            self.path.parent.mkdir(parents=True, exist_ok=True)
+        except OSError as error:
+            raise StoreError(f"{self.path.parent}: {words(error)}") from error
         atomic_write(self.path, data)
         self.notes, self._known = ordered, data
 
@@ -103,7 +107,7 @@ def encode_notes(notes: Sequence[Note]) -> bytes:
     rows.writerow(COLUMNS)
     for one in notes:
         stamp = one.written.strftime("%Y-%m-%dT%H:%M:%SZ")
-        rows.writerow([f"{one.at_s:.3f}", stamp, _guarded(one.author), _guarded(one.text)])
+        rows.writerow([repr(one.at_s), stamp, _guarded(one.author), _guarded(one.text)])
     return out.getvalue().encode()
 
 

@@ -7,7 +7,13 @@ from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.window.words import QT_TRANSLATE_NOOP, translate
 
-CONCLUDED = {EventKind.PROMPT, EventKind.VERDICT, EventKind.HOLD_ENDED, EventKind.SHELF}
+CONCLUDED = {
+    EventKind.PROMPT,
+    EventKind.VERDICT,
+    EventKind.HOLD_ENDED,
+    EventKind.SHELF,
+    EventKind.NOTE,  # what somebody wrote may say what was concluded
+}
 
 
 def blinded(view: View) -> View:

@@ -381,6 +381,10 @@
             <source>Could not be written: {path}</source>
             <translation>Nicht zu schreiben: {path}</translation>
         </message>
+        <message>
+            <source>Undo note</source>
+            <translation>Notiz rückgängig</translation>
+        </message>
     </context>
     <context>
         <name>Connect</name>
@@ -921,6 +925,58 @@
         <message>
             <source>Keep (Enter)</source>
             <translation>Behalten (Enter)</translation>
+        </message>
+        <message>
+            <source>Note on the moment {time}</source>
+            <translation>Notiz zum Zeitpunkt {time}</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Ihr Name</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Entfernen</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Weglegen</translation>
+        </message>
+        <message>
+            <source>This replay has no file beside which to keep it</source>
+            <translation>Diese Wiedergabe hat keine Datei, neben der sie liegen könnte</translation>
+        </message>
+        <message>
+            <source>Note {number}: {words}</source>
+            <translation>Notiz {number}: {words}</translation>
+        </message>
+        <message>
+            <source>The last change of the notes is undone</source>
+            <translation>Die letzte Änderung der Notizen ist zurückgenommen</translation>
+        </message>
+        <message>
+            <source>No change of the notes to undo</source>
+            <translation>Keine Änderung der Notizen zurückzunehmen</translation>
+        </message>
+        <message>
+            <source>Kept; it shows when the replay is no longer blind</source>
+            <translation>Behalten; sie erscheint, wenn die Wiedergabe nicht mehr blind ist</translation>
+        </message>
+        <message>
+            <source>Note kept: {path}</source>
+            <translation>Notiz behalten: {path}</translation>
+        </message>
+        <message>
+            <source>Write a few words first</source>
+            <translation>Bitte erst ein paar Worte schreiben</translation>
+        </message>
+        <message>
+            <source>Note removed. Ctrl+Z brings it back</source>
+            <translation>Notiz entfernt. Ctrl+Z holt sie zurück</translation>
         </message>
     </context>
     <context>

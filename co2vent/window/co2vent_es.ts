@@ -381,6 +381,10 @@
             <source>Could not be written: {path}</source>
             <translation>No se pudo escribir: {path}</translation>
         </message>
+        <message>
+            <source>Undo note</source>
+            <translation>Deshacer nota</translation>
+        </message>
     </context>
     <context>
         <name>Connect</name>
@@ -859,7 +863,7 @@
         </message>
         <message>
             <source>Play</source>
-            <translation>Reproducir</translation>
+            <translation>Iniciar</translation>
         </message>
         <message>
             <source>Previous</source>
@@ -921,6 +925,58 @@
         <message>
             <source>Keep (Enter)</source>
             <translation>Guardar (Intro)</translation>
+        </message>
+        <message>
+            <source>Note on the moment {time}</source>
+            <translation>Nota sobre el momento {time}</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Su nombre</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Guardar</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Quitar</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Apartar</translation>
+        </message>
+        <message>
+            <source>This replay has no file beside which to keep it</source>
+            <translation>Esta reproducción no tiene archivo junto al que guardarla</translation>
+        </message>
+        <message>
+            <source>Note {number}: {words}</source>
+            <translation>Nota {number}: {words}</translation>
+        </message>
+        <message>
+            <source>The last change of the notes is undone</source>
+            <translation>Se deshizo el último cambio de las notas</translation>
+        </message>
+        <message>
+            <source>No change of the notes to undo</source>
+            <translation>No hay cambios de las notas que deshacer</translation>
+        </message>
+        <message>
+            <source>Kept; it shows when the replay is no longer blind</source>
+            <translation>Guardada; se verá cuando la reproducción deje de ser a ciegas</translation>
+        </message>
+        <message>
+            <source>Note kept: {path}</source>
+            <translation>Nota guardada: {path}</translation>
+        </message>
+        <message>
+            <source>Write a few words first</source>
+            <translation>Escriba primero unas palabras</translation>
+        </message>
+        <message>
+            <source>Note removed. Ctrl+Z brings it back</source>
+            <translation>Nota quitada. Ctrl+Z la recupera</translation>
         </message>
     </context>
     <context>

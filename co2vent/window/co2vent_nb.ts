@@ -381,6 +381,10 @@
             <source>Could not be written: {path}</source>
             <translation>Kunne ikke skrives: {path}</translation>
         </message>
+        <message>
+            <source>Undo note</source>
+            <translation>Angre notat</translation>
+        </message>
     </context>
     <context>
         <name>Connect</name>
@@ -921,6 +925,58 @@
         <message>
             <source>Keep (Enter)</source>
             <translation>Behold (Enter)</translation>
+        </message>
+        <message>
+            <source>Note on the moment {time}</source>
+            <translation>Notat til tidspunktet {time}</translation>
+        </message>
+        <message>
+            <source>Your name</source>
+            <translation>Navnet ditt</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Behold</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Fjern</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Legg bort</translation>
+        </message>
+        <message>
+            <source>This replay has no file beside which to keep it</source>
+            <translation>Denne avspillingen har ingen fil å legge det ved siden av</translation>
+        </message>
+        <message>
+            <source>Note {number}: {words}</source>
+            <translation>Notat {number}: {words}</translation>
+        </message>
+        <message>
+            <source>The last change of the notes is undone</source>
+            <translation>Siste endring av notatene er angret</translation>
+        </message>
+        <message>
+            <source>No change of the notes to undo</source>
+            <translation>Ingen endring av notatene å angre</translation>
+        </message>
+        <message>
+            <source>Kept; it shows when the replay is no longer blind</source>
+            <translation>Beholdt; det vises når avspillingen ikke lenger er blind</translation>
+        </message>
+        <message>
+            <source>Note kept: {path}</source>
+            <translation>Notat beholdt: {path}</translation>
+        </message>
+        <message>
+            <source>Write a few words first</source>
+            <translation>Skriv noen ord først</translation>
+        </message>
+        <message>
+            <source>Note removed. Ctrl+Z brings it back</source>
+            <translation>Notat fjernet. Ctrl+Z henter det tilbake</translation>
         </message>
     </context>
     <context>

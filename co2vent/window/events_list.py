@@ -3,7 +3,7 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, QWidget
 
-from co2vent.guidance.events import Event
+from co2vent.guidance.events import Event, EventKind
 from co2vent.window import text
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
@@ -16,7 +16,7 @@ class EventsList(QListWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._shown = 0
+        self._shown: tuple[Event, ...] = ()
         self.setAccessibleName("events")
         self.setWordWrap(True)
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
@@ -41,18 +41,27 @@ class EventsList(QListWidget):
         self.setFont(font)
 
     def show_events(self, events: tuple[Event, ...]) -> None:
-        """Show the events so far; after a seek backwards there are fewer."""
-        if len(events) < self._shown:
-            self.clear()
-            self._shown = 0
-        if len(events) == self._shown:
+        """Show the events so far, the newest one in view.
+
+        After a seek backwards there are fewer; a note comes, changes and goes at its own place.
+        """
+        before = self._shown
+        if events == before:
             return
-        for event in events[self._shown :]:
+        known = len(before)
+        if events[:known] != before:
+            self.clear()
+            known = 0
+        for event in events[known:]:
             item = QListWidgetItem(f"{text.duration(event.at_s)}  {text.event_words(event)}")
             item.setData(256, event.at_s)
             self.addItem(item)
-        self._shown = len(events)
-        self.scrollToBottom()
+        self._shown = events
+        old = set(before)
+        new = [place for place, event in enumerate(events) if event not in old]
+        happened = [place for place, event in enumerate(events) if event.kind is not EventKind.NOTE]
+        if new or happened:  # notes may lie ahead of the present moment
+            self.scrollToItem(self.item((new or happened)[-1]))
 
     def _choose(self, item: QListWidgetItem) -> None:
         self.chosen.emit(float(item.data(256)))

@@ -33,6 +33,7 @@ class Frame:
     events: tuple[Event, ...] | None = (
         None  # with those the core does not know of; None: the view's
     )
+    notes: tuple[Event, ...] = ()  # written on a recording; in `events` too
 
 
 class Feed(Protocol):

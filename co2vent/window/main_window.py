@@ -21,6 +21,7 @@ from co2vent.window.opening import Opening
 from co2vent.window.page_stack import PageStack
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.replay_notes import notes_beside
 from co2vent.window.replay_page import ReplayPage
 from co2vent.window.start_choices import start_choices
 from co2vent.window.start_page import StartPage
@@ -191,14 +192,14 @@ class MainWindow(PageStack):
         except (Co2ventError, OSError) as error:
             self.complain(str(error))
             return
-        self.replay(log, path.name, speed)
+        self.replay(log, path.name, speed, path)
 
     def load(self, opening: Opening, path: Path, speed: float, start_s: float = 0.0) -> None:
         """Show a large log while it is read, UNCHECKED, and replay it when it has been checked."""
 
         def opened(index: ReplayIndex) -> None:
             self.go_to_start()
-            self._replay(index, path.name, speed).begin_at(start_s)
+            self._replay(index, path.name, speed, path).begin_at(start_s)
 
         def refused(sentence: str) -> None:
             self.go_to_start()
@@ -213,12 +214,15 @@ class MainWindow(PageStack):
         page.apply_look()
         page.start()
 
-    def replay(self, log: LogFile, name: str, speed: float = 1.0) -> ReplayPage:
-        """Show the replay of a log that has been read and checked."""
-        return self._replay(ReplayIndex(log), name, speed)
+    def replay(
+        self, log: LogFile, name: str, speed: float = 1.0, path: Path | None = None
+    ) -> ReplayPage:
+        """Show the replay of a log that has been read and checked; notes go beside its `path`."""
+        return self._replay(ReplayIndex(log), name, speed, path)
 
-    def _replay(self, index: ReplayIndex, name: str, speed: float) -> ReplayPage:
-        feed = ReplayFeed(index, name, time.monotonic, speed)
+    def _replay(self, index: ReplayIndex, name: str, speed: float, path: Path | None) -> ReplayPage:
+        notes = notes_beside(path, self.look.folder())
+        feed = ReplayFeed(index, name, time.monotonic, speed, notes)
         index.start()
         page = ReplayPage(feed, self.look, self)
         page.back.connect(self.go_to_start)

@@ -137,6 +137,7 @@ class PlotsPanel(QWidget):
     def show_view(self, traces: Traces, frame: Frame, view: View) -> None:
         """Draw this moment; hidden pictures wait."""
         rows = frame.rows
+        self.trace.notes = frame.notes
         if self.trace.isVisible():
             self.trace.show_trace(traces, rows, view, frame.rows_ahead)
         if self.line.isVisible():

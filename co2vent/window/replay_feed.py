@@ -4,9 +4,12 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Callable
 from typing import Final
 
+from co2vent.guidance.events import Event
+from co2vent.guidance.session import View
 from co2vent.window.blind import blinded
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.replay_notes import ReplayNotes
 from co2vent.window.words import translate
 
 SPEEDS: Final = (0.5, 1.0, 2.0, 5.0, 10.0, 30.0, 60.0, 300.0)
@@ -18,9 +21,11 @@ class ReplayFeed:
     mode = Mode.REPLAY
 
     def __init__(
-        self, index: ReplayIndex, name: str, clock: Callable[[], float], speed: float = 1.0
-    ) -> None:
+        self, index: ReplayIndex, name: str, clock: Callable[[], float], speed: float = 1.0,
+        notes: ReplayNotes | None = None,
+    ) -> None:  # fmt: skip
         self.index = index
+        self.notes = notes or ReplayNotes()
         self.traces = index.traces
         self._name = name
         self._clock = clock
@@ -60,7 +65,15 @@ class ReplayFeed:
             source=self._name,
             recording_words=self._progress(),
             trouble=self._trouble(),
+            events=self._events(moment.view),
+            notes=() if self.blind else self.notes.events,
         )
+
+    def _events(self, view: View) -> tuple[Event, ...] | None:
+        """Return the events so far and all notes of the recording, which are known beforehand."""
+        if self.blind or not self.notes.events:
+            return None
+        return tuple(sorted((*view.events, *self.notes.events), key=lambda event: event.at_s))
 
     def _progress(self) -> str:
         if self.index.done:
@@ -90,15 +103,20 @@ class ReplayFeed:
 
     def next_mark(self) -> None:
         """Go to the next thing that happened."""
-        marks = self.index.marks()
+        marks = self._marks()
         place = bisect_right(marks, self.position_s)
         self.seek(marks[place] if place < len(marks) else self.index.known_until_s)
 
     def previous_mark(self) -> None:
         """Go to the last thing that happened before now."""
-        marks = self.index.marks()
+        marks = self._marks()
         place = bisect_left(marks, self.position_s) - 1
         self.seek(marks[place] if place >= 0 else 0.0)
+
+    def _marks(self) -> list[float]:
+        """Return the play times [s] of what happened and, but for a blind replay, of the notes."""
+        notes = () if self.blind else self.notes.events
+        return sorted({*self.index.marks(), *(self.index.play_time(one.at_s) for one in notes)})
 
     def faster(self) -> None:
         """Take the next higher speed."""

@@ -13,6 +13,7 @@ from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Frame
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
+from co2vent.window.note_desk import NoteDesk
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.tour import tour_steps
@@ -39,6 +40,8 @@ class ReplayPage(VentPage):
         row.setContentsMargins(8, 0, 8, 0)
         row.addWidget(self.slider, 5)
         row.addWidget(self.clock_label, 2)
+        self.notes = NoteDesk(self)
+        self.under.addWidget(self.notes.entry)
         self._tour: int | None = None
         self.tour_label = FitLabel(self, bold=True)
         self.tour_label.hide()
@@ -51,6 +54,7 @@ class ReplayPage(VentPage):
                 Key("previous", translate("Key", "Previous"), "P", self._previous, self),
                 self.play_key,
                 Key("next", translate("Key", "Next"), "N", self._next, self),
+                Key("note", translate("Key", "Note"), "W", self.notes.ask, self),
                 Key("slower", translate("Key", "Slower"), "-", self._slower, self),
                 Key("faster", translate("Key", "Faster"), "+", self._faster, self),
                 *self.common_keys(),
@@ -62,6 +66,7 @@ class ReplayPage(VentPage):
         return [
             Command("help", translate("Command", "Tour"), "I", self.next_of_tour),
             Command("help", translate("Command", "Blind replay"), "B", self.toggle_blind),
+            Command("note", translate("Command", "Undo note"), "Ctrl+Z", self.notes.undo),
             Command("compare", translate("Command", "Compare a vent"), "Ctrl+O", self.choose_other),
             *super().page_commands(),
         ]
@@ -81,7 +86,8 @@ class ReplayPage(VentPage):
         self.tour_label.setVisible(self._tour is not None)
 
     def toggle_blind(self) -> None:
-        """Hide prompt and verdict, or show them."""
+        """Hide prompt, verdict and notes, or show them."""
+        self.notes.entry.put_away()
         self.replay.blind = not self.replay.blind
         self._go(lambda: None)
 
@@ -118,9 +124,16 @@ class ReplayPage(VentPage):
         self._plots.turn_to(HOLDS_VIEW)
         self.redraw()
 
+    def start(self) -> None:
+        """Begin to show the recording; notes that can't be read are said."""
+        super().start()
+        if self.replay.notes.problem:
+            self.say(self.replay.notes.problem)
+
     def close_feed(self) -> None:
         """Stop showing and both records."""
         super().close_feed()
+        self.notes.close()
         if self._other is not None:
             self._other[0].close()
 
@@ -153,6 +166,8 @@ class ReplayPage(VentPage):
         self.tour_label.set_ink(palette.ink)
         self.tour_label.set_max_px(sizes.text_px)
         self.tour_label.setFixedHeight(round(sizes.text_px * 1.7))
+        self.notes.entry.set_theme(palette)
+        self.notes.entry.set_sizes(sizes)
         self.clock_label.set_ink(palette.ink)
         self.clock_label.set_max_px(sizes.text_px)
         height = round(sizes.target_px * 0.62)

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from PySide6.QtCore import QLocale
 
-from co2vent.guidance.events import Event
+from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
 from co2vent.window.words import charge_words, leak_words, translate
@@ -244,6 +244,8 @@ def hold_clock(hold: HoldAssessment | None, now_s: float) -> str:
 def event_words(event: Event) -> str:
     """Return an event as it is shown: in words, without the names that files use."""
     words = event.text
+    if event.kind is EventKind.NOTE:
+        return words[:1].upper() + words[1:]  # a person's words stay as they were written
     for charge in Charge:
         words = words.replace(charge.value, charge_words(charge))
     for instruction in Instruction:

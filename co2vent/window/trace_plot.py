@@ -14,6 +14,7 @@ from co2vent.window import text
 from co2vent.window.drawing_file import save_svg
 from co2vent.window.fall_band import FallBand
 from co2vent.window.hold_marks import HoldMarks
+from co2vent.window.note_marks import NoteMarks
 from co2vent.window.number_axes import NumberAxis
 from co2vent.window.plot_style import (
     DASH,
@@ -59,6 +60,8 @@ class TracePlot(QWidget):
         self._scale = Scale(UnitChoice.BAR, 101_325.0)
         self._sizes: Sizes | None = None
         self._marks: list[Any] = []
+        self.notes: tuple[Event, ...] = ()  # on the recording; drawn with the next trace
+        self._note_marks = NoteMarks()
         self._drawn: tuple[Traces, int, View, int] | None = None
         self.setAccessibleName("pressure and temperature against time")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -139,6 +142,7 @@ class TracePlot(QWidget):
         self.holds.set_theme(palette, font, sizes)
         self.fall.set_theme(palette, font, sizes)
         self.cursor_line.set_theme(palette, font)
+        self._note_marks.set_theme(palette, font, sizes)
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
@@ -157,6 +161,7 @@ class TracePlot(QWidget):
         """Forget holds and marks, as before a new vent."""
         self.holds.clear()
         self._show_events(())
+        self.notes = ()
         self._drawn = None
         self.range.start_anew()
 
@@ -180,6 +185,7 @@ class TracePlot(QWidget):
         self.holds.show(view, self._scale, self.cursor_line.hold_under(view))
         self.fall.show(view, self._scale)
         self._show_events(view.events)
+        self._note_marks.show(self.pressure, self.notes)
 
     def _draw_curves(self) -> None:
         if self._drawn is None:
