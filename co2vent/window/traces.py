@@ -16,6 +16,7 @@ from co2vent.window.pyramid import Floats, Pyramid, reduced
 
 GROWTH: Final = 1.25  # keeps the spare room small; copying stays cheap at these sizes
 FIRST_ROOM: Final = 4096
+SATURATED_AT_ONCE: Final = 1 << 16  # the steps between stay in the processor's cache
 GAP_S: Final = 5.0  # readings further apart than this are not joined
 
 Column = npt.NDArray[np.float64]
@@ -178,10 +179,10 @@ class Traces:
                 room = np.empty(self._time.size, np.float32)
                 room[: self._saturated] = self._saturation[: self._saturated]
                 self._saturation = room
-            new = slice(self._saturated, self._used)
-            self._saturation[new] = saturation_pressure_pa_array(
-                self._values[1][new].astype(np.float64)
-            )
+            for start in range(self._saturated, self._used, SATURATED_AT_ONCE):
+                new = slice(start, min(start + SATURATED_AT_ONCE, self._used))
+                line_k = self._values[1][new].astype(np.float64)
+                self._saturation[new] = saturation_pressure_pa_array(line_k)
             self._saturated = self._used
         return self._saturation[: self._used if rows is None else rows]
 
