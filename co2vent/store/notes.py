@@ -23,6 +23,7 @@ MAX_BYTES: Final = 1 << 20
 MAX_NOTES: Final = 2000
 MAX_TEXT: Final = 500  # characters: a note is a sentence or two
 MAX_AUTHOR: Final = 80
+_MEND_FOLDER: Final = "make the folder writable, or copy the log to another and open it there"
 # https://owasp.org/www-community/attacks/CSV_Injection names these first characters
 _FORMULA: Final = ("=", "+", "-", "@", "\t", "\r")
 
@@ -87,9 +88,12 @@ class NotesFile:
             )
         try:
             self.path.parent.mkdir(parents=True, exist_ok=True)
+            atomic_write(self.path, data)
         except OSError as error:
-            raise StoreError(f"{self.path.parent}: {words(error)}") from error
-        atomic_write(self.path, data)
+            raise StoreError(f"{self.path.parent}: {words(error)}; {_MEND_FOLDER}") from error
+        except StoreError as error:
+            reason = str(error).removesuffix("; choose another folder")
+            raise StoreError(f"{reason}; {_MEND_FOLDER}") from error
         self.notes, self._known = ordered, data
 
 

@@ -978,6 +978,10 @@
             <source>Note removed. Ctrl+Z brings it back</source>
             <translation>Notiz entfernt. Ctrl+Z holt sie zurück</translation>
         </message>
+        <message>
+            <source>Your words stay in the line</source>
+            <translation>Ihre Worte bleiben in der Zeile</translation>
+        </message>
     </context>
     <context>
         <name>Plan</name>

@@ -978,6 +978,10 @@
             <source>Note removed. Ctrl+Z brings it back</source>
             <translation>Nota quitada. Ctrl+Z la recupera</translation>
         </message>
+        <message>
+            <source>Your words stay in the line</source>
+            <translation>Sus palabras quedan en la línea</translation>
+        </message>
     </context>
     <context>
         <name>Plan</name>

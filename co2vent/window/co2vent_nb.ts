@@ -978,6 +978,10 @@
             <source>Note removed. Ctrl+Z brings it back</source>
             <translation>Notat fjernet. Ctrl+Z henter det tilbake</translation>
         </message>
+        <message>
+            <source>Your words stay in the line</source>
+            <translation>Ordene dine blir stående i linjen</translation>
+        </message>
     </context>
     <context>
         <name>Plan</name>

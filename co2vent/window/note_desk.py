@@ -125,6 +125,8 @@ class NoteDesk:
             words = act()
         except Co2ventError as error:
             words = str(error)
+            if not self.entry.isHidden():
+                words += ". " + translate("Note", "Your words stay in the line")
         self._page.redraw()
         self._page.tick()
         self._page.say(words)

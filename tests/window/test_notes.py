@@ -172,7 +172,8 @@ def test_what_cannot_be_written_is_said_and_nothing_typed_is_lost(
         patched.setattr(notes_module, "atomic_write", read_only)
         window, page = replayed()
         write(qtbot, page, "frost at the low point")
-        assert "read-only file system" in page.message.text()
+        assert "read-only file system; make the folder writable" in page.message.text()
+        assert "Your words stay in the line" in page.message.text()
         assert page.notes.entry.isVisible()
         assert page.notes.entry.line.text() == "frost at the low point"
         assert not notes_path(path).exists()

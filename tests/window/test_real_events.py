@@ -17,6 +17,7 @@ import pytest
 from PySide6.QtGui import QImage
 
 from co2vent.readings.log_file import read_log
+from co2vent.store.notes import read_notes
 from co2vent.store.settings import save_settings
 from tests.window.conftest import vent_log
 
@@ -124,6 +125,25 @@ def test_replay_by_keyboard(desk: Desk, tmp_path: Path) -> None:
     shown = [QImage(str(path)) for path in pictures]
     assert not any(picture.isNull() for picture in shown)
     assert shown[0] != shown[1] != shown[2]
+    assert desk.end() == 0
+
+
+def test_a_note_on_a_replay_by_keyboard(desk: Desk, tmp_path: Path) -> None:
+    log = tmp_path / "vent.csv"
+    log.write_bytes(vent_log(600))
+    desk.start("replay", str(log))
+    desk.keys("space", "n", "w")
+    desk.type("pump still warm, n and b")
+    desk.keys("Escape", "w", "Return")  # put away, asked for again, kept
+    desk.until(lambda: read_notes(log)[0])
+    ((note,), problem) = read_notes(log)
+    assert (note.text, problem) == ("pump still warm, n and b", "")
+    desk.keys("w")
+    desk.type(" I think")
+    desk.keys("Return")
+    desk.until(lambda: read_notes(log)[0][0].text.endswith("I think"))
+    desk.keys("ctrl+z")
+    desk.until(lambda: read_notes(log)[0] == (note,))
     assert desk.end() == 0
 
 
