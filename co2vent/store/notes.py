@@ -23,7 +23,7 @@ MAX_BYTES: Final = 1 << 20
 MAX_NOTES: Final = 2000
 MAX_TEXT: Final = 500  # characters: a note is a sentence or two
 MAX_AUTHOR: Final = 80
-_MEND_FOLDER: Final = "make the folder writable, or copy the log to another and open it there"
+_MEND_FOLDER: Final = "make the folder writable, or open a copy of the log"
 # https://owasp.org/www-community/attacks/CSV_Injection names these first characters
 _FORMULA: Final = ("=", "+", "-", "@", "\t", "\r")
 
@@ -92,8 +92,9 @@ class NotesFile:
         except OSError as error:
             raise StoreError(f"{self.path.parent}: {words(error)}; {_MEND_FOLDER}") from error
         except StoreError as error:
-            reason = str(error).removesuffix("; choose another folder")
-            raise StoreError(f"{reason}; {_MEND_FOLDER}") from error
+            reason = str(error).removeprefix(f"{self.path}: ")
+            reason = reason.removesuffix("; choose another folder")
+            raise StoreError(f"{self.path.name}: {reason}; {_MEND_FOLDER}") from error
         self.notes, self._known = ordered, data
 
 
