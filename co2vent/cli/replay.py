@@ -9,7 +9,8 @@ from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.cli.window_options import add_window_options, open_window
 from co2vent.errors import RefusedInputError
-from co2vent.readings.log_file import LARGE_BYTES, read_log
+from co2vent.readings.log_file import LARGE_BYTES, decode_log, read_log
+from co2vent.readings.quick_rows import HEAD_BYTES
 
 if TYPE_CHECKING:
     from co2vent.window.main_window import MainWindow
@@ -39,7 +40,7 @@ def run(args: argparse.Namespace) -> int:
         raise RefusedInputError("--speed: give a number from 0.01 to 10000")
     path = log_path(args.file)
     columns, overrides = column_names(args), metadata_overrides(args)
-    if path.is_file() and path.stat().st_size > LARGE_BYTES:
+    if path.is_file() and path.stat().st_size > LARGE_BYTES and _begins_well(path, args):
         return _replay_large(args, path, columns, overrides)
     log = read_log(path, columns, overrides)
     from co2vent.window.app import check_display
@@ -52,6 +53,16 @@ def run(args: argparse.Namespace) -> int:
             page.begin_at(args.start_s)
 
     return open_window(args, first)
+
+
+def _begins_well(path: Path, args: argparse.Namespace) -> bool:
+    """Return whether the head of a large log can be read; where not, reading it all says why."""
+    try:
+        with path.open("rb") as file:
+            decode_log(file.read(HEAD_BYTES), column_names(args), metadata_overrides(args))
+    except (RefusedInputError, OSError):
+        return False
+    return True
 
 
 def _replay_large(

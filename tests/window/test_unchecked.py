@@ -1,6 +1,9 @@
 """A large log: its trace at once, UNCHECKED; nothing judged or saved before it has been checked."""
 
+import os
 import re
+import subprocess
+import sys
 import threading
 import zlib
 
@@ -11,7 +14,7 @@ from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Instruction
-from co2vent.readings.log_file import decode_log
+from co2vent.readings.log_file import LARGE_BYTES, decode_log
 from co2vent.window import opening as opening_module
 from co2vent.window.alarm_strip import AlarmStrip
 from co2vent.window.fit_label import FitLabel
@@ -288,3 +291,30 @@ def test_the_band_can_be_read_in_both_themes() -> None:
     for palette in PALETTES.values():
         band = palette.band(Severity.CAUTION)
         assert contrast(band.ground, band.ink) >= 7.0  # WCAG 2.2, 1.4.6
+
+
+def _replay(path, *options: str) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-m", "co2vent", "replay", str(path), *options]
+    surroundings = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    return subprocess.run(
+        command, capture_output=True, text=True, timeout=100, env=surroundings, check=False
+    )
+
+
+def test_the_command_opens_the_window_first_and_reads_then(tmp_path) -> None:
+    path = tmp_path / "large.csv"
+    path.write_bytes(recording(150_000))
+    assert path.stat().st_size > LARGE_BYTES
+    picture = tmp_path / "picture.png"
+    done = _replay(path, "--screenshot", str(picture), "--at", "1")
+    assert done.returncode == 0, done.stderr
+    assert picture.stat().st_size > 1000
+
+
+def test_the_command_refuses_a_large_log_that_begins_badly_as_a_small_one(tmp_path) -> None:
+    path = tmp_path / "large.csv"
+    path.write_bytes(b"elapsed_s,pressure_bar\n" + b"0.0,5.0\n" * 700_000)
+    done = _replay(path)
+    assert done.returncode == 2
+    assert len(done.stderr.splitlines()) == 1
+    assert "gauge or absolute" in done.stderr
