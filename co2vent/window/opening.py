@@ -4,7 +4,9 @@ The quick look is for drawing alone. What is judged, exported or replayed comes 
 reading, which takes its place wholly.
 """
 
+from collections import deque
 from collections.abc import Mapping, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
 from io import FileIO
 from pathlib import Path
 from threading import Event, Thread
@@ -17,6 +19,7 @@ from co2vent.readings.log_file import read_log
 from co2vent.readings.quick_rows import (
     HEAD_BYTES,
     PAD,
+    QuickBlock,
     QuickForm,
     quick_form,
 )
@@ -26,6 +29,7 @@ from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.traces import Traces
 
 BLOCK_BYTES: Final = 1 << 20  # some 20,000 rows: their columns stay in the processor's cache
+PARSERS: Final = 2
 SPARE_ROWS: Final = 4096
 
 
@@ -107,23 +111,41 @@ class Opening:
         return traces, form.setup
 
     def _read_rows(self, file: FileIO, form: QuickForm) -> Traces | None:
-        """Return the rows from here on. One thread: two of them only gave more to copy."""
-        memory = bytearray(PAD + BLOCK_BYTES)
-        buffer = np.frombuffer(memory, np.uint8)  # the same bytes
+        """Return the rows from here on: this thread reads bytes, others turn them into numbers."""
+        ring = [bytearray(PAD + BLOCK_BYTES) for _ in range(PARSERS + 2)]
+        buffers = [np.frombuffer(memory, np.uint8) for memory in ring]  # the same bytes
+        waiting: deque[Future[QuickBlock | None]] = deque()
         traces: Traces | None = None
-        end = PAD
-        while taken := file.readinto(memoryview(memory)[end:]):
-            if self._given_up.is_set():
-                raise _GivenUpError
-            end += taken
-            whole = memory.rfind(b"\n", PAD, end) + 1
-            block = form.read(buffer, whole) if whole else None
-            if block is None:
-                return None
-            if traces is None:
-                rows = len(block.at_s) / (whole - PAD) * self.size
-                traces = Traces.unchecked(int(1.02 * rows) + SPARE_ROWS)
-            traces.extend(block.at_s, (*block[1:], None))
-            memory[PAD : PAD + end - whole] = memory[whole:end]
-            end = PAD + end - whole
+        place, end = 0, PAD
+        with ThreadPoolExecutor(PARSERS, "quick look") as pool:
+            while taken := file.readinto(memoryview(ring[place])[end:]):
+                if self._given_up.is_set():
+                    raise _GivenUpError
+                end += taken
+                whole = ring[place].rfind(b"\n", PAD, end) + 1
+                if not whole:
+                    return None  # no line is as long as a block
+                waiting.append(pool.submit(form.read, buffers[place], whole))
+                rest = end - whole
+                after = (place + 1) % len(ring)
+                ring[after][PAD : PAD + rest] = ring[place][whole:end]
+                place, end = after, PAD + rest
+                if len(waiting) > PARSERS:
+                    traces = self._add(waiting.popleft().result(), traces)
+                    if traces is None:
+                        return None
+            for future in waiting:
+                traces = self._add(future.result(), traces)
+                if traces is None:
+                    return None
+        return traces
+
+    def _add(self, block: QuickBlock | None, traces: Traces | None) -> Traces | None:
+        """Return the traces with the rows of the next block, `None` where its form is unknown."""
+        if block is None:
+            return None
+        if traces is None:
+            rows = len(block.at_s) / min(BLOCK_BYTES, self.size) * self.size
+            traces = Traces.unchecked(int(1.02 * rows) + SPARE_ROWS)
+        traces.extend(block.at_s, (*block[1:], None))
         return traces
