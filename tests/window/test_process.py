@@ -54,6 +54,36 @@ page.close_feed()
     assert float(seconds) < 5.0  # the figure itself is measured by the benchmark
 
 
+def test_the_window_goes_on_while_the_plotting_library_loads(tmp_path) -> None:
+    path = tmp_path / "vent.csv"
+    path.write_bytes(vent_log(60))
+    done = run(
+        f"""
+import sys, threading, time
+from pathlib import Path
+from co2vent.window.app import application
+from co2vent.window.look import Look
+from co2vent.window.main_window import MainWindow
+from co2vent.readings.log_file import read_log
+app = application()
+window = MainWindow(Look(path=Path({str(tmp_path)!r}) / "s.json"))
+window.resize(1024, 600)
+window.show()
+page = window.replay(read_log(Path({str(path)!r})), "vent.csv")
+turns = 0
+while page._plots is None:
+    app.processEvents()
+    loading = any(t.name == "drawing library" for t in threading.enumerate())
+    turns += loading and "pyqtgraph" in sys.modules
+    time.sleep(0.001)
+print(turns)
+page.close_feed()
+"""
+    )
+    assert done.returncode == 0, done.stderr
+    assert int(done.stdout.split()[-1]) > 5  # times the window was awake while it was loading
+
+
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="other systems have a display")
 def test_no_display_is_one_sentence(tmp_path) -> None:
     path = tmp_path / "vent.csv"
