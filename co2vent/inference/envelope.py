@@ -66,7 +66,11 @@ def envelope(
     dry_most = _dry_most(context, strength, age_s, end_pa, criteria)
     shortest_s = criteria.shortest_clear_s
     if not strength.drive_k >= criteria.clamp_power_k:
-        shortest_s = criteria.bare_clear_s
+        before = any(
+            hold.number >= 1 and hold.duration_s >= criteria.shortest_clear_s
+            for hold in context.earlier
+        )
+        shortest_s = criteria.bare_again_s if before else criteria.bare_clear_s
     needed_s = max(shortest_s, criteria.clear_time_constants * trend.tau_s)
     settled = age_s >= needed_s
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
@@ -108,6 +112,7 @@ def envelope(
         and (not maybe_ice or _sure_over_ice(strength, unexplained, age_s, criteria))
         and trend.slope > -criteria.sinking_pa_per_s
         and trend.warming_pa > -criteria.cooling_pa
+        and not _may_be_balanced(trace.first_pa, end_pa, context, criteria)
         and not _deficit(trend, strength, criteria)
         and (context.valve_known or _really_closed(trace, end_pa, strength, context, criteria))
         and leak.by is not LeakBy.SUSPECTED
@@ -153,6 +158,26 @@ def _really_closed(
     return end_pa - trace.first_pa >= least and strength.drive_k >= criteria.clamp_power_k
 
 
+def _may_be_balanced(
+    first_pa: float, end_pa: float, context: "HoldContext", criteria: Criteria
+) -> bool:
+    """Whether a large rise may have ended because an outward leak carries off what boils.
+
+    Gas rises less in its next hold from the same pressure; boiling rises as much again.
+    """
+    rise = end_pa / first_pa - 1.0
+    volume = context.setup.section_volume_m3
+    large = volume is not None and volume > criteria.balance_volume_m3
+    if large or rise <= criteria.most_first_rise:
+        return False
+    return not any(
+        hold.number >= 1
+        and abs(hold.start_pa / first_pa - 1.0) < criteria.most_first_rise
+        and hold.end_pa / hold.start_pa - 1.0 > criteria.less_than_before * rise
+        for hold in context.earlier
+    )
+
+
 def _deficit(trend: Trend, strength: Power, criteria: Criteria) -> bool:
     """Whether the gas gains less than its metal's warming gives: a loss may hide boiling."""
     warming = strength.metal_slope
@@ -166,7 +191,7 @@ def _sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: 
     """Whether a hold clears a section that may hold melting ice: warm lowest metal, and quieter."""
     return (
         strength.drive_k >= criteria.ice_drive_k
-        and unexplained < 0.5 * strength.least_wet_slope
+        and unexplained < criteria.ice_quieter * strength.least_wet_slope
         and age_s >= criteria.ice_hold_s
     )
 
@@ -294,7 +319,22 @@ def _undecided(
         )
     room = float(trace.last_pa) > context.stop_pa + room_to_vent_pa(context, criteria)
     long = age_s > criteria.long_hold_s and room
+    if quiet and _may_be_balanced(trace.first_pa, float(trace.last_pa), context, criteria):
+        rose = pressure_text(float(trace.last_pa), setup)
+        return (
+            f"Not known: {between}, but it rose to {rose} first; gas rises less from the same "
+            "pressure the next time, boiling in balance with an outward leak as much again.",
+            "Vent to the stop pressure and hold again: the rise must be smaller.",
+            Instruction.VENT_AGAIN if room else keep,
+        )
     if not strength.source and trend.slope_upper < criteria.dry_slope_bare:
+        if strength.drive_k >= criteria.clamp_power_k:
+            return (
+                f"Not known: {between}, and the clamp cools though the vent is shut: what is near "
+                "it may boil.",
+                "Hold on until the clamp stands or warms.",
+                Instruction.VENT_AGAIN if long else keep,
+            )
         if isfinite(strength.drive_k):
             step = (
                 f"The clamp is {strength.drive_k:.0f} K above saturation: warm the lowest point "

@@ -46,13 +46,17 @@ def power(
         drive = line_k - saturated_k(end_pa)
     least, source, warming = criteria.unpowered_slope, "", 0.0
     metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
-    if drive >= criteria.clamp_power_k:
+    cooling = line_slope < -criteria.clamp_cooling
+    if drive >= criteria.clamp_power_k and not cooling:
         source = f"the lowest metal is {drive:.0f} K above saturation"
-        least = criteria.clamp_insulated  # what is not told may be insulated
+        # what is not told may be insulated
+        low, high = criteria.clamp_insulated, criteria.clamp_insulated_warm
         if setup.insulated is False:
-            least = criteria.clamp_bare
+            low, high = criteria.clamp_bare, criteria.clamp_bare_warm
             warming = criteria.compensated_share * metal
-    elif setup.insulated is False and not drive < criteria.clamp_wet_k:
+        warm = (drive - criteria.clamp_power_k) / (criteria.clamp_warm_k - criteria.clamp_power_k)
+        least = low + min(warm, 1.0) * (high - low)
+    elif setup.insulated is False and not drive < criteria.clamp_wet_k and not cooling:
         least, source = criteria.bare_slope, "the metal is bare"
     return Power(least, drive, source, warming, metal)
 

@@ -315,10 +315,19 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
     over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
     warm = over_triple_k >= criteria.ice_drive_k
-    least = criteria.ice_slope_cleared if context.cleared else criteria.ice_slope
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
+    slope_upper = trend.slope_upper
+    if context.cleared:
+        least, powered = criteria.ice_slope_cleared, True
+    elif setup.insulated is False and warm:
+        least, powered = criteria.ice_slope_bare, True
+        slope_upper = limits.unexplained_slope
+    elif setup.insulated is False and not isfinite(hold.line_k) and not at_ambient:
+        least, powered = criteria.ice_slope_bare_unseen, True
+    else:
+        least, powered = criteria.ice_slope, warm
     quiet = (
-        trend.slope_upper < least
+        slope_upper < least
         and hold.end_pa < TRIPLE_PRESSURE_PA - away_pa
         and not limits.falling
         and trend.slope > -criteria.sinking_pa_per_s
@@ -327,7 +336,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         and (context.valve_known or not at_ambient)
     )
     # below the triple point without a verdict before: the evidence must stand by itself
-    enough = context.cleared or (age_s >= criteria.ice_hold_s and warm)
+    enough = context.cleared or (age_s >= criteria.ice_hold_s and powered)
     if quiet and enough:
         limit = allowable_kg(volume, criteria) if volume else None
         if limit is not None and context.cleared and context.cleared_limit_kg is not None:
