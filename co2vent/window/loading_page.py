@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from co2vent.window.trace_plot import TracePlot
 
 POLL_MS: Final = 50
+SOON_MS: Final = 1
 
 
 class LoadingPage(QWidget):
@@ -97,23 +98,22 @@ class LoadingPage(QWidget):
             self.refused.emit(opening.failure)
         elif self._drawn is not None:
             self.band.show_share(opening.share)
-        elif opening.unchecked is not None and self.plot is not None:
-            self._show_unchecked(*opening.unchecked)
-        elif drawing_library.loaded() and self.plot is None:
+        elif opening.unchecked is None or not drawing_library.loaded():
+            self._say_reading()
+        elif self.plot is None:
             self._make_plot()
         else:
-            self._say_reading()
+            self._show_unchecked(*opening.unchecked)
 
     def _make_plot(self) -> None:
-        """Make the empty plot while the rows are still being read: it takes a moment itself."""
+        """Make the empty plot; it is filled at the next turn, so that neither is a long wait."""
         self._poll.stop()  # where this fails, it fails once
         from co2vent.window.trace_plot import TracePlot  # loaded by the opening already
 
         self.plot = TracePlot(self)
         self.plot.hide()
         self._column.insertWidget(2, self.plot, 1)
-        self.apply_look()
-        self._poll.start()
+        self._poll.start(SOON_MS)
 
     def _show_unchecked(self, traces: Traces, setup: Setup) -> None:
         assert self.plot is not None
@@ -125,7 +125,9 @@ class LoadingPage(QWidget):
         self.banner.show_mode(Mode.REPLAY, simulated=setup.simulated)
         self.zoom_key.show()
         self.apply_look()
-        self._draw()
+        self._poll.start(POLL_MS)
+        self.plot.pressure.getViewBox().sigXRangeChanged.connect(self.opening.stand_back)
+        QTimer.singleShot(POLL_MS, self, self.opening.trace_is_shown)
 
     def _draw(self) -> None:
         if self.plot is not None and self._drawn is not None:

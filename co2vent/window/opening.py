@@ -4,6 +4,7 @@ The quick look is for drawing alone. What is judged, exported or replayed comes 
 reading, which takes its place wholly.
 """
 
+import time
 from collections import deque
 from collections.abc import Mapping, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
@@ -30,6 +31,8 @@ from co2vent.window.traces import Traces
 
 BLOCK_BYTES: Final = 1 << 20  # some 20,000 rows: their columns stay in the processor's cache
 PARSERS: Final = 2
+SHOWN_MOST_S: Final = 0.5  # the check waits so long at most until the trace is on the screen
+STAND_BACK_S: Final = 0.15  # after each movement of the trace
 SPARE_ROWS: Final = 4096
 
 
@@ -56,15 +59,26 @@ class Opening:
         self.failure = ""
         self.share = 0.0  # of the bytes, checked
         self._given_up = Event()
+        self._shown = Event()
+        self._stand_back_until_s = 0.0
         self._thread = Thread(target=self._run, name="opening", daemon=True)
 
     def start(self) -> None:
         """Begin."""
         self._thread.start()
 
+    def trace_is_shown(self) -> None:
+        """Begin to check: the unchecked trace is on the screen."""
+        self._shown.set()
+
+    def stand_back(self) -> None:
+        """Leave the processor and the interpreter to the window: a person moves the trace."""
+        self._stand_back_until_s = time.monotonic() + STAND_BACK_S
+
     def give_up(self) -> None:
         """Stop soon; nothing is waited for."""
         self._given_up.set()
+        self._shown.set()
 
     @property
     def running(self) -> bool:
@@ -76,6 +90,8 @@ class Opening:
         try:
             self.unchecked = self._look()
             self.looked = True
+            if self.unchecked is not None:
+                self._shown.wait(SHOWN_MOST_S)  # drawing the trace comes first
             log = read_log(self._path, self._columns, self._overrides, self._watch)
             index = ReplayIndex(log)
             del log
@@ -90,6 +106,8 @@ class Opening:
             self.failure = f"{self._path.name}: {type(error).__name__}: {error}"
 
     def _watch(self, taken: int) -> None:
+        while time.monotonic() < self._stand_back_until_s and not self._given_up.is_set():
+            time.sleep(STAND_BACK_S / 10)
         if self._given_up.is_set():
             raise _GivenUpError
         self.share = taken / max(1, self.size)
