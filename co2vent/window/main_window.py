@@ -223,12 +223,12 @@ class MainWindow(PageStack):
     def _replay(self, index: ReplayIndex, name: str, speed: float, path: Path | None) -> ReplayPage:
         notes = notes_beside(path, self.look.folder())
         feed = ReplayFeed(index, name, time.monotonic, speed, notes)
-        index.start()
         page = ReplayPage(feed, self.look, self)
         page.back.connect(self.go_to_start)
         page.set_commands(self.commands())
         self.show_page(page)
         feed.playing = True
+        index.start()  # not earlier: its thread would slow down the making of the page
         page.start()
         return page
 
