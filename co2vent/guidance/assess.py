@@ -78,6 +78,7 @@ def _hold(hold: HoldAssessment) -> dict[str, object]:
         "detection_limit_kg": hold.detection_limit_kg,
         "dry_ice_kg_if_vented": hold.dry_ice_kg_if_vented,
         "boil_off_s": hold.boil_off_s,
+        "boil_off_warmed_s": hold.boil_off_warmed_s,
         "heat_w": hold.heat_w,
         "sublime_s": hold.sublime_s,
         "saturation_pressure_pa": hold.saturation_pressure_pa,
@@ -117,6 +118,8 @@ def assessment_json(
         "mass_vented_kg": None
         if mass is None
         else {"estimate": mass.estimate, "lower": mass.lower, "upper": mass.upper},
+        "section_volume_by_bore_m3": _bounds(seen.volume_by_bore_m3),
+        "metal_below_minimum_share": _bounds(seen.metal_below_minimum),
         "minimum_pressure_pa_gauge": None
         if seen.minimum_pressure_pa is None
         else seen.minimum_pressure_pa - ambient,

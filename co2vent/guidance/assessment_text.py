@@ -2,6 +2,9 @@
 
 from typing import Any
 
+from co2vent.inference.amounts import WARMING_W
+from co2vent.inference.wording import duration_text
+
 
 def _pressure(pascals: float, ambient_pa: float) -> str:
     gauge = pascals - ambient_pa
@@ -44,10 +47,27 @@ def assessment_lines(result: dict[str, Any]) -> list[str]:
                 continue
             if text := _amount(name, hold[key]):
                 lines.append(text)
+        if hold["boil_off_s"] is not None:
+            lines.append(
+                f"    boiled off not before {duration_text(hold['boil_off_s'])}, with "
+                f"{WARMING_W:.0f} W of gentle warmth {duration_text(hold['boil_off_warmed_s'])}"
+            )
     if result["seconds_below_triple_point_before_vapor_only"] > 0:
         lines.append(
             "  below the triple point for "
             f"{result['seconds_below_triple_point_before_vapor_only']:.0f} s before vapour only"
+        )
+    found = result["section_volume_by_bore_m3"]
+    if found:
+        lines.append(
+            f"  section volume at most {found['upper'] * 1e3:.3g} L, "
+            f"{found['estimate'] * 1e3:.3g} L if the vent stood wide open (by its bore)"
+        )
+    share = result["metal_below_minimum_share"]
+    if share and share["estimate"] is not None and share["upper"] > 0.0:
+        lines.append(
+            f"  metal below its rated minimum at the end: about {share['estimate']:.0%} "
+            f"({share['lower']:.0%} to {share['upper']:.0%}, by two clamps)"
         )
     final = result["final"]
     lines.append(f"  at the end: {final['charge']}, {final['instruction']}. {final['reason']}")

@@ -23,6 +23,8 @@ from co2vent.guidance.two_gauges import TwoGauges
 from co2vent.guidance.valve import ValveFinder
 from co2vent.guidance.vent_watch import Plateau, VentWatch
 from co2vent.guidance.view import Item, Tick, View
+from co2vent.inference.bore_volume import VolumeWatch
+from co2vent.inference.cold_metal import cold_metal_share
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.vented import mass_vented
@@ -109,6 +111,7 @@ class Session:
         self._metal_cold = False
         self._moved_s = 0.0  # when the valve last moved
         self.vent_watch = VentWatch()
+        self.volume_watch = VolumeWatch()
         self.fall = FallForecast()
         self.gauge_check = GaugeCheck()
         self.gauge_fault: str | None = None
@@ -356,6 +359,7 @@ class Session:
         self.vent_open = open_now
         self._moved_s = at_s
         self.vent_watch.reset()
+        self.volume_watch.reset()
         self.fall.reset()
         if open_now:
             if self.hold is not None:
@@ -491,6 +495,11 @@ class Session:
         self.fall.see(reading)
         if self.setup.gas is not Gas.CO2:
             return
+        bore_m = self.setup.vent_bore_m
+        if bore_m is not None and self.has_valve and self.vapor_only_since_s is not None:
+            self.volume_watch.see(
+                reading.at_s, reading.pressure_pa, self.setup.ambient_pressure_pa, bore_m
+            )
         rate = self._rate()
         if rate is not None and reading.pressure_pa < self.stop_pa + NEAR_STOP_PA:
             self._fall_pa_per_s = max(self._fall_pa_per_s, -rate)
@@ -609,6 +618,14 @@ class Session:
             events=tuple(self.events),
             readings=self.readings,
             rejections=self.rejections,
+            volume_by_bore_m3=self.volume_watch.at_most,
+            metal_below_minimum=cold_metal_share(
+                self.setup.metal_minimum_temperature_k,
+                self.lowest_pa if isfinite(self.lowest_pa) else None,
+                latest.pressure_pa if latest else None,
+                latest.line_temperature_k if latest else None,
+                latest.upper_temperature_k if latest else None,
+            ),
             stop_in_s=self._stop_in_s(),
         )
 

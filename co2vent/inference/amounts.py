@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 # metal of a section, per volume: 2.5 kg of steel a litre at 450 J/kg/K (common pipework)
 METAL_J_PER_M3_K = 1.1e6
 VOLUME_ERROR = 0.15
+# gentle warmth on the low point: warm water or a heat mat (common practice, no source)
+WARMING_W = 300.0
 SNOW_K = 194.69  # dry ice in open air (ITS-90 secondary point)
 # a hold is calibrated against the allowable amount; far less than that it can't claim to see
 LEAST_LIMIT_SHARE = 0.3
@@ -42,6 +44,7 @@ class Amounts:
     liquid_fraction: Bounds | None
     dry_ice_if_vented_kg: float | None
     boil_off_s: float | None
+    boil_off_warmed_s: float | None
     sublime_s: float | None
 
 
@@ -82,7 +85,7 @@ def amounts(
             lower = max(likely.lower, lower)
         upper = min(max(likely.upper, 2.0 * lower), density)
         estimate = min(max(likely.estimate, lower), upper)
-    liquid, ice_if_vented, boil_off, sublime = None, None, None, None
+    liquid, ice_if_vented, boil_off, warmed, sublime = None, None, None, None, None
     heat = _heat_w(trend, blocks, boiling_k, volume, estimate)
     if volume is not None:
         # a volume from drawings is 15 % uncertain (common practice, no source)
@@ -93,8 +96,10 @@ def amounts(
         )
         if estimate is not None:
             ice_if_vented = PLATEAU_SOLID_FRACTION * estimate * volume
+            needed_j = estimate * volume * latent_heat_j_kg(boiling_k)
+            warmed = needed_j / (WARMING_W + (heat or 0.0))
             if heat:
-                boil_off = estimate * volume * latent_heat_j_kg(boiling_k) / heat
+                boil_off = needed_j / heat
                 sublime = ice_if_vented * sublimation_heat_j_kg(SNOW_K) / heat
     fraction = Bounds(
         None if estimate is None else estimate / density,
@@ -109,6 +114,7 @@ def amounts(
         liquid_fraction=fraction,
         dry_ice_if_vented_kg=ice_if_vented,
         boil_off_s=boil_off,
+        boil_off_warmed_s=warmed,
         sublime_s=sublime,
     )
 

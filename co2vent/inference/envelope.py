@@ -19,6 +19,7 @@ from co2vent.inference.power import Power, power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
+from co2vent.sentence import Sentence
 
 if TYPE_CHECKING:
     from co2vent.inference.verdict import HoldContext
@@ -89,16 +90,26 @@ def envelope(
     warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
     if trend.slope_lower > dry_most and warmed:
         why = (
-            f"the clamp is only {strength.drive_k:.0f} K from saturation"
+            Sentence("the clamp is only {drive} from saturation", drive=f"{strength.drive_k:.0f} K")
             if strength.drive_k < criteria.clamp_wet_k
-            else f"dry metal that warms gives at most {slope_text(dry_most, setup)}"
+            else Sentence(
+                "dry metal that warms gives at most {most}", most=slope_text(dry_most, setup)
+            )
         )
-        wet = f"Liquid: after {duration_text(age_s)} the pressure still rises {rising} and {why}."
+        wet = Sentence(
+            "Liquid: after {time} the pressure still rises {slope} and {why}.",
+            time=duration_text(age_s),
+            slope=rising,
+            why=why,
+        )
     elif over_bound and trend.slope_lower > 0.0:
-        wet = (
-            f"Liquid: {pressure_text(end_pa, setup)} and rising {rising} is more than gas warming "
-            f"from {pressure_text(trace.first_pa, setup)} can reach "
-            f"({pressure_text(bound_pa, setup)})."
+        wet = Sentence(
+            "Liquid: {pressure} and rising {slope} is more than gas warming from {start} can "
+            "reach ({bound}).",
+            pressure=pressure_text(end_pa, setup),
+            slope=rising,
+            start=pressure_text(trace.first_pa, setup),
+            bound=pressure_text(bound_pa, setup),
         )
     elif (
         settled
@@ -111,18 +122,23 @@ def envelope(
         and unexplained < strength.least_wet_slope
         and (not maybe_ice or _sure_over_ice(strength, unexplained, age_s, criteria))
         and trend.slope > -criteria.sinking_pa_per_s
+        and trend.slope_lower > -strength.least_wet_slope
         and trend.warming_pa > -criteria.cooling_pa
-        and not _may_be_balanced(trace.first_pa, end_pa, context, criteria)
+        and not _may_be_liquid_yet(trace.first_pa, end_pa, context, criteria)
         and not _deficit(trend, strength, criteria)
         and (context.valve_known or _really_closed(trace, end_pa, strength, context, criteria))
         and leak.by is not LeakBy.SUSPECTED
     ):
-        given = f" ({strength.source})" if strength.source else ""
         if explained > 0.1 * abs(trend.slope_upper):
-            at_most += f", {slope_text(explained, setup)} of it the metal's warming"
-        clear = (
-            f"Vapour only: after {duration_text(age_s)} the pressure rises at most {at_most}; "
-            f"liquid above the allowable amount would keep up {least} or more{given}."
+            part = slope_text(explained, setup)
+            at_most = Sentence("{most}, {part} of it the metal's warming", most=at_most, part=part)
+        clear = Sentence(
+            "Vapour only: after {time} the pressure rises at most {most}; liquid above the "
+            "allowable amount would keep up {least} or more{given}.",
+            time=duration_text(age_s),
+            most=at_most,
+            least=least,
+            given=Sentence(" ({source})", source=strength.source) if strength.source else "",
         )
         leak = Leak(LeakBy.NONE, "")
     undecided, step, instruction = _undecided(
@@ -158,17 +174,18 @@ def _really_closed(
     return end_pa - trace.first_pa >= least and strength.drive_k >= criteria.clamp_power_k
 
 
-def _may_be_balanced(
+def _may_be_liquid_yet(
     first_pa: float, end_pa: float, context: "HoldContext", criteria: Criteria
 ) -> bool:
-    """Whether a large rise may have ended because an outward leak carries off what boils.
+    """Whether a large rise may have slowed for another reason than gas that has warmed.
 
-    Gas rises less in its next hold from the same pressure; boiling rises as much again.
+    Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
+    with an outward leak, rises as much again.
     """
     rise = end_pa / first_pa - 1.0
     volume = context.setup.section_volume_m3
     large = volume is not None and volume > criteria.balance_volume_m3
-    if large or rise <= criteria.most_first_rise:
+    if rise <= (criteria.most_first_rise if large else criteria.most_first_rise_small):
         return False
     return not any(
         hold.number >= 1
@@ -271,86 +288,121 @@ def _undecided(
     setup, age_s = context.setup, trace.duration_s
     keep = Instruction.KEEP_HOLDING
     least = slope_text(strength.least_wet_slope, setup)
-    between = (
-        f"rising between {slope_text(trend.slope_lower, setup)} and "
-        f"{slope_text(trend.slope_upper, setup)}"
+    between = Sentence(
+        "rising between {least} and {most}",
+        least=slope_text(trend.slope_lower, setup),
+        most=slope_text(trend.slope_upper, setup),
     )
     if not settled:
         return (
-            f"Not known yet: {duration_text(age_s)} into the hold; the first rise is gas warming "
-            "in every case.",
-            "Keep holding.",
+            Sentence(
+                "Not known yet: {time} into the hold; the first rise is gas warming in every case.",
+                time=duration_text(age_s),
+            ),
+            Sentence("Keep holding."),
             keep,
         )
     if trace.changes < criteria.least_changes:
         return (
-            "Not known: the reading has not moved since the vent closed; a gauge that is cut off "
-            "looks the same. Crack the vent and see it answer.",
-            "Crack the vent and see the gauge answer.",
+            Sentence(
+                "Not known: the reading has not moved since the vent closed; a gauge that is cut "
+                "off looks the same. Crack the vent and see it answer."
+            ),
+            Sentence("Crack the vent and see the gauge answer."),
             Instruction.CHECK_GAUGE if age_s > 2.0 * criteria.shortest_clear_s else keep,
         )
     if not away:
         return (
-            f"Not known: {pressure_text(float(trace.last_pa), setup)} is too near the triple point "
-            "to tell a quiet gas from melting dry ice.",
-            "Keep holding: dry ice that has melted lets the pressure climb on.",
+            Sentence(
+                "Not known: {pressure} is too near the triple point to tell a quiet gas from "
+                "melting dry ice.",
+                pressure=pressure_text(float(trace.last_pa), setup),
+            ),
+            Sentence("Keep holding: dry ice that has melted lets the pressure climb on."),
             keep,
         )
     quiet = trend.slope_upper < strength.least_wet_slope
     if quiet and context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared:
         return (
-            f"Not known: {between}, but the section has been below the triple point, and dry ice "
-            "that melts swallows the heat that would show liquid.",
-            "Warm the lowest point 15 K above saturation and hold 5 min.",
+            Sentence(
+                "Not known: {between}, but the section has been below the triple point, and dry "
+                "ice that melts swallows the heat that would show liquid.",
+                between=between,
+            ),
+            Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
             keep,
         )
     if quiet and _deficit(trend, strength, criteria):
         return (
-            f"Not known: {between}, less than the {slope_text(strength.metal_slope, setup)} that "
-            "the metal's warming gives shut-in gas: an outward leak may hide boiling.",
-            "Prove the vent and the joints tight, and hold again.",
+            Sentence(
+                "Not known: {between}, less than the {gain} that the metal's warming gives "
+                "shut-in gas: an outward leak may hide boiling.",
+                between=between,
+                gain=slope_text(strength.metal_slope, setup),
+            ),
+            Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
         )
     if trend.misfit > criteria.worst_misfit:
         return (
-            f"Not known yet: {between}, but the curve is not that of a closed section left alone.",
-            "Leave the section still and hold again.",
+            Sentence(
+                "Not known yet: {between}, but the curve is not that of a closed section left "
+                "alone.",
+                between=between,
+            ),
+            Sentence("Leave the section still and hold again."),
             keep,
         )
     room = float(trace.last_pa) > context.stop_pa + room_to_vent_pa(context, criteria)
     long = age_s > criteria.long_hold_s and room
-    if quiet and _may_be_balanced(trace.first_pa, float(trace.last_pa), context, criteria):
-        rose = pressure_text(float(trace.last_pa), setup)
+    if quiet and _may_be_liquid_yet(trace.first_pa, float(trace.last_pa), context, criteria):
         return (
-            f"Not known: {between}, but it rose to {rose} first; gas rises less from the same "
-            "pressure the next time, boiling in balance with an outward leak as much again.",
-            "Vent to the stop pressure and hold again: the rise must be smaller.",
+            Sentence(
+                "Not known: {between}, but it rose to {pressure} first; gas rises less from the "
+                "same pressure the next time, liquid as much again.",
+                between=between,
+                pressure=pressure_text(float(trace.last_pa), setup),
+            ),
+            Sentence("Vent to the stop pressure and hold again: the rise must be smaller."),
             Instruction.VENT_AGAIN if room else keep,
         )
     if not strength.source and trend.slope_upper < criteria.dry_slope_bare:
         if strength.drive_k >= criteria.clamp_power_k:
             return (
-                f"Not known: {between}, and the clamp cools though the vent is shut: what is near "
-                "it may boil.",
-                "Hold on until the clamp stands or warms.",
+                Sentence(
+                    "Not known: {between}, and the clamp cools though the vent is shut: what is "
+                    "near it may boil.",
+                    between=between,
+                ),
+                Sentence("Hold on until the clamp stands or warms."),
                 Instruction.VENT_AGAIN if long else keep,
             )
         if isfinite(strength.drive_k):
-            step = (
-                f"The clamp is {strength.drive_k:.0f} K above saturation: warm the lowest point "
-                f"to {criteria.clamp_power_k + 4:.0f} K above it and hold again."
+            step = Sentence(
+                "The clamp is {drive} above saturation: warm the lowest point to {wanted} above "
+                "it and hold again.",
+                drive=f"{strength.drive_k:.0f} K",
+                wanted=f"{criteria.clamp_power_k + 4:.0f} K",
             )
         else:
-            step = "Put a clamp on the lowest point, or say that the metal is bare."
+            step = Sentence("Put a clamp on the lowest point, or say that the metal is bare.")
         return (
-            f"Not known: {between}, and with no metal shown warm this hold has no power; insulated "
-            f"liquid can rise as slowly as {least}.",
+            Sentence(
+                "Not known: {between}, and with no metal shown warm this hold has no power; "
+                "insulated liquid can rise as slowly as {least}.",
+                between=between,
+                least=least,
+            ),
             step,
             Instruction.VENT_AGAIN if long else keep,
         )
     return (
-        f"Not known yet: {between}; liquid would keep up {least} or more"
-        + (f" ({strength.source})." if strength.source else "."),
-        "Hold on; if it does not settle, vent to the stop pressure and hold again.",
+        Sentence(
+            "Not known yet: {between}; liquid would keep up {least} or more{given}.",
+            between=between,
+            least=least,
+            given=Sentence(" ({source})", source=strength.source) if strength.source else "",
+        ),
+        Sentence("Hold on; if it does not settle, vent to the stop pressure and hold again."),
         Instruction.VENT_AGAIN if long else keep,
     )

@@ -19,6 +19,7 @@ from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import pressure_text, slope_text
+from co2vent.sentence import Sentence
 
 if TYPE_CHECKING:
     from co2vent.inference.verdict import HoldContext
@@ -134,9 +135,14 @@ def leak_by(
         if abs(high.mass_slope / low.mass_slope - 1.0) < width:
             return Leak(
                 LeakBy.SUSPECTED,
-                f"Flow past a closed valve suspected: {slope_text(here.slope, setup)} near "
-                f"{pressure_text(here.pressure_pa, setup)} and {slope_text(other.slope, setup)} "
-                f"near {pressure_text(other.pressure_pa, setup)} are one mass flow at two "
-                "pressures; boiling would change.",
+                Sentence(
+                    "Flow past a closed valve suspected: {here_slope} near {here} and "
+                    "{there_slope} near {there} are one mass flow at two pressures; boiling "
+                    "would change.",
+                    here_slope=slope_text(here.slope, setup),
+                    here=pressure_text(here.pressure_pa, setup),
+                    there_slope=slope_text(other.slope, setup),
+                    there=pressure_text(other.pressure_pa, setup),
+                ),
             )
     return none

@@ -16,6 +16,7 @@ from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.lines import saturated_k
 from co2vent.readings.reading import Setup
+from co2vent.sentence import Sentence
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,11 +45,12 @@ def power(
     drive = nan
     if isfinite(line_k):
         drive = line_k - saturated_k(end_pa)
-    least, source, warming = criteria.unpowered_slope, "", 0.0
+    least, warming = criteria.unpowered_slope, 0.0
+    source: str = ""
     metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
     cooling = line_slope < -criteria.clamp_cooling
     if drive >= criteria.clamp_power_k and not cooling:
-        source = f"the lowest metal is {drive:.0f} K above saturation"
+        source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
         # what is not told may be insulated
         low, high = criteria.clamp_insulated, criteria.clamp_insulated_warm
         if setup.insulated is False:
@@ -57,7 +59,7 @@ def power(
         warm = (drive - criteria.clamp_power_k) / (criteria.clamp_warm_k - criteria.clamp_power_k)
         least = low + min(warm, 1.0) * (high - low)
     elif setup.insulated is False and not drive < criteria.clamp_wet_k and not cooling:
-        least, source = criteria.bare_slope, "the metal is bare"
+        least, source = criteria.bare_slope, Sentence("the metal is bare")
     return Power(least, drive, source, warming, metal)
 
 

@@ -10,6 +10,7 @@ import numpy as np
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.trace import Floats, HoldArrays, HoldTrace
+from co2vent.sentence import Sentence
 
 FADE_S = np.geomspace(8.0, 400.0, 16)
 SKIPPED_S = 20.0  # the gas warms first in every hold
@@ -42,7 +43,11 @@ def shelf_in(
         return _smooth(blocks, band, step_pa, criteria)
     if hinge + floor > criteria.shelf_knee_share * (_fade(t, p) + floor):
         return _smooth(blocks, band, step_pa, criteria)
-    return f"{standing:.0f} s, within {abs(level_pa - TRIPLE_PRESSURE_PA) / 1e5:.2f} bar of it"
+    return Sentence(
+        "{time}, within {width} of it",
+        time=f"{standing:.0f} s",
+        width=f"{abs(level_pa - TRIPLE_PRESSURE_PA) / 1e5:.2f} bar",
+    )
 
 
 def _smooth(blocks: HoldArrays, band_pa: float, step_pa: float, criteria: Criteria) -> str | None:
@@ -66,7 +71,11 @@ def _smooth(blocks: HoldArrays, band_pa: float, step_pa: float, criteria: Criter
         step_pa / criteria.shelf_smooth_s
     ):
         return None
-    return f"level for {criteria.shelf_smooth_s:.0f} s after rising {(p[-1] - p[0]) / 1e5:.1f} bar"
+    return Sentence(
+        "level for {time} after rising {rise}",
+        time=f"{criteria.shelf_smooth_s:.0f} s",
+        rise=f"{(p[-1] - p[0]) / 1e5:.1f} bar",
+    )
 
 
 def _hinge(t: Floats, p: Floats) -> tuple[float, float, float, float]:

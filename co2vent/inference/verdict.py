@@ -38,6 +38,7 @@ from co2vent.inference.wording import (
     temperature_text,
 )
 from co2vent.readings.reading import Gas, Setup
+from co2vent.sentence import Sentence, joined
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -150,15 +151,17 @@ def _verdict(hold: _Hold) -> HoldAssessment:
             base,
             Charge.UNDETERMINED,
             Instruction.WAIT,
-            "Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing "
-            "here tells of CO2.",
+            Sentence(
+                "Nitrogen: a standing-pressure test, judged as one (see the job or report); "
+                "nothing here tells of CO2."
+            ),
         )
     if context.faults:
         return _say(
             base,
             Charge.UNDETERMINED,
             Instruction.CHECK_GAUGE,
-            f"Not known: {context.faults[0]}, so the hold proves nothing.",
+            Sentence("Not known: {fault}, so the hold proves nothing.", fault=context.faults[0]),
         )
     full = _liquid_full(hold)
     if full is not None:
@@ -186,8 +189,11 @@ def _verdict(hold: _Hold) -> HoldAssessment:
             base,
             Charge.SOLID_PRESENT,
             Instruction.HOLD_FOR_DRY_ICE,
-            f"Dry ice: the pressure climbed to the triple point and stands there ({shelf}). "
-            "Keep the vented side open, warm gently, keep clear; no time alone ends it.",
+            Sentence(
+                "Dry ice: the pressure climbed to the triple point and stands there ({shelf}). "
+                "Keep the vented side open, warm gently, keep clear; no time alone ends it.",
+                shelf=shelf,
+            ),
         )
         return _with(said, dry_ice_kg=ice, liquid_kg=Bounds(None, 0.0, None) if volume else None)
     if not context.vented:
@@ -239,7 +245,7 @@ def _say(
     return _with(base, charge=charge, instruction=instruction, reason=reason, leak_by=leak_by)
 
 
-def _liquid_full(hold: _Hold) -> str | None:
+def _liquid_full(hold: _Hold) -> Sentence | None:
     """Closed liquid has no cushion: bars per kelvin, and a pressure that leaves saturation."""
     trend, criteria, context = hold.trend, hold.criteria, hold.context
     if trend is None or context.number != 0:
@@ -262,12 +268,14 @@ def _liquid_full(hold: _Hold) -> str | None:
         or (above > criteria.liquid_full_rise_pa and not per_kelvin < criteria.liquid_full_pa_per_k)
     ):
         return None
-    detail = f"{slope_text(trend.slope, setup)}"
+    detail = slope_text(trend.slope, setup)
     if isfinite(per_kelvin):
-        detail += f", {difference_text(per_kelvin, setup)} per kelvin"
-    return (
-        f"Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above "
-        "it can; open the vent path at once."
+        steepness = difference_text(per_kelvin, setup)
+        detail = Sentence("{slope}, {steepness} per kelvin", slope=detail, steepness=steepness)
+    return Sentence(
+        "Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above "
+        "it can; open the vent path at once.",
+        detail=detail,
     )
 
 
@@ -276,12 +284,13 @@ def _before_vent(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
     context, trend = hold.context, hold.trend
     setup = context.setup
     leak = LeakBy.UNDETERMINED
-    reason = (
+    reason = Sentence(
         "Not vented yet: a closed charge at saturation says nothing of how much liquid there is."
     )
     if trend is not None and trend.slope_lower > 0:
-        reason = (
-            f"Not vented yet; rising {slope_text(trend.slope, setup)}: heat, or flow past a valve."
+        reason = Sentence(
+            "Not vented yet; rising {slope}: heat, or flow past a valve.",
+            slope=slope_text(trend.slope, setup),
         )
     return _say(base, Charge.UNDETERMINED, Instruction.WAIT, reason, leak_by=leak)
 
@@ -305,8 +314,12 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.UNDETERMINED,
             Instruction.HOLD_FOR_DRY_ICE,
-            f"Not known yet: {duration_text(age_s)} below the triple point; dry ice would climb "
-            f"towards {pressure_text(TRIPLE_PRESSURE_PA, setup)} and stand there.",
+            Sentence(
+                "Not known yet: {time} below the triple point; dry ice would climb towards "
+                "{triple} and stand there.",
+                time=duration_text(age_s),
+                triple=pressure_text(TRIPLE_PRESSURE_PA, setup),
+            ),
         )
         return _with(said, time_left_s=left)
     limits = envelope(
@@ -331,6 +344,7 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         and hold.end_pa < TRIPLE_PRESSURE_PA - away_pa
         and not limits.falling
         and trend.slope > -criteria.sinking_pa_per_s
+        and (context.cleared or trend.slope_lower > -least)
         and trend.misfit <= criteria.worst_misfit
         and hold.trace.changes >= criteria.least_changes
         and (context.valve_known or not at_ambient)
@@ -341,14 +355,24 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         limit = allowable_kg(volume, criteria) if volume else None
         if limit is not None and context.cleared and context.cleared_limit_kg is not None:
             limit = min(limit, PLATEAU_SOLID_FRACTION * context.cleared_limit_kg)
-        given = f", with metal {over_triple_k:.0f} K above the triple point" if warm else ""
+        given = ""
+        if warm:
+            given = Sentence(
+                ", with metal {drive} above the triple point", drive=f"{over_triple_k:.0f} K"
+            )
         said = _say(
             base,
             Charge.VAPOR_ONLY,
             Instruction.VENT_TO_ZERO,
-            f"No dry ice shows: {duration_text(age_s)} at {here}{given}, rising at "
-            f"most {slope_text(trend.slope_upper, setup)}; dry ice would give "
-            f"{slope_text(least, setup)} or more.",
+            Sentence(
+                "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "
+                "would give {least} or more.",
+                time=duration_text(age_s),
+                pressure=here,
+                given=given,
+                most=slope_text(trend.slope_upper, setup),
+                least=slope_text(least, setup),
+            ),
             leak_by=LeakBy.NONE,
         )
         return _with(
@@ -362,23 +386,33 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.SOLID_PRESENT,
             Instruction.HOLD_FOR_DRY_ICE,
-            f"Dry ice was seen and nothing shows it gone: {here}, rising "
-            f"{slope_text(trend.slope, setup)} (snow there is at "
-            f"{temperature_text(sublimation_k, setup)}).",
+            Sentence(
+                "Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow "
+                "there is at {snow}).",
+                pressure=here,
+                slope=slope_text(trend.slope, setup),
+                snow=temperature_text(sublimation_k, setup),
+            ),
         )
         return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
     if trend.slope_lower > limits.dry_most_slope and not context.cleared:
         # flow past a valve climbs too: only metal as cold as snow tells the two apart
         cold = over_triple_k < criteria.ice_drive_k
-        words = "Dry ice" if cold else "Dry ice, or flow past a closed valve"
+        words = Sentence("Dry ice") if cold else Sentence("Dry ice, or flow past a closed valve")
         said = _say(
             base,
             Charge.SOLID_PRESENT if cold else Charge.UNDETERMINED,
             Instruction.HOLD_FOR_DRY_ICE,
-            f"{words}: below the triple point at {pressure_text(hold.end_pa, setup)} and still "
-            f"climbing {slope_text(trend.slope, setup)} after {duration_text(age_s)}; metal "
-            f"warming gives at most {slope_text(limits.dry_most_slope, setup)} (snow there is at "
-            f"{temperature_text(sublimation_k, setup)}).",
+            Sentence(
+                "{found}: below the triple point at {pressure} and still climbing {slope} after "
+                "{time}; metal warming gives at most {most} (snow there is at {snow}).",
+                found=words,
+                pressure=here,
+                slope=slope_text(trend.slope, setup),
+                time=duration_text(age_s),
+                most=slope_text(limits.dry_most_slope, setup),
+                snow=temperature_text(sublimation_k, setup),
+            ),
         )
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
         return _with(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
@@ -386,9 +420,13 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         base,
         Charge.UNDETERMINED,
         Instruction.HOLD_FOR_DRY_ICE,
-        f"Not known yet: rising between {slope_text(trend.slope_lower, setup)} and "
-        f"{slope_text(trend.slope_upper, setup)} at {here}; dry ice would go on "
-        "climbing to the triple point.",
+        Sentence(
+            "Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on "
+            "climbing to the triple point.",
+            least=slope_text(trend.slope_lower, setup),
+            most=slope_text(trend.slope_upper, setup),
+            pressure=here,
+        ),
     )
 
 
@@ -402,7 +440,10 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.UNDETERMINED,
             Instruction.KEEP_HOLDING,
-            "Not known yet: the hold has just begun; the first rise is gas warming in every case.",
+            Sentence(
+                "Not known yet: the hold has just begun; the first rise is gas warming in every "
+                "case."
+            ),
         )
         return _with(said, time_left_s=criteria.shortest_clear_s)
     limits = envelope(
@@ -421,8 +462,11 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             base,
             Charge.UNDETERMINED,
             Instruction.CHECK_GAUGE,
-            f"Not known: the closed section loses pressure ({rising}); an outward leak or a vent "
-            "not shut can hide boiling. Prove the vent shut and hold again.",
+            Sentence(
+                "Not known: the closed section loses pressure ({slope}); an outward leak or a "
+                "vent not shut can hide boiling. Prove the vent shut and hold again.",
+                slope=rising,
+            ),
         )
     if limits.leak.by is LeakBy.SUSPECTED:
         said = _say(
@@ -439,7 +483,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
         )
     if limits.wet:
         instruction, step = _after_liquid(hold, limits)
-        reason = f"{limits.wet} {step}".rstrip()
+        reason = joined(limits.wet, step) if step else limits.wet
         said = _say(base, Charge.TWO_PHASE, instruction, reason, leak_by=limits.leak.by)
         return _with(
             said,
@@ -449,6 +493,7 @@ def _hold_above(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
             dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
             boil_off_s=found.boil_off_s,
+            boil_off_warmed_s=found.boil_off_warmed_s,
             sublime_s=found.sublime_s,
         )
     if limits.clear and not context.solid_seen:
@@ -484,8 +529,11 @@ def _after_liquid(hold: _Hold, limits: Envelope) -> tuple[Instruction, str]:
     if hold.end_pa < least_pa:
         return (
             Instruction.KEEP_HOLDING,
-            f"Hold on to {pressure_text(least_pa, setup)} before venting again; mild warmth on the "
-            "low point speeds it.",
+            Sentence(
+                "Hold on to {pressure} before venting again; mild warmth on the low point speeds "
+                "it.",
+                pressure=pressure_text(least_pa, setup),
+            ),
         )
     # metal at saturation shows liquid; anything else may be flow past a valve, which a longer rise
     # in the same hold tells apart at no cost
@@ -494,8 +542,10 @@ def _after_liquid(hold: _Hold, limits: Envelope) -> tuple[Instruction, str]:
     if not shown and hold.end_pa < goal_pa and hold.trace.duration_s < criteria.two_pressure_s:
         return (
             Instruction.KEEP_HOLDING,
-            f"Hold on to {pressure_text(goal_pa, setup)}: two pressures tell liquid from flow past "
-            "a valve.",
+            Sentence(
+                "Hold on to {pressure}: two pressures tell liquid from flow past a valve.",
+                pressure=pressure_text(goal_pa, setup),
+            ),
         )
     return Instruction.VENT_AGAIN, ""
 

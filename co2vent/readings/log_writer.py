@@ -55,6 +55,8 @@ def metadata_from_setup(setup: Setup) -> dict[str, str]:
             values[key] = f"{unit.from_absolute_pa(pressure_pa, ambient_pa):.10g} {unit.name}"
     if setup.metal_minimum_temperature_k is not None:
         values["metal_minimum_temperature"] = f"{setup.metal_minimum_temperature_k:.10g} K"
+    if setup.vent_bore_m is not None:
+        values["vent_bore_mm"] = f"{setup.vent_bore_m * 1e3:.10g}"
     values["gas"] = setup.gas.value
     if setup.insulated is not None:
         values["insulated"] = "yes" if setup.insulated else "no"

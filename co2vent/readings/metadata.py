@@ -53,6 +53,7 @@ METADATA_KEYS: Final[dict[str, MetadataKey]] = {
         MetadataKey(
             "metal_minimum_temperature", "-29 degC", "lowest rated temperature of the metal"
         ),
+        MetadataKey("vent_bore_mm", "8", "narrowest bore of the vent path"),
         MetadataKey("gas", "co2", "co2, or nitrogen for a standing-pressure test"),
         MetadataKey("insulated", "yes", "yes or no"),
         MetadataKey("section_name", "strainer 3", "name of the section"),
@@ -146,6 +147,7 @@ def build_setup(
         relief_pressure_pa=_read(values, "relief_pressure", absolute_pa),
         section_max_pressure_pa=_read(values, "section_max_pressure", absolute_pa),
         metal_minimum_temperature_k=_read(values, "metal_minimum_temperature", temperature_value_k),
+        vent_bore_m=_read(values, "vent_bore_mm", _in_range(1e-4, 0.5, 1e-3, "mm")),
         gas=_read(values, "gas", _gas) or Gas.CO2,
         insulated=_read(values, "insulated", _yes_or_no),
         simulated=_read(values, "simulated", _yes_or_no) or False,

@@ -35,6 +35,7 @@ class Setup:
     relief_pressure_pa: float | None = None
     section_max_pressure_pa: float | None = None
     metal_minimum_temperature_k: float | None = None
+    vent_bore_m: float | None = None  # narrowest in the vent path
     gas: Gas = Gas.CO2
     insulated: bool | None = None
     simulated: bool = False

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from co2vent.guidance.assess import final_of
 from co2vent.guidance.job import Job
 from co2vent.guidance.session import View
+from co2vent.inference.amounts import WARMING_W
 from co2vent.inference.outcome import HoldAssessment, Instruction
 from co2vent.readings.reading import Gas, Setup
 from co2vent.report import values
@@ -81,12 +82,12 @@ def _head(facts: ReportFacts) -> list[tuple[str, object]]:
         setup = log.view.setup
         entries += [
             *([("Recorded", log.recorded)] if log.recorded else []),
-            ("Section volume", _litres(setup.section_volume_m3)),
+            ("Section volume", _volume(log.view)),
             ("Ambient", _ambient(setup)),
             ("Gauge", _gauge(setup)),
             ("Zero", _zero(log)),
             ("Relief, rated", _ratings(setup)),
-            ("Metal minimum", values.temperature(setup.metal_minimum_temperature_k)),
+            ("Metal minimum", _metal(log.view)),
         ]
     entries.append(("Printed", f"{facts.made_at}, co2vent {facts.version}"))
     return entries
@@ -99,6 +100,28 @@ def _steps(job: Job) -> str:
 
 def _litres(volume_m3: float | None) -> str:
     return "not given" if volume_m3 is None else f"{volume_m3 * 1e3:.3g} L"
+
+
+def _volume(view: View) -> str:
+    told = _litres(view.setup.section_volume_m3)
+    found = view.volume_by_bore_m3
+    if found is None:
+        return told
+    return f"{told}; by the fall of vapour through the bore at most {_litres(found.upper)}"
+
+
+def _metal(view: View) -> str:
+    told = values.temperature(view.setup.metal_minimum_temperature_k)
+    share = view.metal_below_minimum
+    if share is None or share.upper == 0.0:
+        return told
+    if share.estimate is None:
+        return f"{told}; how much of the metal was below it at the end is not known"
+    low, high = 100.0 * (share.lower or 0.0), 100.0 * (share.upper or 1.0)
+    return (
+        f"{told}; below it at the end, by two clamps: about {100.0 * share.estimate:.0f} % of the "
+        f"metal ({low:.0f} to {high:.0f} %)"
+    )
 
 
 def _ambient(setup: Setup) -> str:
@@ -227,7 +250,13 @@ def _hold_rows(hold: HoldAssessment, setup: Setup) -> list[tuple[object, ...]]:
     if hold.dry_ice_kg_if_vented:
         why.append(f"Dry ice if vented now: {values.mass(hold.dry_ice_kg_if_vented)}.")
     if hold.boil_off_s is not None:
-        why.append(f"Boiled off not before {values.duration(hold.boil_off_s)}.")
+        warmed = ""
+        if hold.boil_off_warmed_s is not None:
+            warmed = (
+                f", with {WARMING_W:.0f} W of gentle warmth not before "
+                f"{values.duration(hold.boil_off_warmed_s)}"
+            )
+        why.append(f"Boiled off not before {values.duration(hold.boil_off_s)}{warmed}.")
     return [row, (" ".join(why),)]
 
 

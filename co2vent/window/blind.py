@@ -48,6 +48,7 @@ def _bare(hold: HoldAssessment) -> HoldAssessment:
         detection_limit_kg=None,
         dry_ice_kg_if_vented=None,
         boil_off_s=None,
+        boil_off_warmed_s=None,
         time_left_s=None,
         slope_pa_per_s=None,
         next_step="",

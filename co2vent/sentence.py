@@ -1,0 +1,41 @@
+"""A sentence that can be said in another language: plain English text that knows how it was made.
+
+The core speaks English only. A `Sentence` is the finished text, a `str` in every respect: files,
+logs and reports write it as it is. Besides, it keeps its template, a fixed text with named fields,
+and the values of the fields, so that a screen can look the template up in its catalogue and fill in
+the values again.
+"""
+
+from typing import SupportsIndex
+
+
+class Sentence(str):
+    """The text of `template` with `values` filled in; values may be sentences themselves.
+
+    The template must be a literal where the sentence is made: a test collects them from there and
+    asks for each in every shipped language. A value is text, as it stands in the English sentence.
+    """
+
+    __slots__ = ("template", "values")
+    template: str
+    values: dict[str, str]
+
+    def __new__(cls, template: str, /, **values: str) -> "Sentence":
+        """Fill `values` into `template`, each in its `{name}`."""
+        sentence = super().__new__(cls, template.format_map(values) if values else template)
+        sentence.template = template
+        sentence.values = values
+        return sentence
+
+    def __reduce_ex__(self, _protocol: SupportsIndex) -> tuple[object, tuple[str, dict[str, str]]]:
+        # a str would be built again from its text alone
+        return _again, (self.template, self.values)
+
+
+def _again(template: str, values: dict[str, str]) -> Sentence:
+    return Sentence(template, **values)
+
+
+def joined(first: str, second: str) -> Sentence:
+    """Return two sentences as one, a space between."""
+    return Sentence("{first} {second}", first=first, second=second)
