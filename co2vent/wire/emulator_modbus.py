@@ -26,7 +26,9 @@ READER_GONE_S: Final = 2.0  # without a request for so long, nobody is connected
 LAST_ROW_S: Final = 1.0  # how long the last row stays readable
 UNIT: Final = 1
 BAUD: Final = 19_200  # what RTU devices come with; a pseudo-terminal does not care
-_STARTED_S: Final = 5.0
+# Long enough for the busiest machine: a server that cannot listen says so at once. (own choice)
+_STARTED_S: Final = 30.0
+_STOPPED_S: Final = 5.0
 _NO_VALVE: Final = 0xFFFF
 
 
@@ -127,7 +129,7 @@ class ModbusOutlet:
         """Stop serving."""
         with contextlib.suppress(RuntimeError):
             asyncio.run_coroutine_threadsafe(self._server.shutdown(), self._loop)
-        self._thread.join(_STARTED_S)
+        self._thread.join(_STOPPED_S)
         if self._bridge is not None:
             self._bridge.close()
         self._folder.cleanup()

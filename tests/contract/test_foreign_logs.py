@@ -115,7 +115,7 @@ ALL_COLUMNS = (
 
 
 def test_blank_and_over_range_optional_cells_keep_the_row_and_its_pressure(tmp_path: Path) -> None:
-    full = "{n},19.{n:03},-20,14,290,closed,276,500,420,\"frost, low point\"\n"
+    full = '{n},19.{n:03},-20,14,290,closed,276,500,420,"frost, low point"\n'
     blank = "{n},19.{n:03},,,,,,,,\n"
     words = "{n},19.{n:03},OL,----,inf,closed,OVER,nan,OL,\n"
     texts = {

@@ -12,30 +12,6 @@ from tests.contract.command import HEADER, assess_all, refused, run, wait_until,
 Start = Callable[..., subprocess.Popen[str]]
 
 
-@pytest.mark.parametrize("outlet", ["pty", "tcp:0", "modbus-tcp:0"])
-def test_the_record_of_an_emulated_log_has_the_holds_of_the_log(
-    outlet: str, start: Start, tmp_path: Path
-) -> None:
-    log = write_log(tmp_path / "log.csv", altitude_m="120", section_volume_l="14.5")
-    emulator = start("emulate", log.name, "--to", outlet, "--speed", 60)
-    assert emulator.stdout is not None
-    source = emulator.stdout.readline().strip()
-    if outlet == "modbus-tcp:0":
-        assert Path(source.partition("map=")[2].partition("&")[0]).is_file()
-    words = ("--altitude-m", 120, "--section-volume-l", 14.5)
-    done = run("record", "--source", source, "--log", "new.csv", "--for", 9, *words, cwd=tmp_path)
-    assert done.returncode == 0, done.stderr
-    text = (tmp_path / "new.csv").read_text()
-    assert text.endswith("\n")
-    if outlet == "modbus-tcp:0":
-        return  # polled in its own time: other rows than the log's
-    new, old = assess_all(tmp_path, "new.csv", log.name)
-    assert [hold["number"] for hold in new["holds"]] == [hold["number"] for hold in old["holds"]]
-    for one, other in zip(new["holds"], old["holds"], strict=True):
-        assert one["charge"] == other["charge"]
-        assert one["start_pressure_pa"] == pytest.approx(other["start_pressure_pa"], abs=50)
-
-
 @pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
 def test_a_signal_ends_a_recording_with_whole_lines(
     number: int, start: Start, tmp_path: Path

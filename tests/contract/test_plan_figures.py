@@ -140,9 +140,7 @@ def test_each_option_moves_what_it_should(usual: Json, tmp_path: Path) -> None:
     high = plan(tmp_path, *WORDS, "--altitude-m", 2000)
     assert high["ambient_pressure_pa"] == pytest.approx(79_501, abs=15)
     assert high["triple_point_pa_gauge"] == pytest.approx(TRIPLE_PA - 79_501, abs=35)
-    coarse = plan(
-        tmp_path, *WORDS, "--gauge-full-scale-bar", 100, "--gauge-accuracy-percent", 2.5
-    )
+    coarse = plan(tmp_path, *WORDS, "--gauge-full-scale-bar", 100, "--gauge-accuracy-percent", 2.5)
     margin = coarse["stop_pressure_pa_gauge"] - coarse["triple_point_pa_gauge"]
     assert margin >= 250_000 + 30_000 - 1  # 2.5 % of 100 bar, and 0.3 bar
     warm = plan(tmp_path, *WORDS, "--ambient-c", 30, "--air-changes-per-hour", 6)
