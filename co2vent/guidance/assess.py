@@ -7,6 +7,7 @@ from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.session import Item, View, begin, finish, view
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment
 from co2vent.readings.reading import Setup
+from co2vent.sentence import Sentence
 
 FORMAT = "co2vent assessment 1"
 
@@ -36,7 +37,9 @@ def final_of(seen: View) -> Final:
     last = seen.holds[-1] if seen.holds else None
     charge = last.charge if last is not None else Charge.UNDETERMINED
     reason = (
-        last.reason if last is not None else "No hold in the record: nothing shows what is inside."
+        last.reason
+        if last is not None
+        else Sentence("No hold in the record: nothing shows what is inside.")
     )
     standing = seen.vapor_only_since_s is not None
     if standing and charge is Charge.UNDETERMINED:
@@ -46,7 +49,9 @@ def final_of(seen: View) -> Final:
             reason = cleared.reason
     if not standing and charge is Charge.VAPOR_ONLY:
         charge = Charge.UNDETERMINED
-        reason = "Vapour only was shown, but no longer stands: " + seen.prompt.reason
+        reason = Sentence(
+            "Vapour only was shown, but no longer stands: {reason}", reason=seen.prompt.reason
+        )
     if seen.stale and charge is Charge.VAPOR_ONLY:
         charge = Charge.UNDETERMINED
     return Final(charge, seen.prompt.instruction.value, reason, seen.vapor_only_since_s)

@@ -2,6 +2,7 @@
 
 from co2vent.inference.trace import GaugeWatch
 from co2vent.readings.reading import Reading, Setup
+from co2vent.sentence import Sentence
 
 FROZEN_S = 60.0  # a gauge that showed noise and then none for so long is frozen or cut off
 FROZEN_LEAST_READINGS = 60  # before that the noise is not known
@@ -34,7 +35,7 @@ class GaugeCheck:
         pressure_pa = reading.pressure_pa
         found: str | None = None
         if setup.gauge_full_scale_pa is not None and pressure_pa >= setup.gauge_full_scale_pa:
-            found = "the gauge is at the top of its range"
+            found = Sentence("the gauge is at the top of its range")
         if last is None or pressure_pa != last.pressure_pa:
             self._same_since_s = None
             self._same = 0
@@ -46,11 +47,15 @@ class GaugeCheck:
             noisy = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
             long = same_s >= FROZEN_S and self._same >= FROZEN_LEAST_SAME
             if long and noisy and self._count > FROZEN_LEAST_READINGS:
-                found = (
-                    f"the reading has not changed for {same_s:.0f} s, though it used to show noise"
+                found = Sentence(
+                    "the reading has not changed for {time}, though it used to show noise",
+                    time=f"{same_s:.0f} s",
                 )
         if closed and last is not None and reading.at_s - last.at_s < JUMP_WITHIN_S:
             jump = abs(pressure_pa - last.pressure_pa)
             if jump > IMPOSSIBLE_JUMP_PA:
-                found = f"the reading jumped by {jump / 1e5:.1f} bar with the vent closed"
+                found = Sentence(
+                    "the reading jumped by {jump} with the vent closed",
+                    jump=f"{jump / 1e5:.1f} bar",
+                )
         return found

@@ -12,6 +12,7 @@ from co2vent.guidance.events import Prompt, Severity
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.wording import difference_text, duration_text, pressure_text
 from co2vent.readings.reading import Gas, Reading, Setup
+from co2vent.sentence import Sentence, joined
 
 SETTLE_S = 60.0  # before the first vent: time to see a liquid-full rise or a leak
 ZERO_GAUGE_PA = 1.5e4  # near enough to zero to open the bleeds
@@ -52,7 +53,7 @@ class Situation:
     @property
     def now(self) -> str:
         """The newest pressure in words."""
-        return self.at(self.latest.pressure_pa) if self.latest else "no pressure"
+        return self.at(self.latest.pressure_pa) if self.latest else Sentence("no pressure")
 
     @property
     def triple(self) -> str:
@@ -70,15 +71,17 @@ def no_data(s: Situation) -> Said:
         return (
             Instruction.NO_DATA,
             "No data",
-            "No reading has come yet; rely on the mechanical gauge.",
+            Sentence("No reading has come yet; rely on the mechanical gauge."),
             Severity.CAUTION,
         )
     if s.stale:
         return (
             Instruction.NO_DATA,
             "No data: close the vent",
-            "Readings have stopped: close the vent and read the mechanical gauge; if it "
-            "rises, vent.",
+            Sentence(
+                "Readings have stopped: close the vent and read the mechanical gauge; if it rises, "
+                "vent."
+            ),
             Severity.DANGER if s.vent_open else Severity.CAUTION,
         )
     return None
@@ -94,8 +97,12 @@ def closed_in_too_high(s: Situation) -> Said:
         return (
             Instruction.VENT_NOW,
             "Vent now",
-            f"Closed in at {s.now}, over {s.at(s.high_limit_pa)}: 90 % of the lowest of relief "
-            "setting, rated pressure and gauge range.",
+            Sentence(
+                "Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated "
+                "pressure and gauge range.",
+                now=s.now,
+                limit=s.at(s.high_limit_pa),
+            ),
             Severity.DANGER,
         )
     return None
@@ -108,7 +115,10 @@ def gauge_fault(s: Situation) -> Said:
     return (
         Instruction.CHECK_GAUGE,
         "Check the gauge",
-        f"No verdict: {s.gauge_fault}. Close the vent and compare with the mechanical gauge.",
+        Sentence(
+            "No verdict: {fault}. Close the vent and compare with the mechanical gauge.",
+            fault=s.gauge_fault,
+        ),
         Severity.CAUTION,
     )
 
@@ -120,8 +130,11 @@ def nitrogen(s: Situation) -> Said:
     return (
         Instruction.WAIT,
         "Wait: watch the closed section",
-        f"Nitrogen, {s.now}. Leave it still; the standing-pressure test judges it. Nitrogen "
-        "smothers: air the place before the section is opened.",
+        Sentence(
+            "Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen "
+            "smothers: air the place before the section is opened.",
+            now=s.now,
+        ),
         Severity.CALM,
     )
 
@@ -134,16 +147,23 @@ def vent_stands_still(s: Situation) -> Said:
         return (
             Instruction.CHECK_VENT_LINE,
             "Stop: dry ice forming",
-            f"The pressure stands at the triple point ({s.now}) with the vent open: liquid is "
-            "freezing. Close the vent; keep out of line with hose and cover; never strike a plug.",
+            Sentence(
+                "The pressure stands at the triple point ({now}) with the vent open: liquid is "
+                "freezing. Close the vent; keep out of line with hose and cover; never strike a "
+                "plug.",
+                now=s.now,
+            ),
             Severity.DANGER,
         )
     return (
         Instruction.CHECK_VENT_LINE,
         "Check the vent line",
-        f"The vent is open and the pressure stands at {s.now}: a plug of dry ice, a shut valve, or "
-        "a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, "
-        "no blows.",
+        Sentence(
+            "The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, "
+            "or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, "
+            "no blows.",
+            now=s.now,
+        ),
         Severity.DANGER,
     )
 
@@ -158,15 +178,22 @@ def venting_below_triple(s: Situation) -> Said:
         return (
             Instruction.HOLD_FOR_DRY_ICE,
             "Dry ice possible",
-            f"At {s.now} without a verdict before: snow can lie under a gauge at zero. Leave the "
-            "vented side open, let it warm, keep out of line; a gauge at zero is no proof.",
+            Sentence(
+                "At {now} without a verdict before: snow can lie under a gauge at zero. Leave the "
+                "vented side open, let it warm, keep out of line; a gauge at zero is no proof.",
+                now=s.now,
+            ),
             Severity.DANGER,
         )
     return (
         Instruction.CLOSE_AND_HOLD,
         "Close now: below the triple point",
-        f"{s.now} is below the triple point ({s.triple}) and liquid was not excluded: it turns to "
-        "dry ice. Close the vent and hold.",
+        Sentence(
+            "{now} is below the triple point ({triple}) and liquid was not excluded: it turns to "
+            "dry ice. Close the vent and hold.",
+            now=s.now,
+            triple=s.triple,
+        ),
         Severity.DANGER,
     )
 
@@ -179,8 +206,11 @@ def venting_cleared(s: Situation) -> Said:
         return (
             Instruction.OPEN_BLEEDS,
             "Open the bleeds at both ends",
-            f"At {s.now} after vapour only. Open both bleeds and leave them open; CO2 meter at the "
-            "low spots; keep out of line of the cover. Then the site's own procedure.",
+            Sentence(
+                "At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at "
+                "the low spots; keep out of line of the cover. Then the site's own procedure.",
+                now=s.now,
+            ),
             Severity.DO,
         )
     low = LOW_HOLD_GAUGE_PA + s.lead_pa
@@ -192,20 +222,24 @@ def venting_cleared(s: Situation) -> Said:
         return (
             Instruction.CLOSE_AND_HOLD,
             "Close: hold for dry ice",
-            f"Near 1 bar g ({s.now}): close and watch for a climb to {s.triple}, the sign of "
-            "dry ice.",
+            Sentence(
+                "Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry "
+                "ice.",
+                now=s.now,
+                triple=s.triple,
+            ),
             Severity.DO,
         )
     return (
         Instruction.VENT_TO_ZERO,
         "Vapour only: vent to zero",
-        f"Now {s.now}. "
-        + (
-            "On to zero."
-            if s.low_hold_done
-            else "Stop near 1 bar g and hold for dry ice; a stand near "
-            + s.triple
-            + " means dry ice."
+        Sentence("Now {now}. On to zero.", now=s.now)
+        if s.low_hold_done
+        else Sentence(
+            "Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry "
+            "ice.",
+            now=s.now,
+            triple=s.triple,
         ),
         Severity.DO,
     )
@@ -219,18 +253,29 @@ def venting(s: Situation) -> Said:
     if pressure_pa - s.lead_pa <= s.stop_pa:
         rate = ""
         if s.rate_pa_per_s is not None and s.rate_pa_per_s < -100.0:
-            rate = f", falling {difference_text(-s.rate_pa_per_s * 60.0, s.setup)} a minute"
+            fall = difference_text(-s.rate_pa_per_s * 60.0, s.setup)
+            rate = Sentence(", falling {fall} a minute", fall=fall)
         return (
             Instruction.CLOSE_AND_HOLD,
             "Close the vent and hold",
-            f"{s.now}{rate}; stop pressure {s.at(s.stop_pa)}, triple point {s.triple}.",
+            Sentence(
+                "{now}{rate}; stop pressure {stop}, triple point {triple}.",
+                now=s.now,
+                rate=rate,
+                stop=s.at(s.stop_pa),
+                triple=s.triple,
+            ),
             Severity.CAUTION,
         )
     return (
         Instruction.VENT,
         "Vent",
-        f"{s.now}: {difference_text(pressure_pa - s.stop_pa, s.setup)} above the stop pressure of "
-        f"{s.at(s.stop_pa)}. Vapour from the top, slowly.",
+        Sentence(
+            "{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.",
+            now=s.now,
+            above=difference_text(pressure_pa - s.stop_pa, s.setup),
+            stop=s.at(s.stop_pa),
+        ),
         Severity.DO,
     )
 
@@ -245,14 +290,22 @@ def before_the_vent(s: Situation) -> Said:
         return (
             Instruction.WAIT,
             "Wait: watch the closed section",
-            f"{s.now}. A steep rise would mean liquid-full; {duration_text(SETTLE_S)} to see it.",
+            Sentence(
+                "{now}. A steep rise would mean liquid-full; {time} to see it.",
+                now=s.now,
+                time=duration_text(SETTLE_S),
+            ),
             Severity.CALM,
         )
     return (
         Instruction.VENT,
         "Vent when ready",
-        f"{s.now}, closed in. With meter, second person, hose, outlet and protection in order: "
-        f"vent vapour from the top, slowly, to {s.at(s.stop_pa)}.",
+        Sentence(
+            "{now}, closed in. With meter, second person, hose, outlet and protection in order: "
+            "vent vapour from the top, slowly, to {stop}.",
+            now=s.now,
+            stop=s.at(s.stop_pa),
+        ),
         Severity.DO,
     )
 
@@ -261,7 +314,7 @@ def holding(s: Situation) -> Said:
     """A hold after a vent: what the analysis asks for."""
     hold = s.hold
     if hold is None or s.latest is None:
-        text = "The hold has begun: leave the vent shut and everything still."
+        text = Sentence("The hold has begun: leave the vent shut and everything still.")
         if s.latest is not None and s.latest.pressure_pa < TRIPLE_PRESSURE_PA:
             severity = Severity.DO if s.cleared else Severity.DANGER
             return (Instruction.HOLD_FOR_DRY_ICE, "Hold for dry ice", text, severity)
@@ -288,7 +341,10 @@ def holding(s: Situation) -> Said:
         return (
             Instruction.OPEN_BLEEDS,
             "Open the bleeds at both ends",
-            hold.reason + " Open both bleeds and leave them open; keep out of line of the cover.",
+            joined(
+                hold.reason,
+                Sentence("Open both bleeds and leave them open; keep out of line of the cover."),
+            ),
             Severity.DO,
         )
     return (hold.instruction, headline, hold.reason, severity)

@@ -32,6 +32,7 @@ from co2vent.inference.verdict import EarlierHold, HoldContext, judge
 from co2vent.inference.wording import temperature_text
 from co2vent.readings.limits import stop_pressure_pa
 from co2vent.readings.reading import Gas, Reading, Setup
+from co2vent.sentence import Sentence
 
 STALE_LEAST_S = 2.0  # a person at the valve must know within this that the numbers are old
 STALE_INTERVALS = 2.5  # of the usual interval: one lost reading is no alarm
@@ -130,9 +131,13 @@ class Session:
         else:
             self.rejections += 1
             if item.over_range:
-                self._say(self._now(), EventKind.ROW_REJECTED, f"line {item.line}: {item.reason}")
+                self._say(
+                    self._now(),
+                    EventKind.ROW_REJECTED,
+                    Sentence("line {line}: {reason}", line=str(item.line), reason=item.reason),
+                )
                 if self.hold is not None:
-                    self._void_evidence(self._now(), "the gauge was out of range")
+                    self._void_evidence(self._now(), Sentence("the gauge was out of range"))
         self.events.extend(self._new)
         return tuple(self._new)
 
@@ -159,9 +164,14 @@ class Session:
         if last is None:
             self.first_line_k = reading.line_temperature_k
         elif reading.segment != last.segment:
-            self._say(at_s, EventKind.TIME_BROKEN, "the clock ran backwards; the hold starts anew")
-            self._void_evidence(at_s, "the clock ran backwards")
-            self._withdraw("the clock ran backwards")
+            why = Sentence("the clock ran backwards")
+            self._say(
+                at_s,
+                EventKind.TIME_BROKEN,
+                Sentence("the clock ran backwards; the hold starts anew"),
+            )
+            self._void_evidence(at_s, why)
+            self._withdraw(why)
             self._recent.clear()
             self.fall.reset()
             self.finder.reset()
@@ -225,11 +235,15 @@ class Session:
             self._say(
                 last.at_s + limit_s,
                 EventKind.DATA_STALE,
-                f"no reading for {limit_s:.1f} s: close the vent and read the mechanical gauge",
+                Sentence(
+                    "no reading for {time}: close the vent and read the mechanical gauge",
+                    time=f"{limit_s:.1f} s",
+                ),
             )
         if self.hold is not None:
-            self._void_evidence(last.at_s + limit_s, f"no reading for more than {limit_s:.1f} s")
-        self._withdraw("readings stopped")
+            why = Sentence("no reading for more than {time}", time=f"{limit_s:.1f} s")
+            self._void_evidence(last.at_s + limit_s, why)
+        self._withdraw(Sentence("readings stopped"))
         self.vent_watch.reset()
         self.fall.reset()
         self._refresh_prompt(last.at_s + limit_s)
@@ -243,7 +257,8 @@ class Session:
             self.gauge.forget_neighbours()
             self._recent.clear()
         if not self._sparse():
-            self._say(at_s, EventKind.DATA_BACK, "readings are back; a verdict starts from here")
+            text = Sentence("readings are back; a verdict starts from here")
+            self._say(at_s, EventKind.DATA_BACK, text)
 
     def _sparse(self) -> bool:
         """Readings that come too seldom for a vent: stale between any two, which is said once."""
@@ -254,7 +269,8 @@ class Session:
         if self.vapor_only_since_s is not None:
             self.vapor_only_since_s = None
             self.cleared_limit_kg = None
-            self._say(self._now(), EventKind.VERDICT, f"vapour only no longer stands: {why}")
+            text = Sentence("vapour only no longer stands: {why}", why=why)
+            self._say(self._now(), EventKind.VERDICT, text)
 
     def _void_evidence(self, at_s: float, why: str) -> None:
         """The hold goes on, its evidence starts again: what was read before does not count."""
@@ -265,7 +281,13 @@ class Session:
         if self.hold.count == 0:
             start_pa = self.latest.pressure_pa if self.latest else 0.0
         self._say(
-            at_s, EventKind.HOLD_VOIDED, f"hold {self.hold_number}: {why}; its evidence starts anew"
+            at_s,
+            EventKind.HOLD_VOIDED,
+            Sentence(
+                "hold {number}: {why}; its evidence starts anew",
+                number=str(self.hold_number),
+                why=why,
+            ),
         )
         self.hold = HoldTrace(at_s)
         self.next_fit_s = FIRST_FIT_S
@@ -275,7 +297,7 @@ class Session:
             end_s=at_s,
             start_pressure_pa=start_pa,
             end_pressure_pa=self.latest.pressure_pa if self.latest else start_pa,
-            reason=f"Not known yet: {why}, so the hold's evidence starts anew.",
+            reason=Sentence("Not known yet: {why}, so the hold's evidence starts anew.", why=why),
         )
 
     def _check_gauge(self, reading: Reading, last: Reading | None) -> None:
@@ -285,7 +307,8 @@ class Session:
         if fault is None:
             fault = self.two_gauges.fault(reading, setup, closed=self.hold is not None)
         if fault is not None and self.gauge_fault is None:
-            self._say(reading.at_s, EventKind.GAUGE_FAULT, f"check the gauge: {fault}")
+            text = Sentence("check the gauge: {fault}", fault=fault)
+            self._say(reading.at_s, EventKind.GAUGE_FAULT, text)
             self._withdraw(fault)
             self._void_evidence(reading.at_s, fault)
         if fault is None and self.gauge_fault is not None:
@@ -302,9 +325,12 @@ class Session:
             self._say(
                 reading.at_s,
                 EventKind.METAL_COLD,
-                f"the metal at {temperature_text(line_k, self.setup)} is below its rated minimum "
-                f"of {temperature_text(least_k, self.setup)}: no blows, no repressurising until it "
-                "has warmed",
+                Sentence(
+                    "the metal at {now} is below its rated minimum of {least}: no blows, no "
+                    "repressurising until it has warmed",
+                    now=temperature_text(line_k, self.setup),
+                    least=temperature_text(least_k, self.setup),
+                ),
             )
         elif line_k > least_k + METAL_BACK_K:
             self._metal_cold = False
@@ -321,10 +347,14 @@ class Session:
                 self.below_before_s += interval_s
         if below and not self._was_below:
             text = (
-                "below the local triple point with vapour only standing: watch for the shelf"
+                Sentence(
+                    "below the local triple point with vapour only standing: watch for the shelf"
+                )
                 if cleared
-                else "ALARM: below the local triple point before vapour only was shown; "
-                "liquid left turns to dry ice"
+                else Sentence(
+                    "ALARM: below the local triple point before vapour only was shown; liquid left "
+                    "turns to dry ice"
+                )
             )
             self._say(reading.at_s, EventKind.BELOW_TRIPLE_POINT, text)
             self._was_below = True
@@ -369,14 +399,18 @@ class Session:
             self._say(
                 at_s,
                 EventKind.VENT_STARTED,
-                "vent open" if self.has_valve else "vent open, found from the pressure",
+                Sentence("vent open")
+                if self.has_valve
+                else Sentence("vent open, found from the pressure"),
             )
         else:
             if not first:
                 self._say(
                     at_s,
                     EventKind.VENT_CLOSED,
-                    "vent closed" if self.has_valve else "vent closed, found from the pressure",
+                    Sentence("vent closed")
+                    if self.has_valve
+                    else Sentence("vent closed, found from the pressure"),
                 )
             self._start_hold(at_s)
 
@@ -388,7 +422,8 @@ class Session:
         self.hold = HoldTrace(at_s)
         self.next_fit_s = FIRST_FIT_S
         self.running = None
-        self._say(at_s, EventKind.HOLD_STARTED, f"hold {self.hold_number} starts")
+        text = Sentence("hold {number} starts", number=str(self.hold_number))
+        self._say(at_s, EventKind.HOLD_STARTED, text)
         # readings between the closing and its discovery belong to the hold
         for past in self._recent:
             if at_s <= past.at_s < self._now():
@@ -409,7 +444,12 @@ class Session:
             self._say(
                 at_s,
                 EventKind.HOLD_ENDED,
-                f"hold {ended.number} ends: {ended.charge.value}. {ended.reason}",
+                Sentence(
+                    "hold {number} ends: {charge}. {reason}",
+                    number=str(ended.number),
+                    charge=ended.charge,
+                    reason=ended.reason,
+                ),
             )
             if (
                 self.vapor_only_since_s is not None
@@ -468,7 +508,12 @@ class Session:
             self._say(
                 hold.end_s,
                 EventKind.VERDICT,
-                f"hold {hold.number}: {hold.charge.value}. {hold.reason}",
+                Sentence(
+                    "hold {number}: {charge}. {reason}",
+                    number=str(hold.number),
+                    charge=hold.charge,
+                    reason=hold.reason,
+                ),
             )
         if hold.charge is Charge.VAPOR_ONLY:
             if self.vapor_only_since_s is None:
@@ -477,16 +522,17 @@ class Session:
             self.solid_seen = False
         elif hold.charge is Charge.SOLID_PRESENT:
             if not self.solid_seen:
-                self._say(hold.end_s, EventKind.SHELF, f"dry ice: {hold.reason}")
+                text = Sentence("dry ice: {reason}", reason=hold.reason)
+                self._say(hold.end_s, EventKind.SHELF, text)
             self.solid_seen = True
-            self._withdraw("dry ice shows")
+            self._withdraw(Sentence("dry ice shows"))
         elif hold.charge in (Charge.TWO_PHASE, Charge.SUBCOOLED_LIQUID):
-            self._withdraw("the hold shows liquid")
+            self._withdraw(Sentence("the hold shows liquid"))
             self.solid_seen = False
         elif hold.leak_by is LeakBy.SUSPECTED:
-            self._withdraw("flow into the section is suspected")
+            self._withdraw(Sentence("flow into the section is suspected"))
         elif before is Charge.VAPOR_ONLY:
-            self._withdraw("the hold no longer shows it")
+            self._withdraw(Sentence("the hold no longer shows it"))
 
     # --- while venting ----------------------------------------------------------------------
 
@@ -509,7 +555,7 @@ class Session:
             return
         self._say(reading.at_s, plateau.kind, plateau.text)
         if plateau is Plateau.SHELF:
-            self._withdraw("the pressure stands at the triple point")
+            self._withdraw(Sentence("the pressure stands at the triple point"))
             self.solid_seen = True
 
     def _rate(self) -> float | None:
@@ -578,9 +624,13 @@ class Session:
             self.prompt = replace(new, since_s=at_s)
             if self._sparse() and Instruction.NO_DATA in (new.instruction, old.instruction):
                 return
-            self._say(
-                at_s, EventKind.PROMPT, f"{new.instruction.value}: {new.headline}. {new.reason}"
+            text = Sentence(
+                "{instruction}: {headline}. {reason}",
+                instruction=new.instruction,
+                headline=Sentence(new.headline),
+                reason=new.reason,
             )
+            self._say(at_s, EventKind.PROMPT, text)
             if new.instruction.value == "vent_now":
                 self._say(at_s, EventKind.PRESSURE_HIGH, new.reason)
         else:

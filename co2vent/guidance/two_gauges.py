@@ -4,6 +4,7 @@ from typing import Final
 
 from co2vent.inference.wording import difference_text
 from co2vent.readings.reading import Reading, Setup
+from co2vent.sentence import Sentence
 
 APART_S: Final = 10.0  # so long apart before it is said: hoses and lags settle in seconds
 # Beside both gauges' errors: zero errors and a column of liquid between the ports; 2 m of liquid
@@ -35,4 +36,5 @@ class TwoGauges:
             self._apart_from_s = reading.at_s
         if reading.at_s - self._apart_from_s < APART_S:
             return None
-        return f"the two gauges differ by {difference_text(apart_pa, setup)}"
+        difference = difference_text(apart_pa, setup)
+        return Sentence("the two gauges differ by {difference}", difference=difference)

@@ -6,6 +6,7 @@ from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.events import EventKind
 from co2vent.inference.trace import GaugeWatch
 from co2vent.readings.reading import Reading, Setup
+from co2vent.sentence import Sentence
 
 STILL_S = 20.0  # valve open and no fall for so long (common practice, no source)
 FALL_PA = 1_500.0  # less than this is no fall
@@ -28,8 +29,12 @@ class Plateau(StrEnum):
     def text(self) -> str:
         """The event in words."""
         if self is Plateau.SHELF:
-            return "the pressure stands at the triple point with the vent open: liquid is freezing"
-        return "the vent is open and the pressure does not fall: a plug, or the gauge is cut off"
+            return Sentence(
+                "the pressure stands at the triple point with the vent open: liquid is freezing"
+            )
+        return Sentence(
+            "the vent is open and the pressure does not fall: a plug, or the gauge is cut off"
+        )
 
 
 class VentWatch:

@@ -6,6 +6,7 @@ from co2vent.inference.outcome import Charge
 from co2vent.section_model.simulation import Truth
 from co2vent.window import text
 from co2vent.window.class_run import ClassRun, Prediction
+from co2vent.window.sentences import spoken
 from co2vent.window.shown import latest_hold
 from co2vent.window.text import UnitChoice
 from co2vent.window.words import charge_words, translate
@@ -81,7 +82,7 @@ def said_words(run: ClassRun) -> str:
     state = charge_words(hold.charge if hold is not None else Charge.UNDETERMINED)
     lines.append(
         translate("Class", "The program said: {state}. {reason}").format(
-            state=state, reason=view.prompt.reason
+            state=state, reason=spoken(view.prompt.reason)
         )
     )
     if run.predictions:

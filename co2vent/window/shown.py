@@ -10,6 +10,7 @@ from co2vent.guidance.events import Severity
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Bounds, HoldAssessment, Instruction
 from co2vent.window import text
+from co2vent.window.sentences import spoken
 from co2vent.window.text import UnitChoice
 from co2vent.window.words import headline_of, said, translate
 
@@ -102,7 +103,7 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
     pounds = unit.startswith("psi")
     prompt = view.prompt
     headline = said(prompt.headline, prompt.instruction)
-    reason = prompt.reason
+    reason = spoken(prompt.reason)
     instruction, severity = prompt.instruction, prompt.severity
     if stale and instruction is not Instruction.NO_DATA:
         instruction, severity = Instruction.NO_DATA, Severity.DANGER

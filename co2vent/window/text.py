@@ -11,6 +11,7 @@ from PySide6.QtCore import QLocale
 from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
+from co2vent.window.sentences import spoken
 from co2vent.window.words import charge_words, leak_words, translate
 
 POUND_KG = 0.45359237  # international pound, exact by definition
@@ -243,7 +244,7 @@ def hold_clock(hold: HoldAssessment | None, now_s: float) -> str:
 
 def event_words(event: Event) -> str:
     """Return an event as it is shown: in words, without the names that files use."""
-    words = event.text
+    words = spoken(event.text)
     if event.kind is EventKind.NOTE:
         return words[:1].upper() + words[1:]  # a person's words stay as they were written
     for charge in Charge:

@@ -1,0 +1,44 @@
+"""The core's English sentences in the language of the screen.
+
+The template is looked up in the catalogue and its values are filled in again: sentences inside
+sentences are said too, states get the screen's words, numbers the decimal sign of the locale.
+Whatever has no template (a person's note, a source's words) is shown as it is. Files and logs never
+come through here.
+"""
+
+import re
+from typing import Final
+
+from PySide6.QtCore import QLocale
+
+from co2vent.inference.outcome import Charge
+from co2vent.sentence import Sentence
+from co2vent.window.words import charge_words, translate
+
+CORE: Final = "Core"  # context of the templates in the catalogue
+HEADLINES: Final = "Prompt"  # a headline inside a sentence has its words there
+
+_FIGURE: Final = re.compile(r"(-?\d+(?:\.\d+)?)( \D+)?")
+_UNITS: Final = {" degC": " °C", " degF": " °F", " bar a": " bar abs"}
+
+
+def spoken(text: str) -> str:
+    """Return `text` in the language of the screen, as far as it is the core's."""
+    if not isinstance(text, Sentence):
+        return text
+    template = translate(CORE, text.template)
+    if template == text.template:
+        template = translate(HEADLINES, text.template)
+    if not text.values:
+        return template
+    return template.format_map({name: _filled(value) for name, value in text.values.items()})
+
+
+def _filled(value: str) -> str:
+    if isinstance(value, Charge):
+        return charge_words(value)
+    if not isinstance(value, Sentence) and (found := _FIGURE.fullmatch(value)):
+        digits, unit = found.group(1), found.group(2) or ""
+        digits = digits.replace(".", QLocale().decimalPoint()).replace("-", "−")
+        return digits + _UNITS.get(unit, unit)
+    return spoken(value)
