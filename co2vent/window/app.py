@@ -56,16 +56,22 @@ def watch_for_faults(window: MainWindow) -> None:
 def close_on_signals(window: MainWindow) -> QTimer:
     """Close the window, and with it the record, on Ctrl-C and on a request to end.
 
-    Return the timer that lets Python see the signal while Qt waits.
+    The handler only takes note: a signal may come in the middle of an import, or before Qt waits
+    for events, when closing the window would end nothing. Return the timer that sees to it.
     """
+    asked = threading.Event()
 
-    def close(_number: int, _frame: FrameType | None) -> None:
-        window.close_now()
+    def take_note(_number: int, _frame: FrameType | None) -> None:
+        asked.set()
 
-    signal.signal(signal.SIGINT, close)
-    signal.signal(signal.SIGTERM, close)
+    def close_if_asked() -> None:
+        if asked.is_set():
+            window.close_now()
+
+    signal.signal(signal.SIGINT, take_note)
+    signal.signal(signal.SIGTERM, take_note)
     heartbeat = QTimer(window)
-    heartbeat.timeout.connect(lambda: None)
+    heartbeat.timeout.connect(close_if_asked)
     heartbeat.start(HEARTBEAT_MS)
     return heartbeat
 

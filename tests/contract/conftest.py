@@ -1,8 +1,9 @@
 """Commands that go on running beside a test."""
 
+import os
 import signal
 import subprocess
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 
 import pytest
@@ -15,7 +16,9 @@ def start(tmp_path: Path) -> Iterator[Callable[..., subprocess.Popen[str]]]:
     """Start the command; what still runs at the end of the test is ended."""
     started: list[subprocess.Popen[str]] = []
 
-    def begin(*words: object, cwd: Path = tmp_path) -> subprocess.Popen[str]:
+    def begin(
+        *words: object, cwd: Path = tmp_path, env: Mapping[str, str] | None = None
+    ) -> subprocess.Popen[str]:
         process = subprocess.Popen(
             [*COMMAND, *map(str, words)],
             cwd=cwd,
@@ -24,6 +27,7 @@ def start(tmp_path: Path) -> Iterator[Callable[..., subprocess.Popen[str]]]:
             stderr=subprocess.PIPE,
             text=True,
             bufsize=1,
+            env={**os.environ, **(env or {})},
         )
         started.append(process)
         return process

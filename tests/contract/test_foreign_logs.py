@@ -39,8 +39,8 @@ HEADERS = {
     "Abs. pressure [MPa]": (1e6, 0.0),
 }
 NOT_CERTAIN = (
-    "Pressure (bar)", "Pressure (psi)", "Pressure", "P [kPa]", "Gauge (bar)", "bar", "pressure_bars",
-    "Suction Pressure", "pressure_torr_a", "Pressure (psig or bar g)",
+    "Pressure (bar)", "Pressure (psi)", "Pressure", "P [kPa]", "Gauge (bar)", "bar",
+    "pressure_bars", "Suction Pressure", "pressure_torr_a", "Pressure (psig or bar g)",
 )  # fmt: skip
 
 
