@@ -108,12 +108,17 @@ def leak_by(
     """Compare this hold with other pressures: earlier holds, and its own middle."""
     setup = context.setup
     none = Leak(LeakBy.UNDETERMINED, "")
-    if float(blocks.t[-1]) < criteria.shortest_clear_s or blocks.p[-1] < TRIPLE_PRESSURE_PA:
+    if float(blocks.t[-1]) < criteria.shortest_clear_s:
         return none
     if trend.steady_lower < criteria.leak_least_slope:
         return none
     here, *others = _points(blocks, trend, strength, line_k, context, criteria)
+    low_hold = here.pressure_pa < TRIPLE_PRESSURE_PA
     for other in others:
+        # below the triple point only dry ice gives off gas, above it liquid: only a flow from
+        # outside is the same in both
+        if low_hold and other.pressure_pa < TRIPLE_PRESSURE_PA + criteria.leak_apart_pa:
+            continue
         if abs(other.pressure_pa - here.pressure_pa) < criteria.leak_apart_pa:
             continue
         if other.slope < criteria.leak_least_slope or other.mass_slope <= 0.0:

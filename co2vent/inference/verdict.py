@@ -395,9 +395,18 @@ def _low_hold(hold: _Hold, base: HoldAssessment) -> HoldAssessment:
             ),
         )
         return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
+    cold = over_triple_k < criteria.ice_drive_k
+    if limits.leak.by is LeakBy.SUSPECTED and not cold:
+        said = _say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.CHECK_ISOLATION,
+            limits.leak.reason,
+            leak_by=LeakBy.SUSPECTED,
+        )
+        return _with(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
     if trend.slope_lower > limits.dry_most_slope and not context.cleared:
         # flow past a valve climbs too: only metal as cold as snow tells the two apart
-        cold = over_triple_k < criteria.ice_drive_k
         words = Sentence("Dry ice") if cold else Sentence("Dry ice, or flow past a closed valve")
         said = _say(
             base,
