@@ -23,9 +23,10 @@ def run(args: argparse.Namespace) -> int:
         Co2ventError: the source, the log or an option can't be used, or there is no display.
     """
     monitor = monitor_from(args)
-    from co2vent.window.app import check_display
+    from co2vent.window.app import check_display, note_requests_to_end
 
     check_display()
+    note_requests_to_end()
     monitor.start()
 
     def first(window: "MainWindow") -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import UTC, datetime
+from typing import Final
 
 from co2vent import __version__
 from co2vent.guidance.events import Event
@@ -11,6 +12,8 @@ from co2vent.readings.log_decoder import Decoded
 from co2vent.readings.reading import Reading, Setup
 from co2vent.store.recorder import Recorder
 
+MOST_EARLY: Final = 20  # lines kept from before the first row; a talkative stranger fills nothing
+
 
 class LogKeeper:
     """Keeps the recording of one source; without a recorder, only the text that goes through it."""
@@ -19,6 +22,7 @@ class LogKeeper:
         """Write to `recorder`, which somebody else opens and closes."""
         self._recorder = recorder
         self._text: LogText | None = None
+        self._early: list[str] = []  # happened before the recording had its columns
 
     @property
     def setup(self) -> Setup | None:
@@ -42,6 +46,9 @@ class LogKeeper:
         if self._recorder is not None:
             for line in lines:
                 self._recorder.preamble(line)
+            for text in self._early:
+                self._recorder.event(text)
+        self._early = []
         return begun
 
     def row(self, reading: Reading) -> Decoded | None:
@@ -55,8 +62,11 @@ class LogKeeper:
 
     def event(self, text: str) -> None:
         """Write down what happened now."""
-        if self._recorder is not None and self._text is not None:
-            self._recorder.event(f"{utc_now('milliseconds')} {text}")
+        line = f"{utc_now('milliseconds')} {text}"
+        if self._text is None:
+            self._early = [*self._early, line][:MOST_EARLY]
+        elif self._recorder is not None:
+            self._recorder.event(line)
 
     def events(self, events: Sequence[Event]) -> None:
         """Write down what the core says."""

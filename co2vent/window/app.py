@@ -23,6 +23,8 @@ NO_DISPLAY = (
     "`co2vent assess`, which need none"
 )
 
+_asked_to_end = threading.Event()  # of this process, for good
+
 
 def check_display() -> None:
     """Refuse early where Qt would abort the process.
@@ -53,23 +55,31 @@ def watch_for_faults(window: MainWindow) -> None:
     )
 
 
-def close_on_signals(window: MainWindow) -> QTimer:
-    """Close the window, and with it the record, on Ctrl-C and on a request to end.
+def note_requests_to_end() -> None:
+    """Take note of Ctrl-C and of requests to end from now on; the window sees to them.
 
-    The handler only takes note: a signal may come in the middle of an import, or before Qt waits
-    for events, when closing the window would end nothing. Return the timer that sees to it.
+    A signal may come in the middle of an import, or before Qt waits for events, when closing the
+    window would end nothing. Once recording has begun none may kill the process either.
     """
-    asked = threading.Event()
 
     def take_note(_number: int, _frame: FrameType | None) -> None:
-        asked.set()
-
-    def close_if_asked() -> None:
-        if asked.is_set():
-            window.close_now()
+        _asked_to_end.set()
 
     signal.signal(signal.SIGINT, take_note)
     signal.signal(signal.SIGTERM, take_note)
+
+
+def close_on_signals(window: MainWindow) -> QTimer:
+    """Close the window, and with it the record, on Ctrl-C and on a request to end.
+
+    Return the timer that lets Python see the signal while Qt waits.
+    """
+
+    def close_if_asked() -> None:
+        if _asked_to_end.is_set():
+            window.close_now()
+
+    note_requests_to_end()
     heartbeat = QTimer(window)
     heartbeat.timeout.connect(close_if_asked)
     heartbeat.start(HEARTBEAT_MS)
