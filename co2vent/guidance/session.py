@@ -25,10 +25,11 @@ from co2vent.guidance.vent_watch import Plateau, VentWatch
 from co2vent.guidance.view import Item, Tick, View
 from co2vent.inference.bore_volume import VolumeWatch
 from co2vent.inference.cold_metal import cold_metal_share
+from co2vent.inference.hold_facts import EarlierHold, HoldContext
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.vented import mass_vented
-from co2vent.inference.verdict import EarlierHold, HoldContext, judge
+from co2vent.inference.verdict import judge
 from co2vent.inference.wording import temperature_text
 from co2vent.readings.limits import stop_pressure_pa
 from co2vent.readings.reading import Gas, Reading, Setup

@@ -1,7 +1,6 @@
 """How much liquid is left, with bounds, and what follows from it."""
 
 from dataclasses import dataclass
-from typing import TYPE_CHECKING
 
 from co2vent.co2 import (
     PLATEAU_SOLID_FRACTION,
@@ -14,14 +13,12 @@ from co2vent.co2 import (
 )
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.envelope import Envelope
+from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.liquid_bank import likely_liquid
 from co2vent.inference.outcome import Bounds
 from co2vent.inference.trace import HoldArrays
 from co2vent.inference.trend import Trend
-
-if TYPE_CHECKING:
-    from co2vent.inference.verdict import HoldContext
 
 # metal of a section, per volume: 2.5 kg of steel a litre at 450 J/kg/K (common pipework)
 METAL_J_PER_M3_K = 1.1e6
@@ -56,7 +53,7 @@ def allowable_kg(volume_m3: float, criteria: Criteria) -> float:
 def amounts(
     blocks: HoldArrays,
     trend: Trend,
-    context: "HoldContext",
+    context: HoldContext,
     limits: Envelope,
     criteria: Criteria,
 ) -> Amounts:

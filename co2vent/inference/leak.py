@@ -8,11 +8,11 @@ the pressure of a denser gas less (real gas: 15 % between 6 and 14 bar abs).
 
 from dataclasses import dataclass
 from math import exp, isfinite
-from typing import TYPE_CHECKING
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA, vapor_density_kg_m3, vapor_pressure_pa
 from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
+from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.outcome import LeakBy
 from co2vent.inference.power import Power
@@ -20,9 +20,6 @@ from co2vent.inference.trace import HoldArrays
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import pressure_text, slope_text
 from co2vent.sentence import Sentence
-
-if TYPE_CHECKING:
-    from co2vent.inference.verdict import HoldContext
 
 GAS_K = 248.15  # gas of a closed cold section without a clamp; 20 K change the ratio by under 2 %
 
@@ -64,7 +61,7 @@ def _points(
     trend: Trend,
     strength: Power,
     line_k: float,
-    context: "HoldContext",
+    context: HoldContext,
     criteria: Criteria,
 ) -> list[_Point]:
     """This hold's end and middle, and the ends of earlier holds."""
@@ -102,7 +99,7 @@ def leak_by(
     trend: Trend,
     strength: Power,
     line_k: float,
-    context: "HoldContext",
+    context: HoldContext,
     criteria: Criteria,
 ) -> Leak:
     """Compare this hold with other pressures: earlier holds, and its own middle."""

@@ -7,13 +7,13 @@ import pytest
 
 from co2vent.guidance.assess import assess_readings
 from co2vent.inference.criteria import CRITERIA
-from co2vent.inference.envelope import _gas_bound
+from co2vent.inference.dry_limits import gas_bound_pa
+from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.leak import _mass_slope
 from co2vent.inference.outcome import Charge
 from co2vent.inference.power import power
 from co2vent.inference.trace import GaugeWatch, HoldTrace
 from co2vent.inference.trend import fit_trend
-from co2vent.inference.verdict import HoldContext
 from co2vent.readings.reading import Reading, Setup
 from tests.guidance.vents import boiling, vent, warming
 
@@ -45,7 +45,7 @@ def context(**changes):
 def test_gas_shut_in_can_warm_to_no_more_than_its_constant_density_pressure(first_pa):
     density = CP.PropsSI("D", "P", first_pa, "Q", 1, "CO2")
     hottest = CP.PropsSI("P", "D", density, "T", CRITERIA.hottest_k, "CO2")
-    assert _gas_bound(first_pa, float("nan"), context(), CRITERIA) == pytest.approx(
+    assert gas_bound_pa(first_pa, float("nan"), context(), CRITERIA) == pytest.approx(
         hottest, rel=2e-3
     )
 

@@ -1,0 +1,69 @@
+"""What keeps a quiet hold from being called vapour only: other things that look as quiet."""
+
+from co2vent.inference.criteria import Criteria
+from co2vent.inference.hold_facts import HoldContext
+from co2vent.inference.power import Power
+from co2vent.inference.trace import HoldArrays, HoldTrace
+from co2vent.inference.trend import Trend
+
+
+def really_closed(
+    trace: HoldTrace, end_pa: float, strength: Power, context: HoldContext, criteria: Criteria
+) -> bool:
+    """Without a valve column: whether the pressure rose as behind a shut valve, on warm metal.
+
+    An open vent that just carries off what boils stands as still as a quiet hold.
+    """
+    least = max(criteria.least_closed_rise_pa, 1.2 * context.step_pa, 5.0 * context.noise_pa)
+    return end_pa - trace.first_pa >= least and strength.drive_k >= criteria.clamp_power_k
+
+
+def may_be_liquid_yet(
+    first_pa: float, end_pa: float, context: HoldContext, criteria: Criteria
+) -> bool:
+    """Whether a large rise may have slowed for another reason than gas that has warmed.
+
+    Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
+    with an outward leak, rises as much again.
+    """
+    rise = end_pa / first_pa - 1.0
+    volume = context.setup.section_volume_m3
+    large = volume is not None and volume > criteria.balance_volume_m3
+    if rise <= (criteria.most_first_rise if large else criteria.most_first_rise_small):
+        return False
+    return not any(
+        hold.number >= 1
+        and abs(hold.start_pa / first_pa - 1.0) < criteria.most_first_rise
+        and hold.end_pa / hold.start_pa - 1.0 > criteria.less_than_before * rise
+        for hold in context.earlier
+    )
+
+
+def deficit(trend: Trend, strength: Power, criteria: Criteria) -> bool:
+    """Whether the gas gains less than its metal's warming gives: a loss may hide boiling."""
+    warming = strength.metal_slope
+    return (
+        warming >= criteria.deficit_least_slope
+        and trend.slope_upper < criteria.deficit_share * warming
+    )
+
+
+def sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: Criteria) -> bool:
+    """Whether a hold clears a section that may hold melting ice: warm lowest metal, and quieter."""
+    return (
+        strength.drive_k >= criteria.ice_drive_k
+        and unexplained < criteria.ice_quieter * strength.least_wet_slope
+        and age_s >= criteria.ice_hold_s
+    )
+
+
+def is_falling(blocks: HoldArrays, trend: Trend, context: HoldContext, criteria: Criteria) -> bool:
+    """Whether the closed section loses pressure: an outward leak can hide boiling."""
+    if trend.slope_upper < -criteria.falling_pa_per_s:
+        return True
+    # a loss that the gas warming still hides counts: the steady part says it
+    hidden = trend.steady_upper < -criteria.falling_pa_per_s
+    if hidden and trend.slope < -criteria.slope_floor_pa_per_s:
+        return True
+    lost = float(blocks.p.max()) - float(blocks.p[-1])
+    return lost > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)

@@ -1,0 +1,88 @@
+"""A hold under judgement: its readings, what is known besides, and what it leaves for the next."""
+
+from dataclasses import dataclass
+from math import nan
+
+import numpy as np
+
+from co2vent.inference.criteria import Criteria
+from co2vent.inference.outcome import Charge
+from co2vent.inference.trace import HoldArrays, HoldTrace
+from co2vent.inference.trend import Trend
+from co2vent.readings.reading import Setup
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EarlierHold:
+    """What an ended hold left for the next ones. Pa, Pa/s, s."""
+
+    number: int
+    start_pa: float
+    end_pa: float
+    duration_s: float
+    trend: Trend
+    charge: Charge
+    drive_k: float = nan  # clamp above saturation at the end
+    line_k: float = nan
+    falling: bool = False  # it lost pressure: an outward leak can hide boiling from then on
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoldContext:
+    """What a hold's own readings do not tell. SI, absolute."""
+
+    setup: Setup
+    number: int
+    noise_pa: float
+    step_pa: float
+    stop_pa: float
+    vented: bool
+    first_pa: float | None  # highest pressure of the record so far
+    lowest_pa: float
+    cleared: bool  # "vapour only" stood when the hold began
+    cleared_limit_kg: float | None
+    solid_seen: bool
+    valve_known: bool
+    ambient_k: float | None
+    earlier: tuple[EarlierHold, ...]
+    faults: tuple[str, ...]
+    fall_pa_per_s: float = 0.0  # how fast the last vent fell near its end
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """One hold under judgement."""
+
+    trace: HoldTrace
+    blocks: HoldArrays
+    trend: Trend | None
+    context: HoldContext
+    line_k: float  # line temperature now, NaN without a clamp
+    line_slope: float  # K/s
+    criteria: Criteria
+
+    @property
+    def end_pa(self) -> float:
+        # a block mean, not one noisy reading, says where the hold stands
+        return float(self.blocks.p[-1]) if self.blocks.p.size else self.trace.last_pa
+
+    @property
+    def rise_pa(self) -> float:
+        return self.end_pa - self.trace.first_pa
+
+
+def line_of(blocks: HoldArrays) -> tuple[float, float]:
+    """Line temperature now [K] and its slope [K/s]; NaN without a clamp."""
+    known = np.isfinite(blocks.line_k)
+    if known.sum() < 2:
+        return (float(blocks.line_k[known][-1]), nan) if known.any() else (nan, nan)
+    t, k = blocks.t[known], blocks.line_k[known]
+    late = t >= 0.5 * t[-1]
+    if late.sum() < 3:
+        late = np.ones_like(t, dtype=bool)
+    slope = (
+        float(np.polyfit(t[late], k[late], 1)[0])
+        if late.sum() >= 2 and np.ptp(t[late]) > 0
+        else nan
+    )
+    return float(k[-1]), slope

@@ -1,0 +1,166 @@
+"""A hold at or below the triple point: is there dry ice?"""
+
+from math import isfinite
+
+from co2vent.co2 import (
+    PLATEAU_SOLID_FRACTION,
+    TRIPLE_PRESSURE_PA,
+    TRIPLE_TEMPERATURE_K,
+)
+from co2vent.inference.amounts import allowable_kg
+from co2vent.inference.envelope import envelope
+from co2vent.inference.hold_facts import Hold
+from co2vent.inference.lines import snow_k
+from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
+from co2vent.inference.statement import changed, say
+from co2vent.inference.wording import (
+    duration_text,
+    pressure_text,
+    slope_text,
+    temperature_text,
+)
+from co2vent.sentence import Sentence
+
+
+def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
+    """At or below the triple point: is there dry ice?"""
+    context, trend, criteria = hold.context, hold.trend, hold.criteria
+    setup = context.setup
+    volume = setup.section_volume_m3
+    age_s = hold.trace.duration_s
+    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    if hold.end_pa < TRIPLE_PRESSURE_PA - near_pa:
+        # no liquid lasts under the triple point; on the shelf itself it does
+        none = Bounds(0.0, 0.0, 0.0)
+        base = changed(base, liquid_kg=none if volume else None, liquid_volume_fraction=none)
+    sublimation_k = snow_k(hold.end_pa)
+    here = pressure_text(hold.end_pa, setup)
+    if trend is None or age_s < criteria.shortest_clear_s:
+        left = max(criteria.shortest_clear_s - age_s, 0.0)
+        said = say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.HOLD_FOR_DRY_ICE,
+            Sentence(
+                "Not known yet: {time} below the triple point; dry ice would climb towards "
+                "{triple} and stand there.",
+                time=duration_text(age_s),
+                triple=pressure_text(TRIPLE_PRESSURE_PA, setup),
+            ),
+        )
+        return changed(said, time_left_s=left)
+    limits = envelope(
+        hold.trace, hold.blocks, trend, context, (hold.line_k, hold.line_slope), criteria
+    )
+    away_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
+    warm = over_triple_k >= criteria.ice_drive_k
+    at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
+    slope_upper = trend.slope_upper
+    if context.cleared:
+        least, powered = criteria.ice_slope_cleared, True
+    elif setup.insulated is False and warm:
+        least, powered = criteria.ice_slope_bare, True
+        slope_upper = limits.unexplained_slope
+    elif setup.insulated is False and not isfinite(hold.line_k) and not at_ambient:
+        least, powered = criteria.ice_slope_bare_unseen, True
+    else:
+        least, powered = criteria.ice_slope, warm
+    quiet = (
+        slope_upper < least
+        and hold.end_pa < TRIPLE_PRESSURE_PA - away_pa
+        and not limits.falling
+        and trend.slope > -criteria.sinking_pa_per_s
+        and (context.cleared or trend.slope_lower > -least)
+        and trend.misfit <= criteria.worst_misfit
+        and hold.trace.changes >= criteria.least_changes
+        and (context.valve_known or not at_ambient)
+    )
+    # below the triple point without a verdict before: the evidence must stand by itself
+    enough = context.cleared or (age_s >= criteria.ice_hold_s and powered)
+    if quiet and enough:
+        limit = allowable_kg(volume, criteria) if volume else None
+        if limit is not None and context.cleared and context.cleared_limit_kg is not None:
+            limit = min(limit, PLATEAU_SOLID_FRACTION * context.cleared_limit_kg)
+        given = ""
+        if warm:
+            given = Sentence(
+                ", with metal {drive} above the triple point", drive=f"{over_triple_k:.0f} K"
+            )
+        said = say(
+            base,
+            Charge.VAPOR_ONLY,
+            Instruction.VENT_TO_ZERO,
+            Sentence(
+                "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "
+                "would give {least} or more.",
+                time=duration_text(age_s),
+                pressure=here,
+                given=given,
+                most=slope_text(trend.slope_upper, setup),
+                least=slope_text(least, setup),
+            ),
+            leak_by=LeakBy.NONE,
+        )
+        return changed(
+            said,
+            dry_ice_kg=Bounds(0.0, 0.0, limit) if volume else None,
+            detection_limit_kg=limit,
+            dry_ice_kg_if_vented=0.0 if volume else None,
+        )
+    if context.solid_seen:
+        said = say(
+            base,
+            Charge.SOLID_PRESENT,
+            Instruction.HOLD_FOR_DRY_ICE,
+            Sentence(
+                "Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow "
+                "there is at {snow}).",
+                pressure=here,
+                slope=slope_text(trend.slope, setup),
+                snow=temperature_text(sublimation_k, setup),
+            ),
+        )
+        return changed(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
+    cold = over_triple_k < criteria.ice_drive_k
+    if limits.leak.by is LeakBy.SUSPECTED and not cold:
+        said = say(
+            base,
+            Charge.UNDETERMINED,
+            Instruction.CHECK_ISOLATION,
+            limits.leak.reason,
+            leak_by=LeakBy.SUSPECTED,
+        )
+        return changed(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
+    if trend.slope_lower > limits.dry_most_slope and not context.cleared:
+        # flow past a valve climbs too: only metal as cold as snow tells the two apart
+        words = Sentence("Dry ice") if cold else Sentence("Dry ice, or flow past a closed valve")
+        said = say(
+            base,
+            Charge.SOLID_PRESENT if cold else Charge.UNDETERMINED,
+            Instruction.HOLD_FOR_DRY_ICE,
+            Sentence(
+                "{found}: below the triple point at {pressure} and still climbing {slope} after "
+                "{time}; metal warming gives at most {most} (snow there is at {snow}).",
+                found=words,
+                pressure=here,
+                slope=slope_text(trend.slope, setup),
+                time=duration_text(age_s),
+                most=slope_text(limits.dry_most_slope, setup),
+                snow=temperature_text(sublimation_k, setup),
+            ),
+        )
+        least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
+        return changed(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
+    return say(
+        base,
+        Charge.UNDETERMINED,
+        Instruction.HOLD_FOR_DRY_ICE,
+        Sentence(
+            "Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on "
+            "climbing to the triple point.",
+            least=slope_text(trend.slope_lower, setup),
+            most=slope_text(trend.slope_upper, setup),
+            pressure=here,
+        ),
+    )
