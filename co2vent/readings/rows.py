@@ -13,6 +13,7 @@ from co2vent.readings.cells import (
 )
 from co2vent.readings.columns import Column, Columns, Role
 from co2vent.readings.reading import Reading, Rejection, Setup
+from co2vent.sentence import Sentence
 from co2vent.units import temperature_to_k
 
 # No gauge on a CO2 section shows more (ranges end at 160 bar); "9999" and "65535" do.
@@ -169,7 +170,7 @@ class RowReader:
             if is_blank(cell):
                 return "no pressure", False
             if is_over_range(cell):
-                return f"the gauge shows no value: {_shown(cell)}", True
+                return Sentence("the gauge shows no value: {cell}", cell=_shown(cell)), True
             return f"pressure is not a number: {_shown(cell)}", False
         unit = self._pressure.pressure_unit
         assert unit is not None

@@ -1883,4 +1883,482 @@
             <translation>{rows} Zeilen zu schnell</translation>
         </message>
     </context>
+    <context>
+        <name>Core</name>
+        <message>
+            <source>No hold in the record: nothing shows what is inside.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Kein Halt in der Aufzeichnung: nichts zeigt, was darin ist.</translation>
+        </message>
+        <message>
+            <source>Vapour only was shown, but no longer stands: {reason}</source>
+            <translation>Nur Dampf war gezeigt, gilt aber nicht mehr: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge is at the top of its range</source>
+            <translation>das Manometer ist am Ende seines Bereichs</translation>
+        </message>
+        <message>
+            <source>the reading has not changed for {time}, though it used to show noise</source>
+            <translation>der Messwert steht seit {time}, obwohl er vorher rauschte</translation>
+        </message>
+        <message>
+            <source>the reading jumped by {jump} with the vent closed</source>
+            <translation>der Messwert sprang um {jump} bei geschlossenem Ablass</translation>
+        </message>
+        <message>
+            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
+            <translation>Kein Urteil: {fault}. Ablass schließen und mit dem mechanischen Manometer vergleichen.</translation>
+        </message>
+        <message>
+            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Stickstoff, {now}. In Ruhe lassen; die Standdruckprüfung beurteilt es. Stickstoff erstickt: den Raum lüften, bevor der Abschnitt geöffnet wird.</translation>
+        </message>
+        <message>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>Der Ablass ist offen und der Druck steht bei {now}: ein Pfropfen aus Trockeneis, ein geschlossenes Ventil oder ein abgetrenntes Manometer. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; keine Flamme, keine Schläge.</translation>
+        </message>
+        <message>
+            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>{now} liegt unter dem Tripelpunkt ({triple}) und Flüssigkeit war nicht ausgeschlossen: sie wird zu Trockeneis. Ablass schließen und halten.</translation>
+        </message>
+        <message>
+            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}: {above} über dem Stoppdruck von {stop}. Dampf von oben, langsam.</translation>
+        </message>
+        <message>
+            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
+            <translation>{now}, eingeschlossen. Wenn Messgerät, zweite Person, Schlauch, Austritt und Schutz in Ordnung sind: Dampf von oben langsam bis {stop} ablassen.</translation>
+        </message>
+        <message>
+            <source>The hold has begun: leave the vent shut and everything still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Der Halt hat begonnen: Ablass geschlossen und alles in Ruhe lassen.</translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <translation>kein Druck</translation>
+        </message>
+        <message>
+            <source>No reading has come yet; rely on the mechanical gauge.</source>
+            <translation>Noch kein Messwert; auf das mechanische Manometer verlassen.</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
+            <translation>Es kommen keine Messwerte mehr: Ablass schließen und das mechanische Manometer ablesen; steigt es, ablassen.</translation>
+        </message>
+        <message>
+            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
+            <translation>Eingeschlossen bei {now}, über {limit}: 90 % vom niedrigsten aus Ansprechdruck des Sicherheitsventils, zulässigem Druck und Manometerbereich.</translation>
+        </message>
+        <message>
+            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
+            <translation>Der Druck steht am Tripelpunkt ({now}) bei offenem Ablass: Flüssigkeit gefriert. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; nie auf einen Pfropfen schlagen.</translation>
+        </message>
+        <message>
+            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
+            <translation>Bei {now} ohne Urteil davor: unter null am Manometer kann Schnee liegen. Ablassseite offen lassen, warm werden lassen, nicht in der Linie stehen; null am Manometer ist kein Beweis.</translation>
+        </message>
+        <message>
+            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site's own procedure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Bei {now} nach „nur Dampf“. Beide Entlüftungen öffnen und offen lassen; CO2-Messgerät an die tiefen Stellen; nicht in der Linie des Deckels stehen. Dann die Anweisung der Anlage.</translation>
+        </message>
+        <message>
+            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
+            <translation>Nahe 1 bar g ({now}): schließen und auf einen Anstieg bis {triple} achten, das Zeichen für Trockeneis.</translation>
+        </message>
+        <message>
+            <source>Now {now}. On to zero.</source>
+            <translation>Jetzt {now}. Weiter auf null.</translation>
+        </message>
+        <message>
+            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
+            <translation>Jetzt {now}. Nahe 1 bar g anhalten und auf Trockeneis halten; ein Stehen nahe {triple} heißt Trockeneis.</translation>
+        </message>
+        <message>
+            <source>, falling {fall} a minute</source>
+            <translation>, fällt {fall} je Minute</translation>
+        </message>
+        <message>
+            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}{rate}; Stoppdruck {stop}, Tripelpunkt {triple}.</translation>
+        </message>
+        <message>
+            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>{now}. Ein steiler Anstieg hieße voll Flüssigkeit; {time}, um es zu sehen.</translation>
+        </message>
+        <message>
+            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Beide Entlüftungen öffnen und offen lassen; nicht in der Linie des Deckels stehen.</translation>
+        </message>
+        <message>
+            <source>hold {number} starts</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number} beginnt</translation>
+        </message>
+        <message>
+            <source>no reading for more than {time}</source>
+            <translation>seit mehr als {time} kein Messwert</translation>
+        </message>
+        <message>
+            <source>readings stopped</source>
+            <translation>keine Messwerte mehr</translation>
+        </message>
+        <message>
+            <source>readings are back; a verdict starts from here</source>
+            <translation>Messwerte sind wieder da; ein Urteil beginnt ab hier</translation>
+        </message>
+        <message>
+            <source>vapour only no longer stands: {why}</source>
+            <translation>„nur Dampf“ gilt nicht mehr: {why}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {why}; its evidence starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number}: {why}; sein Nachweis beginnt neu</translation>
+        </message>
+        <message>
+            <source>check the gauge: {fault}</source>
+            <translation>Manometer prüfen: {fault}</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards</source>
+            <translation>die Uhr lief rückwärts</translation>
+        </message>
+        <message>
+            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
+            <translation>seit {time} kein Messwert: Ablass schließen und das mechanische Manometer ablesen</translation>
+        </message>
+        <message>
+            <source>Not known yet: {why}, so the hold's evidence starts anew.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch nicht bekannt: {why}, der Nachweis des Halts beginnt neu.</translation>
+        </message>
+        <message>
+            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
+            <translation>das Metall mit {now} ist unter seiner zulässigen Mindesttemperatur von {least}: keine Schläge, kein Druck darauf, bis es warm ist</translation>
+        </message>
+        <message>
+            <source>below the local triple point with vapour only standing: watch for the shelf</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>unter dem örtlichen Tripelpunkt, „nur Dampf“ gilt: auf die Stufe achten</translation>
+        </message>
+        <message>
+            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
+            <translation>ALARM: unter dem örtlichen Tripelpunkt, bevor „nur Dampf“ gezeigt war; Restflüssigkeit wird zu Trockeneis</translation>
+        </message>
+        <message>
+            <source>hold {number} ends: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number} endet: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point</source>
+            <translation>der Druck steht am Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards; the hold starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>die Uhr lief rückwärts; der Halt beginnt neu</translation>
+        </message>
+        <message>
+            <source>vent open</source>
+            <translation>Ablass offen</translation>
+        </message>
+        <message>
+            <source>vent open, found from the pressure</source>
+            <translation>Ablass offen, am Druck erkannt</translation>
+        </message>
+        <message>
+            <source>vent closed</source>
+            <translation>Ablass geschlossen</translation>
+        </message>
+        <message>
+            <source>vent closed, found from the pressure</source>
+            <translation>Ablass geschlossen, am Druck erkannt</translation>
+        </message>
+        <message>
+            <source>dry ice: {reason}</source>
+            <translation>Trockeneis: {reason}</translation>
+        </message>
+        <message>
+            <source>dry ice shows</source>
+            <translation>Trockeneis zeigt sich</translation>
+        </message>
+        <message>
+            <source>line {line}: {reason}</source>
+            <translation>Zeile {line}: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge shows no value: {cell}</source>
+            <translation>das Manometer zeigt keinen Wert: {cell}</translation>
+        </message>
+        <message>
+            <source>the hold shows liquid</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>der Halt zeigt Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>the gauge was out of range</source>
+            <translation>das Manometer war außerhalb seines Bereichs</translation>
+        </message>
+        <message>
+            <source>flow into the section is suspected</source>
+            <translation>Zufluss in den Abschnitt vermutet</translation>
+        </message>
+        <message>
+            <source>the hold no longer shows it</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>der Halt zeigt es nicht mehr</translation>
+        </message>
+        <message>
+            <source>the two gauges differ by {difference}</source>
+            <translation>die zwei Manometer weichen um {difference} voneinander ab</translation>
+        </message>
+        <message>
+            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
+            <translation>der Ablass ist offen und der Druck fällt nicht: ein Pfropfen, oder das Manometer ist abgetrennt</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
+            <translation>der Druck steht bei offenem Ablass am Tripelpunkt: Flüssigkeit gefriert</translation>
+        </message>
+        <message>
+            <source>rising between {least} and {most}</source>
+            <translation>Anstieg zwischen {least} und {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>Flüssigkeit: nach {time} steigt der Druck noch {slope}, und {why}.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
+            <translation>Noch nicht bekannt: {between}; Flüssigkeit würde mindestens {least} halten{given}.</translation>
+        </message>
+        <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Weiter halten; beruhigt es sich nicht, bis zum Stoppdruck ablassen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>the clamp is only {drive} from saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>der Anlegefühler liegt nur {drive} von der Sättigung</translation>
+        </message>
+        <message>
+            <source>dry metal that warms gives at most {most}</source>
+            <translation>trockenes Metall, das warm wird, gibt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>Flüssigkeit: {pressure} und ein Anstieg von {slope} sind mehr, als Gas beim Erwärmen von {start} erreichen kann ({bound}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch nicht bekannt: {time} im Halt; der erste Anstieg ist in jedem Fall Gas, das sich erwärmt.</translation>
+        </message>
+        <message>
+            <source>Keep holding.</source>
+            <translation>Weiter halten.</translation>
+        </message>
+        <message>
+            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
+            <translation>Nicht bekannt: der Messwert hat sich seit dem Schließen nicht bewegt; ein abgetrenntes Manometer sieht genauso aus. Ablass kurz öffnen und sehen, ob es antwortet.</translation>
+        </message>
+        <message>
+            <source>Crack the vent and see the gauge answer.</source>
+            <translation>Ablass kurz öffnen und sehen, ob das Manometer antwortet.</translation>
+        </message>
+        <message>
+            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
+            <translation>Nicht bekannt: {pressure} ist zu nah am Tripelpunkt, um ruhiges Gas von schmelzendem Trockeneis zu unterscheiden.</translation>
+        </message>
+        <message>
+            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
+            <translation>Weiter halten: ist Trockeneis geschmolzen, steigt der Druck weiter.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
+            <translation>Nicht bekannt: {between}, aber der Abschnitt war unter dem Tripelpunkt, und schmelzendes Trockeneis schluckt die Wärme, die Flüssigkeit zeigen würde.</translation>
+        </message>
+        <message>
+            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
+            <translation>Den tiefsten Punkt auf 15 K über Sättigung erwärmen und 5 min halten.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, less than the {gain} that the metal's warming gives shut-in gas: an outward leak may hide boiling.</source>
+            <translation>Nicht bekannt: {between}, weniger als die {gain}, die die Erwärmung des Metalls eingeschlossenem Gas gibt: ein Leck nach außen kann Sieden verbergen.</translation>
+        </message>
+        <message>
+            <source>Prove the vent and the joints tight, and hold again.</source>
+            <translation>Ablass und Verbindungen auf Dichtheit prüfen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
+            <translation>Noch nicht bekannt: {between}, aber die Kurve ist nicht die eines geschlossenen, ruhenden Abschnitts.</translation>
+        </message>
+        <message>
+            <source>Leave the section still and hold again.</source>
+            <translation>Den Abschnitt in Ruhe lassen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
+            <translation>Nicht bekannt: {between}, aber zuvor stieg er auf {pressure}; Gas steigt vom selben Druck beim nächsten Mal weniger, Flüssigkeit wieder so viel.</translation>
+        </message>
+        <message>
+            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Bis zum Stoppdruck ablassen und erneut halten: der Anstieg muss kleiner sein.</translation>
+        </message>
+        <message>
+            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Der Anlegefühler liegt {drive} über Sättigung: den tiefsten Punkt auf {wanted} darüber erwärmen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Einen Anlegefühler an den tiefsten Punkt setzen, oder angeben, dass das Metall blank ist.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Nicht bekannt: {between}, und ohne nachweislich warmes Metall hat dieser Halt keine Aussagekraft; gedämmte Flüssigkeit kann so langsam steigen wie {least}.</translation>
+        </message>
+        <message>
+            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
+            <translation>Nur Dampf: nach {time} steigt der Druck höchstens {most}; Flüssigkeit über der zulässigen Menge würde mindestens {least} halten{given}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Nicht bekannt: {between}, und der Anlegefühler wird kälter, obwohl der Ablass zu ist: was bei ihm liegt, kann sieden.</translation>
+        </message>
+        <message>
+            <source>Hold on until the clamp stands or warms.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Weiter halten, bis der Anlegefühler steht oder wärmer wird.</translation>
+        </message>
+        <message>
+            <source>{most}, {part} of it the metal's warming</source>
+            <translation>{most}, davon {part} durch die Erwärmung des Metalls</translation>
+        </message>
+        <message>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
+            <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
+        </message>
+        <message>
+            <source>the lowest metal is {drive} above saturation</source>
+            <translation>das tiefste Metall liegt {drive} über Sättigung</translation>
+        </message>
+        <message>
+            <source>the metal is bare</source>
+            <translation>das Metall ist blank</translation>
+        </message>
+        <message>
+            <source>{time}, within {width} of it</source>
+            <translation>{time}, innerhalb von {width}</translation>
+        </message>
+        <message>
+            <source>level for {time} after rising {rise}</source>
+            <translation>{time} gleichbleibend nach einem Anstieg von {rise}</translation>
+        </message>
+        <message>
+            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Voll Flüssigkeit: der geschlossene Abschnitt steigt {detail}, viel schneller, als Flüssigkeit mit Dampf darüber es kann; den Ablassweg sofort öffnen.</translation>
+        </message>
+        <message>
+            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
+            <translation>Noch nicht abgelassen: eine geschlossene Füllung bei Sättigung sagt nichts darüber, wie viel Flüssigkeit da ist.</translation>
+        </message>
+        <message>
+            <source>{slope}, {steepness} per kelvin</source>
+            <translation>{slope}, {steepness} je Kelvin</translation>
+        </message>
+        <message>
+            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Noch nicht abgelassen; steigt {slope}: Wärme, oder Durchlass an einem Ventil.</translation>
+        </message>
+        <message>
+            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
+            <translation>Noch nicht bekannt: Anstieg zwischen {least} und {most} bei {pressure}; Trockeneis würde weiter bis zum Tripelpunkt steigen.</translation>
+        </message>
+        <message>
+            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Stickstoff: eine Standdruckprüfung, als solche beurteilt (siehe Auftrag oder Bericht); nichts hier sagt etwas über CO2.</translation>
+        </message>
+        <message>
+            <source>Not known: {fault}, so the hold proves nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Nicht bekannt: {fault}, der Halt beweist also nichts.</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
+            <translation>Noch nicht bekannt: {time} unter dem Tripelpunkt; Trockeneis würde auf {triple} steigen und dort stehen.</translation>
+        </message>
+        <message>
+            <source>, with metal {drive} above the triple point</source>
+            <translation>, mit Metall {drive} über dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
+            <translation>Kein Trockeneis zu sehen: {time} bei {pressure}{given}, Anstieg höchstens {most}; Trockeneis gäbe mindestens {least}.</translation>
+        </message>
+        <message>
+            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
+            <translation>Trockeneis wurde gesehen und nichts zeigt, dass es weg ist: {pressure}, Anstieg {slope} (Schnee hat dort {snow}).</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>Dry ice, or flow past a closed valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Trockeneis, oder Durchlass an einem geschlossenen Ventil</translation>
+        </message>
+        <message>
+            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
+            <translation>{found}: unter dem Tripelpunkt bei {pressure} und nach {time} noch {slope} Anstieg; die Erwärmung des Metalls gibt höchstens {most} (Schnee hat dort {snow}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch nicht bekannt: der Halt hat gerade begonnen; der erste Anstieg ist in jedem Fall Gas, das sich erwärmt.</translation>
+        </message>
+        <message>
+            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
+            <translation>Nicht bekannt: der geschlossene Abschnitt verliert Druck ({slope}); ein Leck nach außen oder ein nicht ganz geschlossener Ablass kann Sieden verbergen. Nachweisen, dass der Ablass zu ist, und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
+            <translation>Bis {pressure} weiter halten, bevor wieder abgelassen wird; milde Wärme am tiefen Punkt beschleunigt es.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Bis {pressure} weiter halten: zwei Drücke unterscheiden Flüssigkeit von Durchlass an einem Ventil.</translation>
+        </message>
+    </context>
 </TS>

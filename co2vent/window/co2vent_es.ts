@@ -1883,4 +1883,482 @@
             <translation>{rows} filas demasiado rápidas</translation>
         </message>
     </context>
+    <context>
+        <name>Core</name>
+        <message>
+            <source>No hold in the record: nothing shows what is inside.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ninguna espera en el registro: nada muestra qué hay dentro.</translation>
+        </message>
+        <message>
+            <source>Vapour only was shown, but no longer stands: {reason}</source>
+            <translation>Se mostró solo vapor, pero ya no vale: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge is at the top of its range</source>
+            <translation>el manómetro está al final de su rango</translation>
+        </message>
+        <message>
+            <source>the reading has not changed for {time}, though it used to show noise</source>
+            <translation>la lectura no cambia desde hace {time}, aunque antes mostraba ruido</translation>
+        </message>
+        <message>
+            <source>the reading jumped by {jump} with the vent closed</source>
+            <translation>la lectura saltó {jump} con el venteo cerrado</translation>
+        </message>
+        <message>
+            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
+            <translation>Sin veredicto: {fault}. Cierre el venteo y compare con el manómetro mecánico.</translation>
+        </message>
+        <message>
+            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrógeno, {now}. No lo toque; lo juzga la prueba de presión en reposo. El nitrógeno asfixia: ventile el lugar antes de abrir el tramo.</translation>
+        </message>
+        <message>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>El venteo está abierto y la presión se queda en {now}: un tapón de hielo seco, una válvula cerrada o un manómetro aislado. Cierre el venteo; fuera de la línea de manguera y tapa; sin llama, sin golpes.</translation>
+        </message>
+        <message>
+            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>{now} está por debajo del punto triple ({triple}) y no se excluyó líquido: se vuelve hielo seco. Cierre el venteo y espere.</translation>
+        </message>
+        <message>
+            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}: {above} sobre la presión de parada de {stop}. Vapor desde arriba, despacio.</translation>
+        </message>
+        <message>
+            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
+            <translation>{now}, encerrado. Con medidor, segunda persona, manguera, salida y protección en orden: ventee vapor desde arriba, despacio, hasta {stop}.</translation>
+        </message>
+        <message>
+            <source>The hold has begun: leave the vent shut and everything still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>La espera ha empezado: deje el venteo cerrado y no toque nada.</translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <translation>sin presión</translation>
+        </message>
+        <message>
+            <source>No reading has come yet; rely on the mechanical gauge.</source>
+            <translation>Aún no ha llegado ninguna lectura; fíese del manómetro mecánico.</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
+            <translation>Ya no llegan lecturas: cierre el venteo y lea el manómetro mecánico; si sube, ventee.</translation>
+        </message>
+        <message>
+            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
+            <translation>Encerrado a {now}, más de {limit}: el 90 % del menor entre ajuste de alivio, presión admisible y rango del manómetro.</translation>
+        </message>
+        <message>
+            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
+            <translation>La presión se queda en el punto triple ({now}) con el venteo abierto: el líquido se congela. Cierre el venteo; fuera de la línea de manguera y tapa; nunca golpee un tapón.</translation>
+        </message>
+        <message>
+            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
+            <translation>A {now} sin veredicto antes: puede haber nieve con el manómetro a cero. Deje abierto el lado venteado, deje que se caliente, fuera de la línea; un manómetro a cero no prueba nada.</translation>
+        </message>
+        <message>
+            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site's own procedure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>A {now} tras solo vapor. Abra ambas purgas y déjelas abiertas; medidor de CO2 en los puntos bajos; fuera de la línea de la tapa. Después, el procedimiento propio del sitio.</translation>
+        </message>
+        <message>
+            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
+            <translation>Cerca de 1 bar g ({now}): cierre y vigile una subida hasta {triple}, señal de hielo seco.</translation>
+        </message>
+        <message>
+            <source>Now {now}. On to zero.</source>
+            <translation>Ahora {now}. Siga a cero.</translation>
+        </message>
+        <message>
+            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
+            <translation>Ahora {now}. Pare cerca de 1 bar g y espere por hielo seco; si se queda cerca de {triple}, es hielo seco.</translation>
+        </message>
+        <message>
+            <source>, falling {fall} a minute</source>
+            <translation>, baja {fall} por minuto</translation>
+        </message>
+        <message>
+            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}{rate}; presión de parada {stop}, punto triple {triple}.</translation>
+        </message>
+        <message>
+            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>{now}. Una subida brusca significaría lleno de líquido; {time} para verlo.</translation>
+        </message>
+        <message>
+            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Abra ambas purgas y déjelas abiertas; fuera de la línea de la tapa.</translation>
+        </message>
+        <message>
+            <source>hold {number} starts</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>empieza la espera {number}</translation>
+        </message>
+        <message>
+            <source>no reading for more than {time}</source>
+            <translation>sin lectura durante más de {time}</translation>
+        </message>
+        <message>
+            <source>readings stopped</source>
+            <translation>las lecturas se detuvieron</translation>
+        </message>
+        <message>
+            <source>readings are back; a verdict starts from here</source>
+            <translation>vuelven las lecturas; el veredicto empieza desde aquí</translation>
+        </message>
+        <message>
+            <source>vapour only no longer stands: {why}</source>
+            <translation>solo vapor ya no vale: {why}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {why}; its evidence starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>espera {number}: {why}; su prueba empieza de nuevo</translation>
+        </message>
+        <message>
+            <source>check the gauge: {fault}</source>
+            <translation>revise el manómetro: {fault}</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards</source>
+            <translation>el reloj fue hacia atrás</translation>
+        </message>
+        <message>
+            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
+            <translation>sin lectura desde hace {time}: cierre el venteo y lea el manómetro mecánico</translation>
+        </message>
+        <message>
+            <source>Not known yet: {why}, so the hold's evidence starts anew.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún no se sabe: {why}; la prueba de la espera empieza de nuevo.</translation>
+        </message>
+        <message>
+            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
+            <translation>el metal a {now} está por debajo de su mínimo admisible de {least}: sin golpes y sin volver a presurizar hasta que se caliente</translation>
+        </message>
+        <message>
+            <source>below the local triple point with vapour only standing: watch for the shelf</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>por debajo del punto triple local con solo vapor vigente: vigile el escalón</translation>
+        </message>
+        <message>
+            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
+            <translation>ALARMA: por debajo del punto triple local antes de mostrarse solo vapor; el líquido que quede se vuelve hielo seco</translation>
+        </message>
+        <message>
+            <source>hold {number} ends: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>termina la espera {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espera {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point</source>
+            <translation>la presión se queda en el punto triple</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards; the hold starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>el reloj fue hacia atrás; la espera empieza de nuevo</translation>
+        </message>
+        <message>
+            <source>vent open</source>
+            <translation>venteo abierto</translation>
+        </message>
+        <message>
+            <source>vent open, found from the pressure</source>
+            <translation>venteo abierto, deducido de la presión</translation>
+        </message>
+        <message>
+            <source>vent closed</source>
+            <translation>venteo cerrado</translation>
+        </message>
+        <message>
+            <source>vent closed, found from the pressure</source>
+            <translation>venteo cerrado, deducido de la presión</translation>
+        </message>
+        <message>
+            <source>dry ice: {reason}</source>
+            <translation>hielo seco: {reason}</translation>
+        </message>
+        <message>
+            <source>dry ice shows</source>
+            <translation>se ve hielo seco</translation>
+        </message>
+        <message>
+            <source>line {line}: {reason}</source>
+            <translation>línea {line}: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge shows no value: {cell}</source>
+            <translation>el manómetro no muestra valor: {cell}</translation>
+        </message>
+        <message>
+            <source>the hold shows liquid</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>la espera muestra líquido</translation>
+        </message>
+        <message>
+            <source>the gauge was out of range</source>
+            <translation>el manómetro estaba fuera de rango</translation>
+        </message>
+        <message>
+            <source>flow into the section is suspected</source>
+            <translation>posible entrada de flujo al tramo</translation>
+        </message>
+        <message>
+            <source>the hold no longer shows it</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>la espera ya no lo muestra</translation>
+        </message>
+        <message>
+            <source>the two gauges differ by {difference}</source>
+            <translation>los dos manómetros difieren en {difference}</translation>
+        </message>
+        <message>
+            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
+            <translation>el venteo está abierto y la presión no baja: un tapón, o el manómetro está aislado</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
+            <translation>la presión se queda en el punto triple con el venteo abierto: el líquido se congela</translation>
+        </message>
+        <message>
+            <source>rising between {least} and {most}</source>
+            <translation>subida entre {least} y {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>Líquido: tras {time} la presión aún sube {slope} y {why}.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
+            <translation>Aún no se sabe: {between}; el líquido mantendría {least} o más{given}.</translation>
+        </message>
+        <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Siga esperando; si no se asienta, ventee hasta la presión de parada y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>the clamp is only {drive} from saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>la sonda de pinza está a solo {drive} de la saturación</translation>
+        </message>
+        <message>
+            <source>dry metal that warms gives at most {most}</source>
+            <translation>un metal seco que se calienta da como mucho {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>Líquido: {pressure} y una subida de {slope} es más de lo que alcanza un gas que se calienta desde {start} ({bound}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún no se sabe: {time} de espera; la primera subida es siempre gas que se calienta.</translation>
+        </message>
+        <message>
+            <source>Keep holding.</source>
+            <translation>Siga esperando.</translation>
+        </message>
+        <message>
+            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
+            <translation>No se sabe: la lectura no se ha movido desde que se cerró el venteo; un manómetro aislado se ve igual. Abra un poco el venteo y vea si responde.</translation>
+        </message>
+        <message>
+            <source>Crack the vent and see the gauge answer.</source>
+            <translation>Abra un poco el venteo y vea si el manómetro responde.</translation>
+        </message>
+        <message>
+            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
+            <translation>No se sabe: {pressure} está demasiado cerca del punto triple para distinguir un gas quieto de hielo seco que se funde.</translation>
+        </message>
+        <message>
+            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
+            <translation>Siga esperando: cuando el hielo seco se ha fundido, la presión sigue subiendo.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
+            <translation>No se sabe: {between}, pero el tramo ha estado por debajo del punto triple, y el hielo seco que se funde absorbe el calor que mostraría líquido.</translation>
+        </message>
+        <message>
+            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
+            <translation>Caliente el punto más bajo a 15 K sobre la saturación y espere 5 min.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, less than the {gain} that the metal's warming gives shut-in gas: an outward leak may hide boiling.</source>
+            <translation>No se sabe: {between}, menos que los {gain} que el calentamiento del metal da al gas encerrado: una fuga hacia fuera puede ocultar ebullición.</translation>
+        </message>
+        <message>
+            <source>Prove the vent and the joints tight, and hold again.</source>
+            <translation>Compruebe que venteo y juntas son estancos, y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
+            <translation>Aún no se sabe: {between}, pero la curva no es la de un tramo cerrado en reposo.</translation>
+        </message>
+        <message>
+            <source>Leave the section still and hold again.</source>
+            <translation>Deje el tramo quieto y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
+            <translation>No se sabe: {between}, pero antes subió a {pressure}; desde la misma presión el gas sube menos la vez siguiente, el líquido otro tanto.</translation>
+        </message>
+        <message>
+            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Ventee hasta la presión de parada y espere otra vez: la subida debe ser menor.</translation>
+        </message>
+        <message>
+            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>La sonda de pinza está {drive} sobre la saturación: caliente el punto más bajo hasta {wanted} por encima y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ponga una sonda de pinza en el punto más bajo, o indique que el metal está desnudo.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>No se sabe: {between}, y sin metal que se muestre caliente esta espera no tiene poder; un líquido aislado puede subir tan despacio como {least}.</translation>
+        </message>
+        <message>
+            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
+            <translation>Solo vapor: tras {time} la presión sube como mucho {most}; líquido por encima de la cantidad admisible mantendría {least} o más{given}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>No se sabe: {between}, y la sonda de pinza se enfría aunque el venteo está cerrado: lo que hay cerca puede hervir.</translation>
+        </message>
+        <message>
+            <source>Hold on until the clamp stands or warms.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Siga esperando hasta que la sonda de pinza se estabilice o se caliente.</translation>
+        </message>
+        <message>
+            <source>{most}, {part} of it the metal's warming</source>
+            <translation>{most}, de ello {part} por el calentamiento del metal</translation>
+        </message>
+        <message>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
+            <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
+        </message>
+        <message>
+            <source>the lowest metal is {drive} above saturation</source>
+            <translation>el metal más bajo está {drive} sobre la saturación</translation>
+        </message>
+        <message>
+            <source>the metal is bare</source>
+            <translation>el metal está desnudo</translation>
+        </message>
+        <message>
+            <source>{time}, within {width} of it</source>
+            <translation>{time}, a menos de {width}</translation>
+        </message>
+        <message>
+            <source>level for {time} after rising {rise}</source>
+            <translation>nivelada {time} tras subir {rise}</translation>
+        </message>
+        <message>
+            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Lleno de líquido: el tramo cerrado sube {detail}, mucho más deprisa de lo que puede un líquido con vapor encima; abra ya la vía de venteo.</translation>
+        </message>
+        <message>
+            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
+            <translation>Aún sin ventear: una carga cerrada en saturación no dice cuánto líquido hay.</translation>
+        </message>
+        <message>
+            <source>{slope}, {steepness} per kelvin</source>
+            <translation>{slope}, {steepness} por kelvin</translation>
+        </message>
+        <message>
+            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Aún sin ventear; sube {slope}: calor, o paso por una válvula.</translation>
+        </message>
+        <message>
+            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
+            <translation>Aún no se sabe: subida entre {least} y {most} a {pressure}; con hielo seco seguiría subiendo hasta el punto triple.</translation>
+        </message>
+        <message>
+            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrógeno: una prueba de presión en reposo, juzgada como tal (vea el trabajo o el informe); nada aquí habla de CO2.</translation>
+        </message>
+        <message>
+            <source>Not known: {fault}, so the hold proves nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>No se sabe: {fault}, así que la espera no prueba nada.</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
+            <translation>Aún no se sabe: {time} bajo el punto triple; con hielo seco subiría hacia {triple} y se quedaría ahí.</translation>
+        </message>
+        <message>
+            <source>, with metal {drive} above the triple point</source>
+            <translation>, con metal {drive} sobre el punto triple</translation>
+        </message>
+        <message>
+            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
+            <translation>No se ve hielo seco: {time} a {pressure}{given}, subida de como mucho {most}; el hielo seco daría {least} o más.</translation>
+        </message>
+        <message>
+            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
+            <translation>Se vio hielo seco y nada muestra que haya desaparecido: {pressure}, subida {slope} (la nieve ahí está a {snow}).</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Hielo seco</translation>
+        </message>
+        <message>
+            <source>Dry ice, or flow past a closed valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Hielo seco, o paso por una válvula cerrada</translation>
+        </message>
+        <message>
+            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
+            <translation>{found}: bajo el punto triple a {pressure} y aún sube {slope} tras {time}; el calentamiento del metal da como mucho {most} (la nieve ahí está a {snow}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún no se sabe: la espera acaba de empezar; la primera subida es siempre gas que se calienta.</translation>
+        </message>
+        <message>
+            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
+            <translation>No se sabe: el tramo cerrado pierde presión ({slope}); una fuga hacia fuera o un venteo mal cerrado puede ocultar ebullición. Compruebe que el venteo está cerrado y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
+            <translation>Siga esperando hasta {pressure} antes de ventear otra vez; un calor suave en el punto bajo lo acelera.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Siga esperando hasta {pressure}: dos presiones distinguen líquido de paso por una válvula.</translation>
+        </message>
+    </context>
 </TS>

@@ -1883,4 +1883,482 @@
             <translation>{rows} rader for raske</translation>
         </message>
     </context>
+    <context>
+        <name>Core</name>
+        <message>
+            <source>No hold in the record: nothing shows what is inside.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ingen hold i opptaket: ingenting viser hva som er inni.</translation>
+        </message>
+        <message>
+            <source>Vapour only was shown, but no longer stands: {reason}</source>
+            <translation>Bare damp ble vist, men gjelder ikke lenger: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge is at the top of its range</source>
+            <translation>manometeret er øverst i måleområdet</translation>
+        </message>
+        <message>
+            <source>the reading has not changed for {time}, though it used to show noise</source>
+            <translation>målingen har ikke endret seg på {time}, enda den før viste støy</translation>
+        </message>
+        <message>
+            <source>the reading jumped by {jump} with the vent closed</source>
+            <translation>målingen hoppet {jump} med stengt avblåsning</translation>
+        </message>
+        <message>
+            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
+            <translation>Ingen dom: {fault}. Steng avblåsningen og sammenlign med det mekaniske manometeret.</translation>
+        </message>
+        <message>
+            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrogen, {now}. La det være i ro; stående trykkprøve bedømmer det. Nitrogen kveler: luft ut stedet før seksjonen åpnes.</translation>
+        </message>
+        <message>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>Avblåsningen er åpen og trykket står på {now}: en propp av tørris, en stengt ventil eller et avstengt manometer. Steng avblåsningen; hold deg unna linjen til slange og deksel; ingen flamme, ingen slag.</translation>
+        </message>
+        <message>
+            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>{now} er under trippelpunktet ({triple}) og væske var ikke utelukket: den blir til tørris. Steng avblåsningen og hold.</translation>
+        </message>
+        <message>
+            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}: {above} over stopptrykket på {stop}. Damp fra toppen, sakte.</translation>
+        </message>
+        <message>
+            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
+            <translation>{now}, innestengt. Når måler, andre person, slange, utløp og verneutstyr er i orden: blås av damp fra toppen, sakte, til {stop}.</translation>
+        </message>
+        <message>
+            <source>The hold has begun: leave the vent shut and everything still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Holdet har begynt: la avblåsningen være stengt og alt i ro.</translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <translation>intet trykk</translation>
+        </message>
+        <message>
+            <source>No reading has come yet; rely on the mechanical gauge.</source>
+            <translation>Ingen måling er kommet ennå; stol på det mekaniske manometeret.</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
+            <translation>Målingene har stoppet: steng avblåsningen og les av det mekaniske manometeret; stiger det, blås av.</translation>
+        </message>
+        <message>
+            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
+            <translation>Innestengt ved {now}, over {limit}: 90 % av det laveste av sikkerhetsventilens åpningstrykk, tillatt trykk og manometerets område.</translation>
+        </message>
+        <message>
+            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
+            <translation>Trykket står på trippelpunktet ({now}) med åpen avblåsning: væske fryser. Steng avblåsningen; hold deg unna linjen til slange og deksel; slå aldri på en propp.</translation>
+        </message>
+        <message>
+            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
+            <translation>Ved {now} uten dom først: det kan ligge snø selv om manometeret viser null. La den avblåste siden stå åpen, la det varmes, hold deg unna linjen; null på manometeret er ikke bevis.</translation>
+        </message>
+        <message>
+            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site's own procedure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Ved {now} etter bare damp. Åpne begge luftingene og la dem stå åpne; CO2-måler ved lavpunktene; hold deg unna linjen til dekselet. Deretter anleggets egen prosedyre.</translation>
+        </message>
+        <message>
+            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
+            <translation>Nær 1 bar g ({now}): steng og se etter en stigning til {triple}, tegnet på tørris.</translation>
+        </message>
+        <message>
+            <source>Now {now}. On to zero.</source>
+            <translation>Nå {now}. Videre til null.</translation>
+        </message>
+        <message>
+            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
+            <translation>Nå {now}. Stopp nær 1 bar g og hold for tørris; blir det stående nær {triple}, er det tørris.</translation>
+        </message>
+        <message>
+            <source>, falling {fall} a minute</source>
+            <translation>, faller {fall} i minuttet</translation>
+        </message>
+        <message>
+            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}{rate}; stopptrykk {stop}, trippelpunkt {triple}.</translation>
+        </message>
+        <message>
+            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>{now}. En bratt stigning ville bety full av væske; {time} for å se det.</translation>
+        </message>
+        <message>
+            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Åpne begge luftingene og la dem stå åpne; hold deg unna linjen til dekselet.</translation>
+        </message>
+        <message>
+            <source>hold {number} starts</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold {number} begynner</translation>
+        </message>
+        <message>
+            <source>no reading for more than {time}</source>
+            <translation>ingen måling på mer enn {time}</translation>
+        </message>
+        <message>
+            <source>readings stopped</source>
+            <translation>målingene stoppet</translation>
+        </message>
+        <message>
+            <source>readings are back; a verdict starts from here</source>
+            <translation>målingene er tilbake; en dom begynner herfra</translation>
+        </message>
+        <message>
+            <source>vapour only no longer stands: {why}</source>
+            <translation>bare damp gjelder ikke lenger: {why}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {why}; its evidence starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold {number}: {why}; bevisføringen begynner på nytt</translation>
+        </message>
+        <message>
+            <source>check the gauge: {fault}</source>
+            <translation>sjekk manometeret: {fault}</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards</source>
+            <translation>klokken gikk bakover</translation>
+        </message>
+        <message>
+            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
+            <translation>ingen måling på {time}: steng avblåsningen og les av det mekaniske manometeret</translation>
+        </message>
+        <message>
+            <source>Not known yet: {why}, so the hold's evidence starts anew.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent ennå: {why}, så holdets bevisføring begynner på nytt.</translation>
+        </message>
+        <message>
+            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
+            <translation>metallet på {now} er under sin tillatte minimumstemperatur på {least}: ingen slag, ikke sett trykk på før det er varmt</translation>
+        </message>
+        <message>
+            <source>below the local triple point with vapour only standing: watch for the shelf</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>under det lokale trippelpunktet mens bare damp gjelder: se etter trinnet</translation>
+        </message>
+        <message>
+            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
+            <translation>ALARM: under det lokale trippelpunktet før bare damp var vist; væske som er igjen blir til tørris</translation>
+        </message>
+        <message>
+            <source>hold {number} ends: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold {number} slutter: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point</source>
+            <translation>trykket står på trippelpunktet</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards; the hold starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>klokken gikk bakover; holdet begynner på nytt</translation>
+        </message>
+        <message>
+            <source>vent open</source>
+            <translation>avblåsning åpen</translation>
+        </message>
+        <message>
+            <source>vent open, found from the pressure</source>
+            <translation>avblåsning åpen, funnet av trykket</translation>
+        </message>
+        <message>
+            <source>vent closed</source>
+            <translation>avblåsning stengt</translation>
+        </message>
+        <message>
+            <source>vent closed, found from the pressure</source>
+            <translation>avblåsning stengt, funnet av trykket</translation>
+        </message>
+        <message>
+            <source>dry ice: {reason}</source>
+            <translation>tørris: {reason}</translation>
+        </message>
+        <message>
+            <source>dry ice shows</source>
+            <translation>tørris viser seg</translation>
+        </message>
+        <message>
+            <source>line {line}: {reason}</source>
+            <translation>linje {line}: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge shows no value: {cell}</source>
+            <translation>manometeret viser ingen verdi: {cell}</translation>
+        </message>
+        <message>
+            <source>the hold shows liquid</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>holdet viser væske</translation>
+        </message>
+        <message>
+            <source>the gauge was out of range</source>
+            <translation>manometeret var utenfor måleområdet</translation>
+        </message>
+        <message>
+            <source>flow into the section is suspected</source>
+            <translation>mistanke om strømning inn i seksjonen</translation>
+        </message>
+        <message>
+            <source>the hold no longer shows it</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>holdet viser det ikke lenger</translation>
+        </message>
+        <message>
+            <source>the two gauges differ by {difference}</source>
+            <translation>de to manometrene avviker med {difference}</translation>
+        </message>
+        <message>
+            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
+            <translation>avblåsningen er åpen og trykket faller ikke: en propp, eller manometeret er avstengt</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
+            <translation>trykket står på trippelpunktet med åpen avblåsning: væske fryser</translation>
+        </message>
+        <message>
+            <source>rising between {least} and {most}</source>
+            <translation>stigning mellom {least} og {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>Væske: etter {time} stiger trykket fortsatt {slope}, og {why}.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
+            <translation>Ikke kjent ennå: {between}; væske ville holde minst {least}{given}.</translation>
+        </message>
+        <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Fortsett å holde; roer det seg ikke, blås av til stopptrykket og hold igjen.</translation>
+        </message>
+        <message>
+            <source>the clamp is only {drive} from saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>klemmeføleren er bare {drive} fra metning</translation>
+        </message>
+        <message>
+            <source>dry metal that warms gives at most {most}</source>
+            <translation>tørt metall som varmes, gir høyst {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>Væske: {pressure} og en stigning på {slope} er mer enn gass som varmes fra {start}, kan nå ({bound}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent ennå: {time} ut i holdet; den første stigningen er alltid gass som varmes.</translation>
+        </message>
+        <message>
+            <source>Keep holding.</source>
+            <translation>Fortsett å holde.</translation>
+        </message>
+        <message>
+            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
+            <translation>Ikke kjent: målingen har ikke rørt seg siden avblåsningen ble stengt; et avstengt manometer ser likt ut. Åpne avblåsningen så vidt og se om det svarer.</translation>
+        </message>
+        <message>
+            <source>Crack the vent and see the gauge answer.</source>
+            <translation>Åpne avblåsningen så vidt og se om manometeret svarer.</translation>
+        </message>
+        <message>
+            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
+            <translation>Ikke kjent: {pressure} er for nær trippelpunktet til å skille rolig gass fra tørris som smelter.</translation>
+        </message>
+        <message>
+            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
+            <translation>Fortsett å holde: når tørrisen har smeltet, stiger trykket videre.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
+            <translation>Ikke kjent: {between}, men seksjonen har vært under trippelpunktet, og tørris som smelter, sluker varmen som ville vist væske.</translation>
+        </message>
+        <message>
+            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
+            <translation>Varm det laveste punktet til 15 K over metning og hold i 5 min.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, less than the {gain} that the metal's warming gives shut-in gas: an outward leak may hide boiling.</source>
+            <translation>Ikke kjent: {between}, mindre enn de {gain} som oppvarmingen av metallet gir innestengt gass: en lekkasje utover kan skjule koking.</translation>
+        </message>
+        <message>
+            <source>Prove the vent and the joints tight, and hold again.</source>
+            <translation>Vis at avblåsning og koblinger er tette, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
+            <translation>Ikke kjent ennå: {between}, men kurven er ikke den til en stengt seksjon i ro.</translation>
+        </message>
+        <message>
+            <source>Leave the section still and hold again.</source>
+            <translation>La seksjonen være i ro og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
+            <translation>Ikke kjent: {between}, men først steg det til {pressure}; gass stiger mindre fra samme trykk neste gang, væske like mye igjen.</translation>
+        </message>
+        <message>
+            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Blås av til stopptrykket og hold igjen: stigningen må være mindre.</translation>
+        </message>
+        <message>
+            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Klemmeføleren er {drive} over metning: varm det laveste punktet til {wanted} over og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sett en klemmeføler på det laveste punktet, eller oppgi at metallet er uisolert.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent: {between}, og uten metall som er vist varmt, har dette holdet ingen beviskraft; isolert væske kan stige så sakte som {least}.</translation>
+        </message>
+        <message>
+            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
+            <translation>Bare damp: etter {time} stiger trykket høyst {most}; væske over tillatt mengde ville holde minst {least}{given}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ikke kjent: {between}, og klemmeføleren blir kaldere enda avblåsningen er stengt: det som er nær den, kan koke.</translation>
+        </message>
+        <message>
+            <source>Hold on until the clamp stands or warms.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Fortsett å holde til klemmeføleren står eller blir varmere.</translation>
+        </message>
+        <message>
+            <source>{most}, {part} of it the metal's warming</source>
+            <translation>{most}, av dette {part} fra oppvarmingen av metallet</translation>
+        </message>
+        <message>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
+            <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
+        </message>
+        <message>
+            <source>the lowest metal is {drive} above saturation</source>
+            <translation>det laveste metallet er {drive} over metning</translation>
+        </message>
+        <message>
+            <source>the metal is bare</source>
+            <translation>metallet er uisolert</translation>
+        </message>
+        <message>
+            <source>{time}, within {width} of it</source>
+            <translation>{time}, innenfor {width}</translation>
+        </message>
+        <message>
+            <source>level for {time} after rising {rise}</source>
+            <translation>jevnt i {time} etter en stigning på {rise}</translation>
+        </message>
+        <message>
+            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Full av væske: den stengte seksjonen stiger {detail}, mye raskere enn væske med damp over kan; åpne avblåsningsveien straks.</translation>
+        </message>
+        <message>
+            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
+            <translation>Ikke blåst av ennå: en stengt fylling ved metning sier ikke hvor mye væske det er.</translation>
+        </message>
+        <message>
+            <source>{slope}, {steepness} per kelvin</source>
+            <translation>{slope}, {steepness} per kelvin</translation>
+        </message>
+        <message>
+            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Ikke blåst av ennå; stiger {slope}: varme, eller lekkasje forbi en ventil.</translation>
+        </message>
+        <message>
+            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
+            <translation>Ikke kjent ennå: stigning mellom {least} og {most} ved {pressure}; tørris ville stige videre til trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrogen: en stående trykkprøve, bedømt som det (se jobben eller rapporten); ingenting her sier noe om CO2.</translation>
+        </message>
+        <message>
+            <source>Not known: {fault}, so the hold proves nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent: {fault}, så holdet beviser ingenting.</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
+            <translation>Ikke kjent ennå: {time} under trippelpunktet; tørris ville stige mot {triple} og bli stående der.</translation>
+        </message>
+        <message>
+            <source>, with metal {drive} above the triple point</source>
+            <translation>, med metall {drive} over trippelpunktet</translation>
+        </message>
+        <message>
+            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
+            <translation>Ingen tørris å se: {time} ved {pressure}{given}, stigning høyst {most}; tørris ville gitt minst {least}.</translation>
+        </message>
+        <message>
+            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
+            <translation>Tørris er sett, og ingenting viser at den er borte: {pressure}, stigning {slope} (snø der har {snow}).</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Tørris</translation>
+        </message>
+        <message>
+            <source>Dry ice, or flow past a closed valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Tørris, eller lekkasje forbi en stengt ventil</translation>
+        </message>
+        <message>
+            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
+            <translation>{found}: under trippelpunktet ved {pressure} og stiger fortsatt {slope} etter {time}; oppvarming av metallet gir høyst {most} (snø der har {snow}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent ennå: holdet har nettopp begynt; den første stigningen er alltid gass som varmes.</translation>
+        </message>
+        <message>
+            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
+            <translation>Ikke kjent: den stengte seksjonen taper trykk ({slope}); en lekkasje utover eller en avblåsning som ikke er tett, kan skjule koking. Vis at avblåsningen er stengt, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
+            <translation>Fortsett å holde til {pressure} før du blåser av igjen; mild varme på lavpunktet gjør det raskere.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Fortsett å holde til {pressure}: to trykk skiller væske fra lekkasje forbi en ventil.</translation>
+        </message>
+    </context>
 </TS>
