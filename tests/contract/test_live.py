@@ -41,18 +41,3 @@ def test_standard_input_is_a_source(tmp_path: Path) -> None:
     # nothing is written over, and a source without a header and without names is refused
     refused(run("record", "--source", "-", "--log", "new.csv", cwd=tmp_path, stdin=rows))
     refused(run("record", "--source", "-", "--log", "bare.csv", cwd=tmp_path, stdin=rows))
-
-
-def test_reports_are_written_and_windows_without_a_display_say_so(tmp_path: Path) -> None:
-    write_log(tmp_path / "log.csv")
-    for name, begins in (("out.pdf", b"%PDF"), ("out.html", b"<!")):
-        done = run("report", "log.csv", "--out", name, cwd=tmp_path)
-        assert done.returncode == 0, done.stderr
-        assert (tmp_path / name).read_bytes().startswith(begins)
-    refused(run("report", "log.csv", "--out", "out.txt", cwd=tmp_path))
-    refused(run("report", "missing.csv", "--out", "out.pdf", cwd=tmp_path))
-    refused(run("replay", "missing.csv", cwd=tmp_path))
-    bare = {"DISPLAY": "", "WAYLAND_DISPLAY": "", "QT_QPA_PLATFORM": ""}
-    for words in (("replay", "log.csv"), ("watch", "--source", "log.csv")):
-        refused(run(*words, cwd=tmp_path, env=bare))
-    refused(run("replay", "log.csv", cwd=tmp_path, env={**bare, "QT_QPA_PLATFORM": "xcb"}))

@@ -103,9 +103,7 @@ def test_record_takes_every_metadata_key_as_an_option_and_as_a_line(
         ("line.csv", [], f"{lines}{NAMES}\n{ROWS}"),
         ("both.csv", words_of(options), f"# insulated: no\n# gas: co2\n{NAMES}\n{ROWS}"),
     ):
-        done = run(
-            "record", "--source", "-", "--log", name, *words, cwd=tmp_path, stdin=text
-        )
+        done = run("record", "--source", "-", "--log", name, *words, cwd=tmp_path, stdin=text)
         assert done.returncode == 0, done.stderr
     (tmp_path / "plain.csv").write_text(f"{NAMES}\n{ROWS}")
     expected = assess(tmp_path, "plain.csv", *words_of(options))
