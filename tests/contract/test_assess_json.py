@@ -236,6 +236,21 @@ def test_without_a_valve_column_the_same_holds_are_found(tmp_path: Path) -> None
         assert one["end_s"] == pytest.approx(other["end_s"], abs=20)
 
 
+def test_time_and_depth_below_the_triple_point_are_counted(tmp_path: Path) -> None:
+    rows = [row for row in vent_rows(hold_s=200) if float(row[0]) < 100 or float(row[0]) > 149]
+    low = [[f"{at}.0", "3.00", "-60.0", "closed"] for at in range(100, 150)]
+    rows = sorted(rows + low, key=lambda row: float(row[0]))
+    write_log(tmp_path / "low.csv", rows, altitude_m="0")
+    write_log(tmp_path / "never.csv", vent_rows(), altitude_m="0")
+    seen, never = assess_all(tmp_path, "low.csv", "never.csv")
+    # 3.00 bar g is under the triple point, 4.166 bar g at sea level, for 50 s
+    assert seen["minimum_pressure_pa_gauge"] == pytest.approx(3e5, abs=1)
+    assert seen["seconds_below_triple_point"] == pytest.approx(50, abs=1.01)
+    assert seen["seconds_below_triple_point_before_vapor_only"] == pytest.approx(50, abs=1.01)
+    assert never["seconds_below_triple_point"] == 0
+    assert never["minimum_pressure_pa_gauge"] == pytest.approx(5.6e5, abs=1e4)
+
+
 def slower(path: Path, every_s: float) -> list[list[str]]:
     """Rows of a one-second log as a slower logger would have kept them."""
     rows = [row.split(",") for row in path.read_text().splitlines() if row[0].isdigit()]

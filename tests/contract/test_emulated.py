@@ -42,14 +42,15 @@ def test_the_record_of_an_emulated_log_has_the_holds_of_the_log(
     rows = vent_rows(step_s=2.0, hold_s=200)
     log = write_log(tmp_path / "log.csv", rows, altitude_m="120", section_volume_l="14.5")
     recorders, maps = {}, []
-    for name, outlet in (("pty", "pty"), ("tcp", "tcp:0"), ("modbus", "modbus-tcp:0")):
+    for name, outlet in (("pty", "pty"), ("tcp", "tcp:0"), ("modbus", "modbus-tcp:0"),
+                         ("rtu", "modbus-rtu")):  # fmt: skip
         source = source_of(start("emulate", log.name, "--to", outlet, "--speed", 60))
         if name == "tcp":
             assert 0 < int(source.rpartition(":")[2]) < 65_536
-        if name == "modbus":
-            assert source.startswith("modbus-tcp://")
+        if name in ("modbus", "rtu"):
+            assert source.startswith("modbus-tcp://" if name == "modbus" else "modbus-rtu:/dev/")
             maps.append(Path(source.partition("map=")[2].partition("&")[0]))
-            assert maps[0].is_file()
+            assert maps[-1].is_file()
         recorders[name] = start("record", "--source", source, "--log", f"{name}.csv", "--for", 8)
     for name, recorder in recorders.items():
         out, err = recorder.communicate(timeout=30)
@@ -60,7 +61,10 @@ def test_the_record_of_an_emulated_log_has_the_holds_of_the_log(
     for new in seen:
         assert new["simulated"] is True, new["file"]  # a gauge that isn't there is never a real one
         assert new["ambient_pressure_assumed"] is False, new["file"]
-        polled = new["file"] == "modbus.csv"  # in its own time: a row may be missed, none is made
+        polled = new["file"] in (
+            "modbus.csv",
+            "rtu.csv",
+        )  # in its own time: a row may be missed, none is made
         assert new["readings"] == old["readings"] or (
             polled and 0.8 * old["readings"] <= new["readings"] <= old["readings"]
         ), new["file"]
@@ -90,7 +94,7 @@ def test_a_reader_that_joins_late_gets_header_and_metadata_within_5_s(
     assert first[0].wait(10) == 0
     late = [
         start("record", "--source", source, "--log", f"late-{n}.csv", "--for", HEADER_AGAIN_S + 1)
-        for n, source in enumerate((pty, tcp))
+        for n, source in enumerate((f"{pty}?baud=9600", tcp))
     ]
     for recorder in late:
         assert recorder.wait(30) == 0, recorder.communicate()

@@ -12,6 +12,12 @@ from tests.contract.command import Json, refused, run, strict
 TRIPLE_PA = 517_950.0  # Span and Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509
 SHELF_SPLIT_J_KG = 9_020.0 / 0.044_0095  # heat of fusion, 9.02 kJ/mol; CRC handbook, from memory
 VOLUME_M3 = 0.0145
+KEYS = {
+    "ambient_pressure_pa", "triple_point_pa_gauge", "stop_pressure_pa_gauge",
+    "saturation_pressure_pa", "charge_kg", "liquid_kg", "liquid_left_at_stop_kg",
+    "dry_ice_kg_if_vented_straight_down", "vent_to_stop_s", "boil_off_energy_j",
+    "trapped_liquid_bar_per_k", "kelvin_to_relief", "room_ppm_all_vented", "co2e_kg", "warnings",
+}  # fmt: skip
 PLAIN = ("--volume-l", 14.5, "--liquid-fraction", 0.3, "--altitude-m", 0)
 WORDS = (*PLAIN, "--temperature-c", -20, "--relief-bar-g", 52, "--room-m3", 200)
 
@@ -57,6 +63,26 @@ def liquid_after_slow_vapour_venting(start_pa: float, end_pa: float, share: floa
         liquid = (VOLUME_M3 * (u_v - h_out) - v_v * right) / determinant
         vapour = (v_l * right - VOLUME_M3 * (u_l - h_out)) / determinant
     return liquid
+
+
+def test_every_key_is_there_and_warnings_are_sentences(usual: Json) -> None:
+    assert set(usual) >= KEYS
+    assert all(usual[key] is not None for key in KEYS)
+    assert usual["warnings"]
+    for line in usual["warnings"]:
+        assert line.strip().endswith((".", "!")), line
+        assert "safe to open" not in line.lower()
+
+
+def test_a_charge_above_31_degc_has_no_saturation_pressure_and_no_made_up_figure(
+    tmp_path: Path,
+) -> None:
+    # critical point of CO2: 304.13 K, Span and Wagner 1996
+    hot = plan(tmp_path, *PLAIN, "--temperature-c", 35)
+    for key in ("saturation_pressure_pa", "charge_kg", "liquid_kg", "vent_to_stop_s"):
+        assert hot[key] is None, key
+    assert hot["stop_pressure_pa_gauge"] == pytest.approx(519_625, abs=20)
+    assert hot["warnings"]
 
 
 def test_the_charge_is_that_of_saturated_states(usual: Json) -> None:

@@ -1,13 +1,15 @@
 """`record` and `watch` on sources without an emulator: words of a person, options, streams."""
 
+import signal
 import socket
 import subprocess
+import time
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
 
-from tests.contract.command import assess, assess_all, refused, run, wait_until
+from tests.contract.command import HEADER, assess, assess_all, refused, run, wait_until
 
 Start = Callable[..., subprocess.Popen[str]]
 # every metadata key as an option
@@ -195,3 +197,63 @@ def test_a_source_or_option_that_cannot_be_is_one_line_and_status_2(tmp_path: Pa
         refused(run("record", "--source", "-", "--log", "x.csv", *words, cwd=tmp_path, stdin=ROWS))
         refused(run("watch", "--source", "-", *words, cwd=tmp_path, stdin=ROWS,
                     env={"QT_QPA_PLATFORM": "offscreen"}))  # fmt: skip
+
+
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+def test_a_signal_ends_a_recording_with_whole_lines(
+    number: int, start: Start, tmp_path: Path
+) -> None:
+    growing = tmp_path / "growing.csv"
+    growing.write_text(f"{HEADER}\n0.0,19.0,-20,closed\n1.0,19.01,-20,closed\n")
+    recorder = start("record", "--source", "growing.csv", "--log", "new.csv")
+    new = tmp_path / "new.csv"
+    wait_until(lambda: new.exists() and "19.01" in new.read_text(), 10, "nothing recorded")
+    assert recorder.stdin is not None
+    recorder.stdin.write("note hose moved\n")
+    recorder.stdin.flush()
+    with growing.open("a") as file:
+        file.write("2.0,19.02,-20,closed\n")
+    wait_until(lambda: "hose moved" in new.read_text(), 10, "no note")
+    recorder.send_signal(number)
+    assert recorder.wait(10) == 0
+    assert new.read_text().endswith("\n")
+
+
+def test_standard_input_is_a_source(tmp_path: Path) -> None:
+    rows = "".join(f"{n}.0,{19 + n / 100:.2f},-20,closed\n" for n in range(30))
+    done = run("record", "--source", "-", "--log", "new.csv", cwd=tmp_path,
+               stdin=f"# altitude_m: 0\n{HEADER}\n{rows}")  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    assert assess_all(tmp_path, "new.csv")[0]["readings"] == 30
+    # nothing is written over, and a source without a header and without names is refused
+    refused(run("record", "--source", "-", "--log", "new.csv", cwd=tmp_path, stdin=rows))
+    refused(run("record", "--source", "-", "--log", "bare.csv", cwd=tmp_path, stdin=rows))
+
+
+def test_a_stream_with_iso_times_keeps_their_intervals(tmp_path: Path) -> None:
+    rows = "".join(f"2026-02-03T10:{n // 6:02}:{n % 6}0+01:00,19.0,closed\n" for n in range(60))
+    done = run("record", "--source", "-", "--log", "new.csv", cwd=tmp_path,
+               stdin=f"time,pressure_bar_g,vent_valve\n{rows}")  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    (hold,) = assess(tmp_path, "new.csv")["holds"]
+    assert hold["end_s"] - hold["start_s"] == pytest.approx(590, abs=0.01)
+
+
+@pytest.mark.parametrize(("interval_s", "stale_s"), [(0.1, 2.0), (1.0, 2.5)])
+def test_silence_is_said_after_2_s_or_two_and_a_half_intervals(
+    interval_s: float, stale_s: float, gauge: socket.socket, start: Start, tmp_path: Path
+) -> None:
+    source = f"socket://127.0.0.1:{gauge.getsockname()[1]}"
+    recorder = start("record", "--source", source, "--log", "new.csv")
+    client, _ = gauge.accept()
+    with client:
+        client.sendall(b"elapsed_s,pressure_bar_g\n")
+        for n in range(4):
+            client.sendall(f"{n * interval_s:.1f},19.0\n".encode())
+            time.sleep(interval_s)
+        log = tmp_path / "new.csv"
+        wait_until(lambda: "data_stale" in log.read_text(), 8, "silence was not said")
+        line = next(line for line in log.read_text().splitlines() if "data_stale" in line)
+        assert f"no reading for {stale_s:g}" in line.replace(".0 s", " s"), line
+        recorder.terminate()
+        assert recorder.wait(10) == 0

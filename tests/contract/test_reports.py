@@ -1,5 +1,8 @@
 """The job record from a log and from a job, as PDF and as HTML; windows without a display."""
 
+import contextlib
+import subprocess
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -71,12 +74,20 @@ def test_windows_without_a_display_say_so(folder: Path) -> None:
     refused(run("replay", "log.csv", "--speed", 0, cwd=folder))
 
 
-def test_replay_and_the_start_page_open_a_window(folder: Path) -> None:
+def test_replay_and_the_start_page_open_a_window(
+    folder: Path, start: Callable[..., subprocess.Popen[str]]
+) -> None:
     offscreen = {"QT_QPA_PLATFORM": "offscreen"}
     words = ("replay", "log.csv", "--speed", 20, "--screenshot", "replay.png", "--at", 0.5)
     done = run(*words, cwd=folder, env=offscreen)
     assert done.returncode == 0, done.stderr
     assert (folder / "replay.png").read_bytes().startswith(b"\x89PNG")
+    alone = start(env=offscreen)
+    with contextlib.suppress(subprocess.TimeoutExpired):
+        alone.wait(2)
+    assert alone.poll() is None, alone.communicate()
+    alone.terminate()
+    assert alone.wait(10) == 0
 
 
 COMMANDS = ("watch", "record", "replay", "assess", "plan", "simulate", "emulate", "report")
