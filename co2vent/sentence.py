@@ -6,6 +6,8 @@ and the values of the fields, so that a screen can look the template up in its c
 the values again.
 """
 
+from collections.abc import Sequence
+from functools import reduce
 from typing import SupportsIndex
 
 
@@ -39,3 +41,8 @@ def _again(template: str, values: dict[str, str]) -> Sentence:
 def joined(first: str, second: str) -> Sentence:
     """Return two sentences as one, a space between."""
     return Sentence("{first} {second}", first=first, second=second)
+
+
+def listed(parts: Sequence[str]) -> str:
+    """Return the parts as one text, semicolons between."""
+    return reduce(lambda before, part: Sentence("{a}; {b}", a=before, b=part), parts)

@@ -7,6 +7,7 @@ from enum import StrEnum
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job_items import JobItem
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Gate, Procedure, Step, StepKind
+from co2vent.sentence import Sentence
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -152,7 +153,7 @@ class Job:
     def skipped(self) -> tuple[str, ...]:
         """The steps that were left out, with their reasons."""
         return tuple(
-            f"{step.title}: {record.reason}"
+            Sentence("{step}: {reason}", step=step.title, reason=record.reason)
             for step, record in zip(self.procedure.steps, self.steps, strict=True)
             if record.state is StepState.SKIPPED
         )
@@ -164,7 +165,7 @@ class Job:
             return ()
         missing = [item.text for item in step.confirmations if item.id not in self.confirmed]
         missing += [
-            f"write down: {item.text}"
+            Sentence("write down: {what}", what=item.text)
             for item in step.entries
             if item.required and item.id not in self.written
         ]
@@ -172,9 +173,13 @@ class Job:
         if step.kind is StepKind.VENT:
             missing += [text for text in self.venting_lacks if text not in missing]
         if step.kind is StepKind.RETURN and self.valves_shut:
-            missing.append(f"still shut on the isolation list: {', '.join(self.valves_shut)}")
+            missing.append(
+                Sentence(
+                    "still shut on the isolation list: {valves}", valves=", ".join(self.valves_shut)
+                )
+            )
         if step.kind is StepKind.ISOLATE and not self.isolation:
-            missing.append("the isolation list is empty: name each valve")
+            missing.append(Sentence("the isolation list is empty: name each valve"))
         return tuple(missing)
 
     def gate_met(self, gate: Gate) -> bool:

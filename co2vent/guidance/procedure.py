@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from co2vent.sentence import Sentence
 from co2vent.units import MICRON_PA, PSI_PA, temperature_to_k
 
 #: Nobody vents before these are confirmed, whatever a site's steps say.
@@ -78,23 +79,23 @@ QUANTITIES: Final[Mapping[str, Mapping[str, Callable[[float], float]]]] = {
 }
 
 QUANTITY_WORDS: Final = {
-    "pressure": "pressure",
-    "pressure_above_triple_point": "pressure above the triple point",
-    "pressure_above_stop": "pressure above the stop pressure",
-    "pressure_rise_rate": "pressure rise",
-    "line_temperature": "line temperature",
-    "upper_temperature": "upper temperature",
-    "ambient_temperature": "ambient temperature",
-    "metal_above_minimum": "coldest clamp above the metal's minimum",
-    "line_above_saturation": "lowest clamp above saturation",
-    "room_co2": "CO2 in the air",
-    "zero_offset": "gauge open to air off zero by",
-    "vacuum": "vacuum",
-    "running_hold": "hold running",
-    "vapor_only_holds": "latest holds in a row that show vapour only",
-    "dry_ice_cleared": "latest low hold rules dry ice out",
-    "standing_test_tight": "standing-pressure test says tight",
-    "vacuum_test_passed": "vacuum-rise test says tight and dry",
+    "pressure": Sentence("pressure"),
+    "pressure_above_triple_point": Sentence("pressure above the triple point"),
+    "pressure_above_stop": Sentence("pressure above the stop pressure"),
+    "pressure_rise_rate": Sentence("pressure rise"),
+    "line_temperature": Sentence("line temperature"),
+    "upper_temperature": Sentence("upper temperature"),
+    "ambient_temperature": Sentence("ambient temperature"),
+    "metal_above_minimum": Sentence("coldest clamp above the metal's minimum"),
+    "line_above_saturation": Sentence("lowest clamp above saturation"),
+    "room_co2": Sentence("CO2 in the air"),
+    "zero_offset": Sentence("gauge open to air off zero by"),
+    "vacuum": Sentence("vacuum"),
+    "running_hold": Sentence("hold running"),
+    "vapor_only_holds": Sentence("latest holds in a row that show vapour only"),
+    "dry_ice_cleared": Sentence("latest low hold rules dry ice out"),
+    "standing_test_tight": Sentence("standing-pressure test says tight"),
+    "vacuum_test_passed": Sentence("vacuum-rise test says tight and dry"),
 }
 UNIT_WORDS: Final = {
     "bar_g": "bar g",
@@ -142,16 +143,31 @@ class Gate:
     @property
     def condition(self) -> str:
         """The condition in words, such as `CO2 in the air at most 5000 ppm, steady for 30 s`."""
-        limits = " and ".join(
-            f"{word} {value:g}"
-            for word, value in (("at least", self.at_least), ("at most", self.at_most))
-            if value is not None
-        )
-        steady = f", steady for {self.steady_s:g} s" if self.steady_s else ""
-        words = QUANTITY_WORDS[self.quantity]
+        words, limits, steady = QUANTITY_WORDS[self.quantity], self._limits, ""
+        if self.steady_s:
+            steady = Sentence(", steady for {time}", time=f"{self.steady_s:g} s")
+        if self.unit == "count" and self.at_least == 1.0:
+            return Sentence("{quantity}{steady}", quantity=words, steady=steady)
         if self.unit == "count":
-            return f"{words}{steady}" if self.at_least == 1.0 else f"{words}: {limits}{steady}"
-        return f"{words} {limits} {self.unit_words}{steady}"
+            return Sentence(
+                "{quantity}: {limits}{steady}", quantity=words, limits=limits, steady=steady
+            )
+        return Sentence(
+            "{quantity} {limits} {unit}{steady}",
+            quantity=words,
+            limits=limits,
+            unit=self.unit_words,
+            steady=steady,
+        )
+
+    @property
+    def _limits(self) -> str:
+        low = high = ""
+        if self.at_least is not None:
+            low = Sentence("at least {value}", value=f"{self.at_least:g}")
+        if self.at_most is not None:
+            high = Sentence("at most {value}", value=f"{self.at_most:g}")
+        return Sentence("{low} and {high}", low=low, high=high) if low and high else low or high
 
     @property
     def unit_words(self) -> str:

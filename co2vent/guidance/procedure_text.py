@@ -22,6 +22,7 @@ from co2vent.guidance.procedure import (
     StepKind,
 )
 from co2vent.readings.bounded_toml import read_toml
+from co2vent.sentence import Sentence
 
 FORMAT: Final = "co2vent job steps 1"
 
@@ -254,7 +255,7 @@ class _Checker:
     def text(self, raw: Mapping[str, Any], key: str) -> str:
         return self.clean(raw.get(key, _MISSING), key)
 
-    def clean(self, value: object, key: str) -> str:
+    def clean(self, value: object, key: str) -> Sentence:
         if not isinstance(value, str) or not value.strip():
             raise self.fail(f'{key} is missing or not a text; write {key} = "…"')
         if len(value) > MAX_TEXT:
@@ -263,7 +264,7 @@ class _Checker:
             raise self.fail(f"{key} holds a control character or a line break; take it out")
         if "safe to open" in value.lower():
             raise self.fail(f"{key} says 'safe to open'; no step may promise that, reword it")
-        return value.strip()
+        return Sentence(value.strip())  # the program's own steps have translations on the screen
 
     def texts(self, raw: Mapping[str, Any], key: str) -> tuple[str, ...]:
         value = raw.get(key, [])

@@ -30,9 +30,10 @@ from co2vent.guidance.procedure import (
     Step,
     StepKind,
 )
+from co2vent.sentence import Sentence, listed
 
 MIN_REASON: Final = 3  # characters; a skip without a reason is no skip
-PRACTICE: Final = "Simulated readings: this job is practice and can't be signed."
+PRACTICE: Final = Sentence("Simulated readings: this job is practice and can't be signed.")
 POINTS_HOLD_S: Final = 4 * 3600.0  # how long the five points outlive a stop; program's choice
 POSITIONS: Final = ("shut", "open")
 #: A test, the gate quantity that it decides and the verdict that meets it.
@@ -110,14 +111,14 @@ def _refusal(job: Job, item: JobItem) -> str:
     step = job.step
     by = getattr(item, "by", None)
     if by is not None and not by.strip():
-        return "give the name of the person who does this"
+        return Sentence("give the name of the person who does this")
     texts = [
         value
         for name in ("by", "reason", "text", "value", "valve", "lock", "tag")
         if isinstance(value := getattr(item, name, ""), str)
     ]
     if any(len(text) > items.MAX_NOTE for text in texts):
-        return f"too long: {items.MAX_NOTE} characters at most"
+        return Sentence("too long: {most} characters at most", most=str(items.MAX_NOTE))
     match item:
         case items.Confirm(id=identity):
             if identity not in {c.id for s in job.procedure.steps for c in s.confirmations}:
@@ -125,7 +126,7 @@ def _refusal(job: Job, item: JobItem) -> str:
             if identity not in {
                 c.id for s in job.procedure.steps[: job.current + 1] for c in s.confirmations
             }:
-                return "that confirmation belongs to a later step"
+                return Sentence("that confirmation belongs to a later step")
         case items.Withdraw(id=identity, reason=reason):
             if identity not in job.confirmed:
                 return f"{identity!r} was not confirmed"
@@ -134,10 +135,10 @@ def _refusal(job: Job, item: JobItem) -> str:
             if identity not in {e.id for s in job.procedure.steps for e in s.entries}:
                 return f"no entry {identity!r} in this job"
             if not value.strip():
-                return "write something, or leave the entry alone"
+                return Sentence("write something, or leave the entry alone")
         case items.Isolate(valve=valve, position=position):
             if not valve.strip():
-                return "name the valve"
+                return Sentence("name the valve")
             if position not in POSITIONS:
                 return "a valve is 'shut' or 'open'"
         case items.Typed(id=identity) | items.GateMet(id=identity) | items.GateLost(id=identity):
@@ -146,23 +147,28 @@ def _refusal(job: Job, item: JobItem) -> str:
                 return f"no gate {identity!r} in the running step"
             if isinstance(item, items.Typed):
                 if not gate.by_hand:
-                    return f"{QUANTITY_WORDS[gate.quantity]}: must come from readings here"
+                    words = QUANTITY_WORDS[gate.quantity]
+                    return Sentence("{quantity}: must come from readings here", quantity=words)
                 if not gate.allows(gate.to_si(item.value)):
-                    return f"{item.value:g} {gate.unit_words} does not meet: {gate.condition}"
+                    return Sentence(
+                        "{value} does not meet: {condition}",
+                        value=f"{item.value:g} {gate.unit_words}",
+                        condition=gate.condition,
+                    )
         case items.GateTimedOut(id=identity):
             if _gate(step, identity) is None:
                 return f"no gate {identity!r} in the running step"
         case items.Done():
             if step is None:
-                return "the job has ended; nothing is left to do"
+                return Sentence("the job has ended; nothing is left to do")
             if job.lacks():
-                return f"not yet: {'; '.join(job.lacks())}"
+                return Sentence("not yet: {lacks}", lacks=listed(job.lacks()))
             return _next_refused(job)
         case items.Skip(reason=reason):
             if step is None:
-                return "the job has ended; nothing is left to skip"
+                return Sentence("the job has ended; nothing is left to skip")
             if not step.skippable:
-                return f"'{step.title}' can't be skipped"
+                return Sentence("'{step}' can't be skipped", step=step.title)
             return _reason_lacks(reason) or _next_refused(job)
         case items.GoBack(id=identity, reason=reason):
             if identity not in [s.id for s in job.procedure.steps[: job.current]]:
@@ -170,7 +176,7 @@ def _refusal(job: Job, item: JobItem) -> str:
             return _reason_lacks(reason)
         case items.Note(text=text):
             if not text.strip():
-                return "write something"
+                return Sentence("write something")
         case items.TestResult(test=test):
             if test not in TESTS:
                 return f"a test is one of {', '.join(TESTS)}"
@@ -180,7 +186,7 @@ def _refusal(job: Job, item: JobItem) -> str:
 
 
 def _reason_lacks(reason: str) -> str:
-    return "" if len(reason.strip()) >= MIN_REASON else "give a reason"
+    return "" if len(reason.strip()) >= MIN_REASON else Sentence("give a reason")
 
 
 def _next_refused(job: Job) -> str:
@@ -189,7 +195,7 @@ def _next_refused(job: Job) -> str:
     if following < len(job.steps) and job.procedure.steps[following].kind is StepKind.VENT:
         lacks = job.venting_lacks
         if lacks:
-            return f"no venting yet: {'; '.join(lacks)}"
+            return Sentence("no venting yet: {lacks}", lacks=listed(lacks))
     return ""
 
 
@@ -212,7 +218,8 @@ def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
                 for record, step in zip(job.steps, job.procedure.steps, strict=True)
             )
             hurt = item.id in VENTING_CONFIRMATIONS and vented
-            return job, "Close the vent until this is confirmed again." if hurt else ""
+            again = Sentence("Close the vent until this is confirmed again.")
+            return job, again if hurt else ""
         case items.WriteDown():
             written = {**job.written, item.id: (*job.written.get(item.id, ()), item)}
             return replace(job, written=written), ""
@@ -251,7 +258,7 @@ def _opening_caution(job: Job) -> str:
     """Say what was left out when the step that breaks the joint begins."""
     if job.step is None or job.step.kind is not StepKind.OPEN or not job.skipped:
         return ""
-    return f"Left out before the joint is broken: {'; '.join(job.skipped)}"
+    return Sentence("Left out before the joint is broken: {steps}", steps=listed(job.skipped))
 
 
 def _with_gate(job: Job, identity: str, record: GateRecord) -> Job:

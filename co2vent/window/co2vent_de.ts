@@ -2360,5 +2360,963 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
             <translation>Bis {pressure} weiter halten: zwei Drücke unterscheiden Flüssigkeit von Durchlass an einem Ventil.</translation>
         </message>
+        <message>
+            <source>pressure</source>
+            <translation>Druck</translation>
+        </message>
+        <message>
+            <source>pressure above the triple point</source>
+            <translation>Druck über dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>pressure above the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Druck über dem Stoppdruck</translation>
+        </message>
+        <message>
+            <source>pressure rise</source>
+            <translation>Druckanstieg</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>Rohrtemperatur</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>obere Temperatur</translation>
+        </message>
+        <message>
+            <source>ambient temperature</source>
+            <translation>Umgebungstemperatur</translation>
+        </message>
+        <message>
+            <source>coldest clamp above the metal's minimum</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>kältester Anlegefühler über dem Minimum des Metalls</translation>
+        </message>
+        <message>
+            <source>lowest clamp above saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>tiefster Anlegefühler über Sättigung</translation>
+        </message>
+        <message>
+            <source>CO2 in the air</source>
+            <translation>CO2 in der Luft</translation>
+        </message>
+        <message>
+            <source>gauge open to air off zero by</source>
+            <translation>Nullabweichung des Manometers an der Luft</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>Vakuum</translation>
+        </message>
+        <message>
+            <source>hold running</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt läuft</translation>
+        </message>
+        <message>
+            <source>latest holds in a row that show vapour only</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>letzte Halte nacheinander, die nur Dampf zeigen</translation>
+        </message>
+        <message>
+            <source>latest low hold rules dry ice out</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>letzter Halt bei niedrigem Druck schließt Trockeneis aus</translation>
+        </message>
+        <message>
+            <source>standing-pressure test says tight</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Standdruckprüfung sagt dicht</translation>
+        </message>
+        <message>
+            <source>vacuum-rise test says tight and dry</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>Vakuumanstiegsprüfung sagt dicht und trocken</translation>
+        </message>
+        <message>
+            <source>, steady for {time}</source>
+            <translation>, {time} lang stetig</translation>
+        </message>
+        <message>
+            <source>at least {value}</source>
+            <translation>mindestens {value}</translation>
+        </message>
+        <message>
+            <source>at most {value}</source>
+            <translation>höchstens {value}</translation>
+        </message>
+        <message>
+            <source>{low} and {high}</source>
+            <translation>{low} und {high}</translation>
+        </message>
+        <message>
+            <source>write down: {what}</source>
+            <translation>aufschreiben: {what}</translation>
+        </message>
+        <message>
+            <source>still shut on the isolation list: {valves}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>auf der Absperrliste noch geschlossen: {valves}</translation>
+        </message>
+        <message>
+            <source>the isolation list is empty: name each valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>die Absperrliste ist leer: jedes Ventil nennen</translation>
+        </message>
+        <message>
+            <source>Simulated readings: this job is practice and can't be signed.</source>
+            <translation>Simulierte Messwerte: dieser Auftrag ist Übung und kann nicht unterschrieben werden.</translation>
+        </message>
+        <message>
+            <source>give the name of the person who does this</source>
+            <translation>den Namen der Person angeben, die das tut</translation>
+        </message>
+        <message>
+            <source>too long: {most} characters at most</source>
+            <translation>zu lang: höchstens {most} Zeichen</translation>
+        </message>
+        <message>
+            <source>that confirmation belongs to a later step</source>
+            <translation>diese Bestätigung gehört zu einem späteren Schritt</translation>
+        </message>
+        <message>
+            <source>write something, or leave the entry alone</source>
+            <translation>etwas eintragen, oder das Feld lassen</translation>
+        </message>
+        <message>
+            <source>name the valve</source>
+            <translation>das Ventil nennen</translation>
+        </message>
+        <message>
+            <source>{quantity}: must come from readings here</source>
+            <translation>{quantity}: muss hier aus Messwerten kommen</translation>
+        </message>
+        <message>
+            <source>{value} does not meet: {condition}</source>
+            <translation>{value} erfüllt nicht: {condition}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to do</source>
+            <translation>der Auftrag ist beendet; es ist nichts mehr zu tun</translation>
+        </message>
+        <message>
+            <source>not yet: {lacks}</source>
+            <translation>noch nicht: {lacks}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to skip</source>
+            <translation>der Auftrag ist beendet; es ist nichts mehr auszulassen</translation>
+        </message>
+        <message>
+            <source>'{step}' can't be skipped</source>
+            <translation>„{step}“ kann nicht ausgelassen werden</translation>
+        </message>
+        <message>
+            <source>write something</source>
+            <translation>etwas schreiben</translation>
+        </message>
+        <message>
+            <source>give a reason</source>
+            <translation>einen Grund angeben</translation>
+        </message>
+        <message>
+            <source>no venting yet: {lacks}</source>
+            <translation>noch nicht ablassen: {lacks}</translation>
+        </message>
+        <message>
+            <source>Close the vent until this is confirmed again.</source>
+            <translation>Ablass schließen, bis dies wieder bestätigt ist.</translation>
+        </message>
+        <message>
+            <source>Left out before the joint is broken: {steps}</source>
+            <translation>Vor dem Lösen der Verbindung ausgelassen: {steps}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Steps</name>
+        <message>
+            <source>Open a CO2 section for work and return it to service</source>
+            <translation>Einen CO2-Abschnitt für Arbeiten öffnen und wieder in Betrieb nehmen</translation>
+        </message>
+        <message>
+            <source>Plan and brief</source>
+            <translation>Planen und einweisen</translation>
+        </message>
+        <message>
+            <source>Mark the section on the drawing: every valve, check valve, solenoid, regulator, relief valve, low point, top vent and oil pocket.</source>
+            <translation>Den Abschnitt in der Zeichnung markieren: jedes Ventil, Rückschlagventil, Magnetventil, jeden Regler, jedes Sicherheitsventil, jeden tiefen Punkt, oberen Ablass und Ölsack.</translation>
+        </message>
+        <message>
+            <source>Run the plan: charge, stop pressure for this altitude and gauge, room concentration if all of it is let out.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Den Plan rechnen: Füllung, Stoppdruck für diese Höhe und dieses Manometer, Raumkonzentration, falls alles austritt.</translation>
+        </message>
+        <message>
+            <source>Agree who watches the gauge, who works the valve, the way out and the hand signals.</source>
+            <translation>Absprechen, wer das Manometer beobachtet, wer das Ventil bedient, den Fluchtweg und die Handzeichen.</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can't see them. Plan a bleed for each.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Hohlräume und Taschen an Rückschlagventilen sind eigene eingeschlossene Volumen: das Manometer sieht sie nicht. Für jedes eine Entlüftung einplanen.</translation>
+        </message>
+        <message>
+            <source>The relief path must not be isolated with the section. Find the relief valve of this section and keep its way open.</source>
+            <translation>Der Entlastungsweg darf nicht mit dem Abschnitt abgesperrt werden. Das Sicherheitsventil dieses Abschnitts suchen und seinen Weg offen halten.</translation>
+        </message>
+        <message>
+            <source>Liquid shut between two valves rises by 7 to 16 bar per kelvin.</source>
+            <translation>Flüssigkeit zwischen zwei geschlossenen Ventilen steigt um 7 bis 16 bar je Kelvin.</translation>
+        </message>
+        <message>
+            <source>A solenoid and a check valve in a row hide a trapped volume that nobody marked.</source>
+            <translation>Ein Magnetventil und ein Rückschlagventil hintereinander verbergen ein eingeschlossenes Volumen, das niemand markiert hat.</translation>
+        </message>
+        <message>
+            <source>The relief valve sits on the other side of a valve that will be shut.</source>
+            <translation>Das Sicherheitsventil sitzt auf der anderen Seite eines Ventils, das geschlossen wird.</translation>
+        </message>
+        <message>
+            <source>Permit number</source>
+            <translation>Nummer des Erlaubnisscheins</translation>
+        </message>
+        <message>
+            <source>Heaters, fans and defrost on this section, and how they are locked off</source>
+            <translation>Heizungen, Ventilatoren und Abtauung an diesem Abschnitt, und wie sie gesperrt sind</translation>
+        </message>
+        <message>
+            <source>Isolate, lock and tag</source>
+            <translation>Absperren, sichern, beschildern</translation>
+        </message>
+        <message>
+            <source>Lock off pump, compressor, fans, heaters and hot-gas defrost.</source>
+            <translation>Pumpe, Verdichter, Ventilatoren, Heizungen und Heißgasabtauung sperren.</translation>
+        </message>
+        <message>
+            <source>Shut the liquid supply valve first, let the plant pull the section down, then shut the outlet. Never shut both ends on liquid.</source>
+            <translation>Zuerst das Flüssigkeitsventil im Zulauf schließen, die Anlage den Abschnitt absaugen lassen, dann den Auslass schließen. Nie beide Enden auf Flüssigkeit schließen.</translation>
+        </message>
+        <message>
+            <source>Write down each valve by name, lock it, tag it.</source>
+            <translation>Jedes Ventil mit Namen aufschreiben, sperren, beschildern.</translation>
+        </message>
+        <message>
+            <source>A relief path must not be isolated with the section.</source>
+            <translation>Ein Entlastungsweg darf nicht mit dem Abschnitt abgesperrt werden.</translation>
+        </message>
+        <message>
+            <source>Stepper and solenoid valves hold in one direction only: shut the hand valve as well.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Schrittmotor- und Magnetventile halten nur in einer Richtung: auch das Handventil schließen.</translation>
+        </message>
+        <message>
+            <source>If the pressure rises faster than 2 bar/min or passes 0.9 of the rated pressure, open the vent at once.</source>
+            <translation>Steigt der Druck schneller als 2 bar/min oder über 0,9 des zulässigen Drucks, sofort den Ablass öffnen.</translation>
+        </message>
+        <message>
+            <source>Trapped liquid bursts a gasket within minutes; a gauge outside that pocket shows nothing.</source>
+            <translation>Eingeschlossene Flüssigkeit sprengt in Minuten eine Dichtung; ein Manometer außerhalb dieser Tasche zeigt nichts.</translation>
+        </message>
+        <message>
+            <source>A defrost or a controller opens a valve while the section is being vented.</source>
+            <translation>Eine Abtauung oder ein Regler öffnet ein Ventil, während der Abschnitt abgelassen wird.</translation>
+        </message>
+        <message>
+            <source>Every valve on the isolation list is shut, locked and tagged</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Jedes Ventil der Absperrliste ist geschlossen, gesperrt und beschildert</translation>
+        </message>
+        <message>
+            <source>The section's relief path is not isolated with the section</source>
+            <translation>Der Entlastungsweg des Abschnitts ist nicht mit dem Abschnitt abgesperrt</translation>
+        </message>
+        <message>
+            <source>Prove the isolation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Die Absperrung nachweisen</translation>
+        </message>
+        <message>
+            <source>Watch the pressure for 2 to 5 minutes with the clamp reading.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Den Druck 2 bis 5 Minuten mit dem Anlegefühler beobachten.</translation>
+        </message>
+        <message>
+            <source>Pressure that follows the metal: tight. A straight rise that ignores the temperature: a supply valve passes.</source>
+            <translation>Druck, der dem Metall folgt: dicht. Ein gerader Anstieg, der die Temperatur nicht beachtet: ein Zulaufventil lässt durch.</translation>
+        </message>
+        <message>
+            <source>A valve that passes refills the section while the cover is off: double block and bleed, or stop the job.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Ein Ventil mit Durchlass füllt den Abschnitt wieder, während der Deckel ab ist: doppelt absperren und zwischenentlüften, oder die Arbeit abbrechen.</translation>
+        </message>
+        <message>
+            <source>0.1 g/s past a supply valve looks like liquid boiling in a 10 litre section.</source>
+            <translation>0,1 g/s Durchlass an einem Zulaufventil sieht in einem Abschnitt von 10 Litern aus wie siedende Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>No closed time was seen: check that the readings arrive and that the vent is shut.</source>
+            <translation>Es war keine geschlossene Zeit zu sehen: prüfen, ob Messwerte ankommen und der Ablass zu ist.</translation>
+        </message>
+        <message>
+            <source>The pressure keeps rising: open the vent, find the valve that passes.</source>
+            <translation>Der Druck steigt weiter: Ablass öffnen, das Ventil mit Durchlass suchen.</translation>
+        </message>
+        <message>
+            <source>People, air and hose</source>
+            <translation>Menschen, Luft und Schlauch</translation>
+        </message>
+        <message>
+            <source>Go through the five points on the spot, with the second person present.</source>
+            <translation>Die fünf Punkte an Ort und Stelle durchgehen, die zweite Person ist dabei.</translation>
+        </message>
+        <message>
+            <source>Tie the hose down at its end and every metre. Bond it: blown snow charges it.</source>
+            <translation>Den Schlauch am Ende und jeden Meter festbinden. Erden: geblasener Schnee lädt ihn auf.</translation>
+        </message>
+        <message>
+            <source>An oxygen alarm is not a CO2 alarm: at 40 000 ppm CO2 it still reads 20.1 %, above its 19.5 % alarm.</source>
+            <translation>Ein Sauerstoffalarm ist kein CO2-Alarm: bei 40 000 ppm CO2 zeigt er noch 20,1 %, über seiner Alarmschwelle von 19,5 %.</translation>
+        </message>
+        <message>
+            <source>Cold CO2 is over twice as heavy as air: it lies in pits, wells and docks and runs down stairs.</source>
+            <translation>Kaltes CO2 ist über zweimal so schwer wie Luft: es liegt in Gruben, Schächten und Laderampen und läuft Treppen hinab.</translation>
+        </message>
+        <message>
+            <source>No flame and no heat gun on a closed section; no spark near a snow jet.</source>
+            <translation>Keine Flamme und keine Heißluftpistole an einem geschlossenen Abschnitt; kein Funke nahe einem Schneestrahl.</translation>
+        </message>
+        <message>
+            <source>A loose hose whips: 140 N of thrust from a 6.3 mm bore at 35 bar g.</source>
+            <translation>Ein loser Schlauch peitscht: 140 N Schub aus 6,3 mm Bohrung bei 35 bar g.</translation>
+        </message>
+        <message>
+            <source>The wind takes the cloud to an air intake or under a door.</source>
+            <translation>Der Wind trägt die Wolke zu einer Luftansaugung oder unter einer Tür durch.</translation>
+        </message>
+        <message>
+            <source>CO2 meter on at the breathing zone, and low spots measured (an oxygen alarm is not a CO2 meter)</source>
+            <translation>CO2-Messgerät in Atemhöhe an, tiefe Stellen gemessen (ein Sauerstoffalarm ist kein CO2-Messgerät)</translation>
+        </message>
+        <message>
+            <source>Second person in sight, knows the way out and does not come in after anybody without breathing apparatus</source>
+            <translation>Zweite Person in Sicht, kennt den Fluchtweg und geht niemandem ohne Atemschutzgerät nach</translation>
+        </message>
+        <message>
+            <source>Hose tied down at its end and every metre, and bonded</source>
+            <translation>Schlauch am Ende und jeden Meter festgebunden, und geerdet</translation>
+        </message>
+        <message>
+            <source>Outlet away from air intakes, pits, doors and people</source>
+            <translation>Austritt fern von Luftansaugungen, Gruben, Türen und Menschen</translation>
+        </message>
+        <message>
+            <source>Face, hand and ear protection on</source>
+            <translation>Gesichts-, Hand- und Gehörschutz angelegt</translation>
+        </message>
+        <message>
+            <source>The air is above 5000 ppm or nobody measured it: leave, ventilate, find out why.</source>
+            <translation>Die Luft liegt über 5000 ppm oder niemand hat gemessen: hinausgehen, lüften, die Ursache suchen.</translation>
+        </message>
+        <message>
+            <source>Connect the gauge and check its zero</source>
+            <translation>Das Manometer anschließen und seine Null prüfen</translation>
+        </message>
+        <message>
+            <source>Connect gauges and vent at the top, vapour port. Take out core depressors, check-valve couplers and sight strainers.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Manometer und Ablass oben am Dampfanschluss anschließen. Ventilstößel, Kupplungen mit Rückschlagventil und Siebe herausnehmen.</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air once, note what it shows, give the altitude or the barometer.</source>
+            <translation>Das Manometer einmal zur Luft öffnen, notieren, was es zeigt, Höhe oder Barometerstand angeben.</translation>
+        </message>
+        <message>
+            <source>Purge the hose with the section's own vapour and see both gauges move when the valve is cracked.</source>
+            <translation>Den Schlauch mit dem eigenen Dampf des Abschnitts spülen und sehen, dass sich beide Manometer bewegen, wenn das Ventil kurz geöffnet wird.</translation>
+        </message>
+        <message>
+            <source>Throttle at the open end. Anything narrower downstream is where a plug forms.</source>
+            <translation>Am offenen Ende drosseln. Wo es danach enger wird, bildet sich ein Pfropfen.</translation>
+        </message>
+        <message>
+            <source>A gauge that shows 0.3 bar too much at 2000 m leaves half of the margin.</source>
+            <translation>Ein Manometer, das in 2000 m Höhe 0,3 bar zu viel zeigt, lässt die Hälfte des Abstands übrig.</translation>
+        </message>
+        <message>
+            <source>Keep out of line with plugs, caps and covers.</source>
+            <translation>Nicht in der Linie von Stopfen, Kappen und Deckeln stehen.</translation>
+        </message>
+        <message>
+            <source>A coupler with a check valve becomes the plug.</source>
+            <translation>Eine Kupplung mit Rückschlagventil wird zum Pfropfen.</translation>
+        </message>
+        <message>
+            <source>The gauge's own valve is shut: a perfectly quiet trace that means nothing.</source>
+            <translation>Das eigene Ventil des Manometers ist zu: eine völlig ruhige Kurve, die nichts bedeutet.</translation>
+        </message>
+        <message>
+            <source>The gauge was seen to move when the valve was cracked</source>
+            <translation>Das Manometer hat sich sichtbar bewegt, als das Ventil kurz geöffnet wurde</translation>
+        </message>
+        <message>
+            <source>Zero not noted or off by more than 0.1 bar: change the gauge.</source>
+            <translation>Null nicht notiert oder um mehr als 0,1 bar daneben: Manometer wechseln.</translation>
+        </message>
+        <message>
+            <source>Vent vapour down to the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Dampf bis zum Stoppdruck ablassen</translation>
+        </message>
+        <message>
+            <source>Vent from the top, slowly: 1 to 2 bar/min over the last 10 bar, one minute pauses at 20, 15, 10 and 7 bar g.</source>
+            <translation>Von oben langsam ablassen: 1 bis 2 bar/min auf den letzten 10 bar, je eine Minute Pause bei 20, 15, 10 und 7 bar g.</translation>
+        </message>
+        <message>
+            <source>Close at the stop pressure on the screen. It holds the altitude, the gauge class and the zero.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Beim Stoppdruck auf dem Bildschirm schließen. Er enthält Höhe, Manometerklasse und Null.</translation>
+        </message>
+        <message>
+            <source>Stand out of line with plug, cap, cover and hose end.</source>
+            <translation>Nicht in der Linie von Stopfen, Kappe, Deckel und Schlauchende stehen.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug, and never heat the middle of one: there is pressure on both sides.</source>
+            <translation>Nie auf einen Pfropfen schlagen und nie seine Mitte erwärmen: auf beiden Seiten ist Druck.</translation>
+        </message>
+        <message>
+            <source>Venting liquid from a low drain makes snow in the pipe at the outlet.</source>
+            <translation>Flüssigkeit aus einem tiefen Ablauf abzulassen macht Schnee im Rohr am Austritt.</translation>
+        </message>
+        <message>
+            <source>No repressurising of steel that is below its minimum temperature.</source>
+            <translation>Keinen Druck auf Stahl geben, der unter seiner Mindesttemperatur ist.</translation>
+        </message>
+        <message>
+            <source>The pressure stalls although flow is heard: liquid boils. It stalls and the flow stops: a plug, or the triple point shelf.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Der Druck stockt, obwohl Strömung zu hören ist: Flüssigkeit siedet. Er stockt und die Strömung endet: ein Pfropfen oder die Stufe am Tripelpunkt.</translation>
+        </message>
+        <message>
+            <source>Snow blocks the outlet and lets go later.</source>
+            <translation>Schnee verschließt den Austritt und löst sich später.</translation>
+        </message>
+        <message>
+            <source>Still well above the stop pressure: a plug, much liquid, or a supply valve that passes.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Noch weit über dem Stoppdruck: ein Pfropfen, viel Flüssigkeit oder ein Zulaufventil mit Durchlass.</translation>
+        </message>
+        <message>
+            <source>Hold tests: is there liquid left?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halteprüfungen: ist noch Flüssigkeit da?</translation>
+        </message>
+        <message>
+            <source>Shut the vent, leave everything still, at least 10 minutes.</source>
+            <translation>Ablass schließen, alles in Ruhe lassen, mindestens 10 Minuten.</translation>
+        </message>
+        <message>
+            <source>A rise that goes on straight: liquid, a passing valve or oil. Warm the low points with air, vent in bursts back to the stop pressure, never lower.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Ein Anstieg, der gerade weitergeht: Flüssigkeit, ein Ventil mit Durchlass oder Öl. Die tiefen Punkte mit Luft erwärmen, stoßweise bis zum Stoppdruck ablassen, nie tiefer.</translation>
+        </message>
+        <message>
+            <source>Repeat until two holds in a row show vapour only, with the lowest clamp at least 5 K above saturation. The prompt may already allow more after one: this job asks for the second.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Wiederholen, bis zwei Halte nacheinander nur Dampf zeigen, mit dem tiefsten Anlegefühler mindestens 5 K über Sättigung. Die Anweisung erlaubt vielleicht schon nach einem mehr: dieser Auftrag verlangt den zweiten.</translation>
+        </message>
+        <message>
+            <source>The first minute of a rise is gas warming in every case. The late slope and the repeat tell.</source>
+            <translation>Die erste Minute eines Anstiegs ist in jedem Fall Gas, das sich erwärmt. Die späte Steigung und die Wiederholung entscheiden.</translation>
+        </message>
+        <message>
+            <source>Flat is not empty: cold metal gives no heat, a shut gauge valve gives no movement.</source>
+            <translation>Flach ist nicht leer: kaltes Metall gibt keine Wärme, ein geschlossenes Manometerventil keine Bewegung.</translation>
+        </message>
+        <message>
+            <source>No flame, no heat gun on a closed section.</source>
+            <translation>Keine Flamme, keine Heißluftpistole an einem geschlossenen Abschnitt.</translation>
+        </message>
+        <message>
+            <source>A novice reads the first rise as liquid, or a slow large section as empty.</source>
+            <translation>Ein Anfänger hält den ersten Anstieg für Flüssigkeit, oder einen langsamen großen Abschnitt für leer.</translation>
+        </message>
+        <message>
+            <source>A drier core holds liquid, oil gives off gas for an hour.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ein Trocknereinsatz hält Flüssigkeit zurück, Öl gibt eine Stunde lang Gas ab.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there or the holds can't show that it is gone: warm the low points, or look for a passing valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Es ist noch Flüssigkeit da, oder die Halte können nicht zeigen, dass sie weg ist: die tiefen Punkte erwärmen, oder ein Ventil mit Durchlass suchen.</translation>
+        </message>
+        <message>
+            <source>The metal is as cold as the liquid would be: such a hold can't show liquid. Warm it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Das Metall ist so kalt, wie die Flüssigkeit wäre: so ein Halt kann Flüssigkeit nicht zeigen. Erwärmen.</translation>
+        </message>
+        <message>
+            <source>Two-pressure hold, where a valve may pass</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt bei zwei Drücken, wo ein Ventil durchlassen kann</translation>
+        </message>
+        <message>
+            <source>Hold again from about 10 bar g.</source>
+            <translation>Noch einmal von etwa 10 bar g halten.</translation>
+        </message>
+        <message>
+            <source>The same slope at both pressures: a valve passes. A smaller slope at the higher pressure: liquid.</source>
+            <translation>Dieselbe Steigung bei beiden Drücken: ein Ventil lässt durch. Eine kleinere beim höheren Druck: Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>A passing valve fills the section again while people work at it.</source>
+            <translation>Ein Ventil mit Durchlass füllt den Abschnitt wieder, während daran gearbeitet wird.</translation>
+        </message>
+        <message>
+            <source>Skipped, and the section comes up with the cover off.</source>
+            <translation>Ausgelassen, und der Abschnitt kommt bei offenem Deckel hoch.</translation>
+        </message>
+        <message>
+            <source>The section was not held near 10 bar g: do so, or skip this step and say why.</source>
+            <translation>Der Abschnitt wurde nicht nahe 10 bar g gehalten: das tun, oder den Schritt auslassen und sagen, warum.</translation>
+        </message>
+        <message>
+            <source>Through the triple point</source>
+            <translation>Durch den Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>One calm pull from the stop pressure to 1 bar g, watching the local triple point on the screen.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Ein ruhiger Zug vom Stoppdruck bis 1 bar g, den örtlichen Tripelpunkt auf dem Bildschirm im Auge.</translation>
+        </message>
+        <message>
+            <source>A shelf there means liquid was left and is freezing now: close, stop, treat it as dry ice.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Eine Stufe dort heißt, dass Flüssigkeit übrig war und jetzt gefriert: schließen, anhalten, als Trockeneis behandeln.</translation>
+        </message>
+        <message>
+            <source>Never shut a section on snow: 1 kg closed in 10 litres ends at about 41 bar a at 20 degC.</source>
+            <translation>Nie einen Abschnitt auf Schnee schließen: 1 kg in 10 Litern eingeschlossen endet bei etwa 41 bar a bei 20 °C.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug.</source>
+            <translation>Nie auf einen Pfropfen schlagen.</translation>
+        </message>
+        <message>
+            <source>63 % of the liquid at the shelf becomes snow and holds the job up for hours.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, shelf</translatorcomment>
+            <translation>63 % der Flüssigkeit an der Stufe werden Schnee und halten die Arbeit stundenlang auf.</translation>
+        </message>
+        <message>
+            <source>No hold says vapour only: do not go below the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Kein Halt sagt nur Dampf: nicht unter den Stoppdruck gehen.</translation>
+        </message>
+        <message>
+            <source>The pressure does not come down: a shelf, a plug or a valve that passes.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Der Druck geht nicht herunter: eine Stufe, ein Pfropfen oder ein Ventil mit Durchlass.</translation>
+        </message>
+        <message>
+            <source>Hold at low pressure for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Bei niedrigem Druck auf Trockeneis halten</translation>
+        </message>
+        <message>
+            <source>Shut the vent near 1 bar g for at least 10 minutes. No time alone ends this hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ablass nahe 1 bar g für mindestens 10 Minuten schließen. Keine Zeit allein beendet diesen Halt.</translation>
+        </message>
+        <message>
+            <source>A rise to the local triple point that stays there is dry ice. Leave it vented and let it warm.</source>
+            <translation>Ein Anstieg bis zum örtlichen Tripelpunkt, der dort bleibt, ist Trockeneis. Ablass offen lassen und warm werden lassen.</translation>
+        </message>
+        <message>
+            <source>Never shut a section on snow and walk away.</source>
+            <translation>Nie einen Abschnitt auf Schnee schließen und weggehen.</translation>
+        </message>
+        <message>
+            <source>A gauge at zero is not proof: snow at -78.5 degC sits at 0 bar g.</source>
+            <translation>Null am Manometer ist kein Beweis: Schnee von -78,5 °C liegt bei 0 bar g.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug; keep out of line with it.</source>
+            <translation>Nie auf einen Pfropfen schlagen; nicht in seiner Linie stehen.</translation>
+        </message>
+        <message>
+            <source>The pressure stops at 4.2 bar g and somebody calls it stable.</source>
+            <translation>Der Druck bleibt bei 4,2 bar g stehen und jemand nennt das stabil.</translation>
+        </message>
+        <message>
+            <source>Dry ice is not ruled out: leave it vented, warm the metal, hold again.</source>
+            <translation>Trockeneis ist nicht ausgeschlossen: Ablass offen lassen, das Metall erwärmen, erneut halten.</translation>
+        </message>
+        <message>
+            <source>Zero, bleeds open at both ends</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Null, Entlüftungen an beiden Enden offen</translation>
+        </message>
+        <message>
+            <source>Vent to zero. Open the bleeds at BOTH ends and leave them open.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Bis null ablassen. Die Entlüftungen an BEIDEN Enden öffnen und offen lassen.</translation>
+        </message>
+        <message>
+            <source>Shut them for 5 minutes once more, see no rise, then open them again.</source>
+            <translation>Sie noch einmal 5 Minuten schließen, keinen Anstieg sehen, dann wieder öffnen.</translation>
+        </message>
+        <message>
+            <source>A plug between gauge and section keeps pressure in while the gauge shows zero.</source>
+            <translation>Ein Pfropfen zwischen Manometer und Abschnitt hält Druck zurück, während das Manometer null zeigt.</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets: bleed each one.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Hohlräume und Taschen an Rückschlagventilen: jede entlüften.</translation>
+        </message>
+        <message>
+            <source>A dial gauge is least to be trusted at zero: it may rest on a stop pin.</source>
+            <translation>Ein Zeigermanometer verdient bei null das geringste Vertrauen: der Zeiger kann auf einem Anschlagstift liegen.</translation>
+        </message>
+        <message>
+            <source>One bleed only: pressure is left behind a shut strainer valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed, strainer</translatorcomment>
+            <translation>Nur eine Entlüftung: hinter einem geschlossenen Filterventil bleibt Druck.</translation>
+        </message>
+        <message>
+            <source>Bleed at the first end open, seen and heard to pass freely</source>
+            <translation>Entlüftung am ersten Ende offen, frei durchgängig gesehen und gehört</translation>
+        </message>
+        <message>
+            <source>Bleed at the second end open, seen and heard to pass freely</source>
+            <translation>Entlüftung am zweiten Ende offen, frei durchgängig gesehen und gehört</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets on the list bled, or none on this section</source>
+            <translation>Hohlräume und Taschen an Rückschlagventilen der Liste entlüftet, oder keine an diesem Abschnitt</translation>
+        </message>
+        <message>
+            <source>The pressure comes back: return to the hold tests.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Der Druck kommt wieder: zurück zu den Halteprüfungen.</translation>
+        </message>
+        <message>
+            <source>Warm through</source>
+            <translation>Durchwärmen</translation>
+        </message>
+        <message>
+            <source>With the bleeds open, let the metal come up above 0 degC, better above the dew point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Bei offenen Entlüftungen das Metall über 0 °C kommen lassen, besser über den Taupunkt.</translation>
+        </message>
+        <message>
+            <source>Skin sticks to cold metal. No flame.</source>
+            <translation>Haut klebt an kaltem Metall. Keine Flamme.</translation>
+        </message>
+        <message>
+            <source>Wet air freezes inside and comes back as moisture in the vacuum test.</source>
+            <translation>Feuchte Luft gefriert innen und kommt in der Vakuumprüfung als Feuchte wieder.</translation>
+        </message>
+        <message>
+            <source>The metal stays cold: dry ice or liquid close by, or skip this step and say why.</source>
+            <translation>Das Metall bleibt kalt: Trockeneis oder Flüssigkeit in der Nähe, oder diesen Schritt auslassen und sagen, warum.</translation>
+        </message>
+        <message>
+            <source>Break the joint</source>
+            <translation>Die Verbindung lösen</translation>
+        </message>
+        <message>
+            <source>Stand beside the cover's axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
+            <translation>Neben der Achse des Deckels stehen. Die fernen Schrauben zuerst lockern, die Verbindung anlösen, warten, zwei Schrauben daran lassen, bis sie lose ist.</translation>
+        </message>
+        <message>
+            <source>Springs under covers: use the long jacking bolts.</source>
+            <translation>Federn unter Deckeln: die langen Abdrückschrauben benutzen.</translation>
+        </message>
+        <message>
+            <source>A hiss: tighten again and go back to the low pressure hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ein Zischen: wieder anziehen und zurück zum Halt bei niedrigem Druck.</translation>
+        </message>
+        <message>
+            <source>Out of line with plug and cover. 0.5 bar g on a 78 mm cover is 240 N.</source>
+            <translation>Nicht in der Linie von Stopfen und Deckel. 0,5 bar g auf einem Deckel von 78 mm sind 240 N.</translation>
+        </message>
+        <message>
+            <source>Stored force of springs under covers.</source>
+            <translation>Gespeicherte Kraft von Federn unter Deckeln.</translation>
+        </message>
+        <message>
+            <source>CO2 lies in the housing: no face in it. CO2 meter stays on.</source>
+            <translation>CO2 liegt im Gehäuse: kein Gesicht hinein. CO2-Messgerät bleibt an.</translation>
+        </message>
+        <message>
+            <source>Residual pressure, a spring, or snow behind the element.</source>
+            <translation>Restdruck, eine Feder oder Schnee hinter dem Einsatz.</translation>
+        </message>
+        <message>
+            <source>The supervisor has read the holds and agrees to the work (never one person alone)</source>
+            <translation>Die Aufsicht hat die Halte gelesen und stimmt der Arbeit zu (nie eine Person allein)</translation>
+        </message>
+        <message>
+            <source>Both bleeds are still open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Beide Entlüftungen sind noch offen</translation>
+        </message>
+        <message>
+            <source>The air is above 5000 ppm or nobody measured it: leave, ventilate.</source>
+            <translation>Die Luft liegt über 5000 ppm oder niemand hat gemessen: hinausgehen, lüften.</translation>
+        </message>
+        <message>
+            <source>Do the work</source>
+            <translation>Die Arbeit tun</translation>
+        </message>
+        <message>
+            <source>Change element or core quickly; a drier core stays sealed until it is fitted. Catch the oil, cap openings.</source>
+            <translation>Einsatz oder Kern schnell wechseln; ein Trocknerkern bleibt bis zum Einbau verschlossen. Öl auffangen, Öffnungen verschließen.</translation>
+        </message>
+        <message>
+            <source>Write down the parts and the time that the section was open.</source>
+            <translation>Die Teile aufschreiben und die Zeit, in der der Abschnitt offen war.</translation>
+        </message>
+        <message>
+            <source>A nitrogen purge suffocates without warning, and so does CO2 lying in the housing.</source>
+            <translation>Eine Stickstoffspülung erstickt ohne Warnung, und CO2 im Gehäuse ebenso.</translation>
+        </message>
+        <message>
+            <source>Oil gives off CO2 on skin and eyes. Dry ice may sit behind the element.</source>
+            <translation>Öl gibt CO2 auf Haut und Augen ab. Hinter dem Einsatz kann Trockeneis sitzen.</translation>
+        </message>
+        <message>
+            <source>More than 15 minutes open: moisture, and a long evacuation.</source>
+            <translation>Mehr als 15 Minuten offen: Feuchte und ein langes Evakuieren.</translation>
+        </message>
+        <message>
+            <source>Parts replaced, with number and batch</source>
+            <translation>Ersetzte Teile, mit Nummer und Charge</translation>
+        </message>
+        <message>
+            <source>Minutes open to air</source>
+            <translation>Minuten zur Luft offen</translation>
+        </message>
+        <message>
+            <source>Oil removed and added, kg</source>
+            <translation>Öl entnommen und zugegeben, kg</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Schließen</translation>
+        </message>
+        <message>
+            <source>New gasket, bolts crosswise to their torque, caps on.</source>
+            <translation>Neue Dichtung, Schrauben über Kreuz mit ihrem Drehmoment, Kappen auf.</translation>
+        </message>
+        <message>
+            <source>Springs under covers: draw down evenly with the jacking bolts.</source>
+            <translation>Federn unter Deckeln: mit den Abdrückschrauben gleichmäßig anziehen.</translation>
+        </message>
+        <message>
+            <source>An old or frozen gasket is the next leak.</source>
+            <translation>Eine alte oder gefrorene Dichtung ist das nächste Leck.</translation>
+        </message>
+        <message>
+            <source>New gasket, torque crosswise</source>
+            <translation>Neue Dichtung, Drehmoment über Kreuz</translation>
+        </message>
+        <message>
+            <source>Standing-pressure test</source>
+            <translation>Standdruckprüfung</translation>
+        </message>
+        <message>
+            <source>Dry nitrogen through a regulator with a relief valve, or CO2 vapour: 5 bar, then 25, 50, 75, 100 % of the test pressure, 5 minutes each.</source>
+            <translation>Trockener Stickstoff über einen Druckminderer mit Sicherheitsventil, oder CO2-Dampf: 5 bar, dann 25, 50, 75, 100 % des Prüfdrucks, je 5 Minuten.</translation>
+        </message>
+        <message>
+            <source>Wait 15 to 30 minutes for the heat of compression, then record pressure and two clamps in the shade, 30 minutes at least.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>15 bis 30 Minuten auf die Verdichtungswärme warten, dann Druck und zwei Anlegefühler im Schatten aufzeichnen, mindestens 30 Minuten.</translation>
+        </message>
+        <message>
+            <source>Compressed nitrogen stores energy: nobody beside the section while it is raised.</source>
+            <translation>Verdichteter Stickstoff speichert Energie: niemand neben dem Abschnitt, während der Druck steigt.</translation>
+        </message>
+        <message>
+            <source>Never oxygen or air on oil.</source>
+            <translation>Nie Sauerstoff oder Luft auf Öl.</translation>
+        </message>
+        <message>
+            <source>Not above the rated pressure of the weakest part, and no steel below its minimum temperature under pressure.</source>
+            <translation>Nicht über den zulässigen Druck des schwächsten Teils, und kein Stahl unter seiner Mindesttemperatur unter Druck.</translation>
+        </message>
+        <message>
+            <source>Nitrogen asphyxiation: ventilate where it is let out.</source>
+            <translation>Erstickung durch Stickstoff: lüften, wo er austritt.</translation>
+        </message>
+        <message>
+            <source>Sun on the pipe: 10 K is 2 bar at 52 bar g. Without a clamp reading the test says nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sonne auf dem Rohr: 10 K sind 2 bar bei 52 bar g. Ohne Anlegefühler sagt die Prüfung nichts.</translation>
+        </message>
+        <message>
+            <source>Nitrogen leaks past a valve into the live side.</source>
+            <translation>Stickstoff entweicht durch ein Ventil in die Anlagenseite.</translation>
+        </message>
+        <message>
+            <source>Test pressure and gas</source>
+            <translation>Prüfdruck und Gas</translation>
+        </message>
+        <message>
+            <source>Not shown tight: find the leak, or hold longer with steadier temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Nicht als dicht gezeigt: das Leck suchen, oder länger bei ruhigerer Temperatur halten.</translation>
+        </message>
+        <message>
+            <source>Evacuate, then the vacuum-rise test</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>Evakuieren, dann die Vakuumanstiegsprüfung</translation>
+        </message>
+        <message>
+            <source>Let the nitrogen out, evacuate from both ends to 500 micron (67 Pa, 0.67 mbar) or less at the far end.</source>
+            <translation>Den Stickstoff ablassen, von beiden Enden auf 500 Mikron (67 Pa, 0,67 mbar) oder weniger am fernen Ende evakuieren.</translation>
+        </message>
+        <message>
+            <source>Shut the pump off and watch for 10 minutes: not above 1500 micron (200 Pa, 2 mbar).</source>
+            <translation>Die Pumpe abstellen und 10 Minuten beobachten: nicht über 1500 Mikron (200 Pa, 2 mbar).</translation>
+        </message>
+        <message>
+            <source>Nitrogen asphyxiation where it is let out.</source>
+            <translation>Erstickung durch Stickstoff, wo er austritt.</translation>
+        </message>
+        <message>
+            <source>Open nothing to a section at vacuum: it draws air, or pump oil.</source>
+            <translation>Zu einem Abschnitt im Vakuum nichts öffnen: er zieht Luft oder Pumpenöl.</translation>
+        </message>
+        <message>
+            <source>500 micron does not dry metal colder than about -24 degC: warm it first.</source>
+            <translation>500 Mikron trocknen kein Metall, das kälter als etwa -24 °C ist: zuerst erwärmen.</translation>
+        </message>
+        <message>
+            <source>A straight rise is a leak; a rise that levels at the water pressure of the coldest metal is moisture; a first rise that levels low and is smaller the second time is outgassing.</source>
+            <translation>Ein gerader Anstieg ist ein Leck; ein Anstieg, der beim Wasserdampfdruck des kältesten Metalls flach wird, ist Feuchte; ein erster Anstieg, der tief flach wird und beim zweiten Mal kleiner ist, ist Ausgasen.</translation>
+        </message>
+        <message>
+            <source>A hot-wire gauge is made for air: it shows water vapour up to twice too high.</source>
+            <translation>Ein Hitzdraht-Vakuummeter ist für Luft gemacht: es zeigt Wasserdampf bis zum Doppelten zu hoch.</translation>
+        </message>
+        <message>
+            <source>Leak, moisture or outgassing: see what the curve says, then evacuate again.</source>
+            <translation>Leck, Feuchte oder Ausgasen: sehen, was die Kurve sagt, dann erneut evakuieren.</translation>
+        </message>
+        <message>
+            <source>Break the vacuum with vapour</source>
+            <translation>Das Vakuum mit Dampf brechen</translation>
+        </message>
+        <message>
+            <source>CO2 VAPOUR into the section up to about 10 bar g, metal above its minimum temperature.</source>
+            <translation>CO2-DAMPF in den Abschnitt bis etwa 10 bar g, Metall über seiner Mindesttemperatur.</translation>
+        </message>
+        <message>
+            <source>No liquid before the pressure is well above the triple point.</source>
+            <translation>Keine Flüssigkeit, bevor der Druck weit über dem Tripelpunkt ist.</translation>
+        </message>
+        <message>
+            <source>Liquid into a vacuum is an instant snow plug and cold, brittle steel.</source>
+            <translation>Flüssigkeit in ein Vakuum ist sofort ein Schneepfropfen und kalter, spröder Stahl.</translation>
+        </message>
+        <message>
+            <source>No repressurising of steel below its minimum temperature.</source>
+            <translation>Keinen Druck auf Stahl unter seiner Mindesttemperatur geben.</translation>
+        </message>
+        <message>
+            <source>A cylinder with a dip tube gives liquid: check which one it is.</source>
+            <translation>Eine Flasche mit Tauchrohr gibt Flüssigkeit: prüfen, welche es ist.</translation>
+        </message>
+        <message>
+            <source>The wrong cylinder, or the liquid valve first.</source>
+            <translation>Die falsche Flasche, oder das Flüssigkeitsventil zuerst.</translation>
+        </message>
+        <message>
+            <source>Still too near the triple point for liquid: go on with vapour.</source>
+            <translation>Noch zu nah am Tripelpunkt für Flüssigkeit: mit Dampf weitermachen.</translation>
+        </message>
+        <message>
+            <source>Metal below its minimum temperature, or not known: warm it, give its minimum.</source>
+            <translation>Metall unter seiner Mindesttemperatur, oder nicht bekannt: erwärmen, die Mindesttemperatur angeben.</translation>
+        </message>
+        <message>
+            <source>Leak check</source>
+            <translation>Dichtheitsprüfung</translation>
+        </message>
+        <message>
+            <source>Bubbles or a CO2 leak detector on every joint, 10 minutes at 10 bar g, again at plant pressure.</source>
+            <translation>Blasen oder ein CO2-Lecksucher an jeder Verbindung, 10 Minuten bei 10 bar g, noch einmal bei Anlagendruck.</translation>
+        </message>
+        <message>
+            <source>Stay out of line with plugs and covers while the pressure goes up.</source>
+            <translation>Nicht in der Linie von Stopfen und Deckeln stehen, während der Druck steigt.</translation>
+        </message>
+        <message>
+            <source>A new molecular-sieve core takes up CO2 and pulls the pressure down for minutes: not a leak.</source>
+            <translation>Ein neuer Molekularsiebkern nimmt CO2 auf und zieht den Druck minutenlang herunter: kein Leck.</translation>
+        </message>
+        <message>
+            <source>Every opened joint checked, no leak found</source>
+            <translation>Jede geöffnete Verbindung geprüft, kein Leck gefunden</translation>
+        </message>
+        <message>
+            <source>Return to service</source>
+            <translation>Wieder in Betrieb nehmen</translation>
+        </message>
+        <message>
+            <source>Crack the vapour or outlet side first, let it equalise slowly, then liquid.</source>
+            <translation>Zuerst die Dampf- oder Auslassseite leicht öffnen, langsam ausgleichen lassen, dann Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Take off locks and tags in reverse order, reopen relief isolations, caps on.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Schlösser und Schilder in umgekehrter Reihenfolge abnehmen, Absperrungen vor Sicherheitsventilen öffnen, Kappen auf.</translation>
+        </message>
+        <message>
+            <source>Liquid into a warm section can raise the pressure above its rating.</source>
+            <translation>Flüssigkeit in einem warmen Abschnitt kann den Druck über den zulässigen heben.</translation>
+        </message>
+        <message>
+            <source>Liquid hammer: slowly.</source>
+            <translation>Flüssigkeitsschlag: langsam.</translation>
+        </message>
+        <message>
+            <source>A relief isolation stays shut, a lock is forgotten.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Eine Absperrung vor einem Sicherheitsventil bleibt zu, ein Schloss wird vergessen.</translation>
+        </message>
+        <message>
+            <source>All locks and tags taken off in reverse order</source>
+            <translation>Alle Schlösser und Schilder in umgekehrter Reihenfolge abgenommen</translation>
+        </message>
+        <message>
+            <source>Relief isolations open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Absperrungen vor Sicherheitsventilen offen</translation>
+        </message>
+        <message>
+            <source>CO2 charged, kg, kind (new, reused, recycled) and source</source>
+            <translation>CO2 gefüllt, kg, Art (neu, wiederverwendet, aufbereitet) und Herkunft</translation>
+        </message>
+        <message>
+            <source>Record and sign</source>
+            <translation>Aufzeichnen und unterschreiben</translation>
+        </message>
+        <message>
+            <source>Read the report, add what is missing, sign: the person who did it and the supervisor.</source>
+            <translation>Den Bericht lesen, Fehlendes ergänzen, unterschreiben: wer es getan hat, und die Aufsicht.</translation>
+        </message>
+        <message>
+            <source>Deviations told in the canteen instead of in the record.</source>
+            <translation>Abweichungen, die in der Kantine erzählt werden statt im Protokoll.</translation>
+        </message>
     </context>
 </TS>

@@ -2360,5 +2360,963 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
             <translation>Siga esperando hasta {pressure}: dos presiones distinguen líquido de paso por una válvula.</translation>
         </message>
+        <message>
+            <source>pressure</source>
+            <translation>presión</translation>
+        </message>
+        <message>
+            <source>pressure above the triple point</source>
+            <translation>presión sobre el punto triple</translation>
+        </message>
+        <message>
+            <source>pressure above the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>presión sobre la presión de parada</translation>
+        </message>
+        <message>
+            <source>pressure rise</source>
+            <translation>subida de presión</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>temperatura del tubo</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>temperatura superior</translation>
+        </message>
+        <message>
+            <source>ambient temperature</source>
+            <translation>temperatura ambiente</translation>
+        </message>
+        <message>
+            <source>coldest clamp above the metal's minimum</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>sonda de pinza más fría sobre el mínimo del metal</translation>
+        </message>
+        <message>
+            <source>lowest clamp above saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>sonda de pinza más baja sobre la saturación</translation>
+        </message>
+        <message>
+            <source>CO2 in the air</source>
+            <translation>CO2 en el aire</translation>
+        </message>
+        <message>
+            <source>gauge open to air off zero by</source>
+            <translation>desvío del cero del manómetro al aire</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>vacío</translation>
+        </message>
+        <message>
+            <source>hold running</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>espera en curso</translation>
+        </message>
+        <message>
+            <source>latest holds in a row that show vapour only</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>últimas esperas seguidas que muestran solo vapor</translation>
+        </message>
+        <message>
+            <source>latest low hold rules dry ice out</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>la última espera a baja presión descarta hielo seco</translation>
+        </message>
+        <message>
+            <source>standing-pressure test says tight</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>la prueba de presión en reposo dice estanco</translation>
+        </message>
+        <message>
+            <source>vacuum-rise test says tight and dry</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>la prueba de subida de vacío dice estanco y seco</translation>
+        </message>
+        <message>
+            <source>, steady for {time}</source>
+            <translation>, estable durante {time}</translation>
+        </message>
+        <message>
+            <source>at least {value}</source>
+            <translation>al menos {value}</translation>
+        </message>
+        <message>
+            <source>at most {value}</source>
+            <translation>como mucho {value}</translation>
+        </message>
+        <message>
+            <source>{low} and {high}</source>
+            <translation>{low} y {high}</translation>
+        </message>
+        <message>
+            <source>write down: {what}</source>
+            <translation>anote: {what}</translation>
+        </message>
+        <message>
+            <source>still shut on the isolation list: {valves}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>aún cerradas en la lista de aislamiento: {valves}</translation>
+        </message>
+        <message>
+            <source>the isolation list is empty: name each valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>la lista de aislamiento está vacía: nombre cada válvula</translation>
+        </message>
+        <message>
+            <source>Simulated readings: this job is practice and can't be signed.</source>
+            <translation>Lecturas simuladas: este trabajo es práctica y no se puede firmar.</translation>
+        </message>
+        <message>
+            <source>give the name of the person who does this</source>
+            <translation>indique el nombre de la persona que lo hace</translation>
+        </message>
+        <message>
+            <source>too long: {most} characters at most</source>
+            <translation>demasiado largo: {most} caracteres como mucho</translation>
+        </message>
+        <message>
+            <source>that confirmation belongs to a later step</source>
+            <translation>esa confirmación es de un paso posterior</translation>
+        </message>
+        <message>
+            <source>write something, or leave the entry alone</source>
+            <translation>escriba algo, o deje el campo</translation>
+        </message>
+        <message>
+            <source>name the valve</source>
+            <translation>nombre la válvula</translation>
+        </message>
+        <message>
+            <source>{quantity}: must come from readings here</source>
+            <translation>{quantity}: aquí debe venir de lecturas</translation>
+        </message>
+        <message>
+            <source>{value} does not meet: {condition}</source>
+            <translation>{value} no cumple: {condition}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to do</source>
+            <translation>el trabajo ha terminado; no queda nada por hacer</translation>
+        </message>
+        <message>
+            <source>not yet: {lacks}</source>
+            <translation>todavía no: {lacks}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to skip</source>
+            <translation>el trabajo ha terminado; no queda nada por omitir</translation>
+        </message>
+        <message>
+            <source>'{step}' can't be skipped</source>
+            <translation>«{step}» no se puede omitir</translation>
+        </message>
+        <message>
+            <source>write something</source>
+            <translation>escriba algo</translation>
+        </message>
+        <message>
+            <source>give a reason</source>
+            <translation>indique un motivo</translation>
+        </message>
+        <message>
+            <source>no venting yet: {lacks}</source>
+            <translation>aún no ventee: {lacks}</translation>
+        </message>
+        <message>
+            <source>Close the vent until this is confirmed again.</source>
+            <translation>Cierre el venteo hasta que se confirme otra vez.</translation>
+        </message>
+        <message>
+            <source>Left out before the joint is broken: {steps}</source>
+            <translation>Omitido antes de abrir la junta: {steps}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Steps</name>
+        <message>
+            <source>Open a CO2 section for work and return it to service</source>
+            <translation>Abrir un tramo de CO2 para trabajar y devolverlo al servicio</translation>
+        </message>
+        <message>
+            <source>Plan and brief</source>
+            <translation>Planificar e informar</translation>
+        </message>
+        <message>
+            <source>Mark the section on the drawing: every valve, check valve, solenoid, regulator, relief valve, low point, top vent and oil pocket.</source>
+            <translation>Marque el tramo en el plano: cada válvula, antirretorno, solenoide, regulador, válvula de alivio, punto bajo, venteo superior y bolsa de aceite.</translation>
+        </message>
+        <message>
+            <source>Run the plan: charge, stop pressure for this altitude and gauge, room concentration if all of it is let out.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Calcule el plan: carga, presión de parada para esta altitud y manómetro, concentración en la sala si sale todo.</translation>
+        </message>
+        <message>
+            <source>Agree who watches the gauge, who works the valve, the way out and the hand signals.</source>
+            <translation>Acuerde quién vigila el manómetro, quién maneja la válvula, la salida y las señas.</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can't see them. Plan a bleed for each.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Las cavidades y bolsas de antirretornos son volúmenes atrapados propios: el manómetro no los ve. Prevea una purga para cada uno.</translation>
+        </message>
+        <message>
+            <source>The relief path must not be isolated with the section. Find the relief valve of this section and keep its way open.</source>
+            <translation>La vía de alivio no debe aislarse con el tramo. Localice la válvula de alivio de este tramo y mantenga su vía abierta.</translation>
+        </message>
+        <message>
+            <source>Liquid shut between two valves rises by 7 to 16 bar per kelvin.</source>
+            <translation>El líquido encerrado entre dos válvulas sube de 7 a 16 bar por kelvin.</translation>
+        </message>
+        <message>
+            <source>A solenoid and a check valve in a row hide a trapped volume that nobody marked.</source>
+            <translation>Un solenoide y un antirretorno en serie esconden un volumen atrapado que nadie marcó.</translation>
+        </message>
+        <message>
+            <source>The relief valve sits on the other side of a valve that will be shut.</source>
+            <translation>La válvula de alivio está al otro lado de una válvula que se va a cerrar.</translation>
+        </message>
+        <message>
+            <source>Permit number</source>
+            <translation>Número de permiso</translation>
+        </message>
+        <message>
+            <source>Heaters, fans and defrost on this section, and how they are locked off</source>
+            <translation>Resistencias, ventiladores y desescarche de este tramo, y cómo están bloqueados</translation>
+        </message>
+        <message>
+            <source>Isolate, lock and tag</source>
+            <translation>Aislar, bloquear y etiquetar</translation>
+        </message>
+        <message>
+            <source>Lock off pump, compressor, fans, heaters and hot-gas defrost.</source>
+            <translation>Bloquee bomba, compresor, ventiladores, resistencias y desescarche por gas caliente.</translation>
+        </message>
+        <message>
+            <source>Shut the liquid supply valve first, let the plant pull the section down, then shut the outlet. Never shut both ends on liquid.</source>
+            <translation>Cierre primero la válvula de líquido, deje que la planta vacíe el tramo y cierre luego la salida. Nunca cierre ambos extremos con líquido.</translation>
+        </message>
+        <message>
+            <source>Write down each valve by name, lock it, tag it.</source>
+            <translation>Anote cada válvula por su nombre, bloquéela, etiquétela.</translation>
+        </message>
+        <message>
+            <source>A relief path must not be isolated with the section.</source>
+            <translation>Una vía de alivio no debe aislarse con el tramo.</translation>
+        </message>
+        <message>
+            <source>Stepper and solenoid valves hold in one direction only: shut the hand valve as well.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Las válvulas paso a paso y solenoides retienen en un solo sentido: cierre también la válvula manual.</translation>
+        </message>
+        <message>
+            <source>If the pressure rises faster than 2 bar/min or passes 0.9 of the rated pressure, open the vent at once.</source>
+            <translation>Si la presión sube más de 2 bar/min o pasa de 0,9 de la presión admisible, abra el venteo de inmediato.</translation>
+        </message>
+        <message>
+            <source>Trapped liquid bursts a gasket within minutes; a gauge outside that pocket shows nothing.</source>
+            <translation>El líquido atrapado revienta una junta en minutos; un manómetro fuera de esa bolsa no muestra nada.</translation>
+        </message>
+        <message>
+            <source>A defrost or a controller opens a valve while the section is being vented.</source>
+            <translation>Un desescarche o un controlador abre una válvula mientras se ventea el tramo.</translation>
+        </message>
+        <message>
+            <source>Every valve on the isolation list is shut, locked and tagged</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Todas las válvulas de la lista de aislamiento están cerradas, bloqueadas y etiquetadas</translation>
+        </message>
+        <message>
+            <source>The section's relief path is not isolated with the section</source>
+            <translation>La vía de alivio del tramo no está aislada con el tramo</translation>
+        </message>
+        <message>
+            <source>Prove the isolation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Comprobar el aislamiento</translation>
+        </message>
+        <message>
+            <source>Watch the pressure for 2 to 5 minutes with the clamp reading.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Vigile la presión de 2 a 5 minutos con la sonda de pinza puesta.</translation>
+        </message>
+        <message>
+            <source>Pressure that follows the metal: tight. A straight rise that ignores the temperature: a supply valve passes.</source>
+            <translation>Presión que sigue al metal: estanco. Una subida recta que ignora la temperatura: una válvula de alimentación deja pasar.</translation>
+        </message>
+        <message>
+            <source>A valve that passes refills the section while the cover is off: double block and bleed, or stop the job.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Una válvula que deja pasar vuelve a llenar el tramo con la tapa quitada: doble bloqueo y purga, o pare el trabajo.</translation>
+        </message>
+        <message>
+            <source>0.1 g/s past a supply valve looks like liquid boiling in a 10 litre section.</source>
+            <translation>0,1 g/s por una válvula de alimentación parece líquido hirviendo en un tramo de 10 litros.</translation>
+        </message>
+        <message>
+            <source>No closed time was seen: check that the readings arrive and that the vent is shut.</source>
+            <translation>No se vio tiempo cerrado: compruebe que llegan lecturas y que el venteo está cerrado.</translation>
+        </message>
+        <message>
+            <source>The pressure keeps rising: open the vent, find the valve that passes.</source>
+            <translation>La presión sigue subiendo: abra el venteo, busque la válvula que deja pasar.</translation>
+        </message>
+        <message>
+            <source>People, air and hose</source>
+            <translation>Personas, aire y manguera</translation>
+        </message>
+        <message>
+            <source>Go through the five points on the spot, with the second person present.</source>
+            <translation>Repase los cinco puntos en el lugar, con la segunda persona presente.</translation>
+        </message>
+        <message>
+            <source>Tie the hose down at its end and every metre. Bond it: blown snow charges it.</source>
+            <translation>Sujete la manguera en su extremo y cada metro. Conéctela a tierra: la nieve soplada la carga.</translation>
+        </message>
+        <message>
+            <source>An oxygen alarm is not a CO2 alarm: at 40 000 ppm CO2 it still reads 20.1 %, above its 19.5 % alarm.</source>
+            <translation>Una alarma de oxígeno no es una alarma de CO2: con 40 000 ppm de CO2 aún marca 20,1 %, sobre su alarma de 19,5 %.</translation>
+        </message>
+        <message>
+            <source>Cold CO2 is over twice as heavy as air: it lies in pits, wells and docks and runs down stairs.</source>
+            <translation>El CO2 frío pesa más del doble que el aire: se queda en fosos, pozos y muelles y baja por escaleras.</translation>
+        </message>
+        <message>
+            <source>No flame and no heat gun on a closed section; no spark near a snow jet.</source>
+            <translation>Ni llama ni pistola de calor en un tramo cerrado; ninguna chispa cerca de un chorro de nieve.</translation>
+        </message>
+        <message>
+            <source>A loose hose whips: 140 N of thrust from a 6.3 mm bore at 35 bar g.</source>
+            <translation>Una manguera suelta da latigazos: 140 N de empuje por un orificio de 6,3 mm a 35 bar g.</translation>
+        </message>
+        <message>
+            <source>The wind takes the cloud to an air intake or under a door.</source>
+            <translation>El viento lleva la nube a una toma de aire o por debajo de una puerta.</translation>
+        </message>
+        <message>
+            <source>CO2 meter on at the breathing zone, and low spots measured (an oxygen alarm is not a CO2 meter)</source>
+            <translation>Medidor de CO2 encendido a la altura de la respiración y puntos bajos medidos (una alarma de oxígeno no es un medidor de CO2)</translation>
+        </message>
+        <message>
+            <source>Second person in sight, knows the way out and does not come in after anybody without breathing apparatus</source>
+            <translation>Segunda persona a la vista, conoce la salida y no entra a buscar a nadie sin equipo de respiración</translation>
+        </message>
+        <message>
+            <source>Hose tied down at its end and every metre, and bonded</source>
+            <translation>Manguera sujeta en su extremo y cada metro, y conectada a tierra</translation>
+        </message>
+        <message>
+            <source>Outlet away from air intakes, pits, doors and people</source>
+            <translation>Salida lejos de tomas de aire, fosos, puertas y personas</translation>
+        </message>
+        <message>
+            <source>Face, hand and ear protection on</source>
+            <translation>Protección de cara, manos y oídos puesta</translation>
+        </message>
+        <message>
+            <source>The air is above 5000 ppm or nobody measured it: leave, ventilate, find out why.</source>
+            <translation>El aire pasa de 5000 ppm o nadie lo midió: salga, ventile, averigüe por qué.</translation>
+        </message>
+        <message>
+            <source>Connect the gauge and check its zero</source>
+            <translation>Conectar el manómetro y revisar su cero</translation>
+        </message>
+        <message>
+            <source>Connect gauges and vent at the top, vapour port. Take out core depressors, check-valve couplers and sight strainers.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Conecte manómetros y venteo arriba, en la toma de vapor. Quite depresores, acoples con antirretorno y filtros de visor.</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air once, note what it shows, give the altitude or the barometer.</source>
+            <translation>Abra una vez el manómetro al aire, anote lo que marca, indique la altitud o el barómetro.</translation>
+        </message>
+        <message>
+            <source>Purge the hose with the section's own vapour and see both gauges move when the valve is cracked.</source>
+            <translation>Purgue la manguera con el propio vapor del tramo y vea moverse ambos manómetros al entreabrir la válvula.</translation>
+        </message>
+        <message>
+            <source>Throttle at the open end. Anything narrower downstream is where a plug forms.</source>
+            <translation>Estrangule en el extremo abierto. Donde haya algo más estrecho después se forma un tapón.</translation>
+        </message>
+        <message>
+            <source>A gauge that shows 0.3 bar too much at 2000 m leaves half of the margin.</source>
+            <translation>Un manómetro que marca 0,3 bar de más a 2000 m deja la mitad del margen.</translation>
+        </message>
+        <message>
+            <source>Keep out of line with plugs, caps and covers.</source>
+            <translation>Fuera de la línea de tapones, caperuzas y tapas.</translation>
+        </message>
+        <message>
+            <source>A coupler with a check valve becomes the plug.</source>
+            <translation>Un acople con antirretorno se convierte en el tapón.</translation>
+        </message>
+        <message>
+            <source>The gauge's own valve is shut: a perfectly quiet trace that means nothing.</source>
+            <translation>La válvula del propio manómetro está cerrada: una traza muy quieta que no significa nada.</translation>
+        </message>
+        <message>
+            <source>The gauge was seen to move when the valve was cracked</source>
+            <translation>Se vio moverse el manómetro al entreabrir la válvula</translation>
+        </message>
+        <message>
+            <source>Zero not noted or off by more than 0.1 bar: change the gauge.</source>
+            <translation>Cero sin anotar o desviado más de 0,1 bar: cambie el manómetro.</translation>
+        </message>
+        <message>
+            <source>Vent vapour down to the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Ventear vapor hasta la presión de parada</translation>
+        </message>
+        <message>
+            <source>Vent from the top, slowly: 1 to 2 bar/min over the last 10 bar, one minute pauses at 20, 15, 10 and 7 bar g.</source>
+            <translation>Ventee desde arriba, despacio: de 1 a 2 bar/min en los últimos 10 bar, con pausas de un minuto a 20, 15, 10 y 7 bar g.</translation>
+        </message>
+        <message>
+            <source>Close at the stop pressure on the screen. It holds the altitude, the gauge class and the zero.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Cierre a la presión de parada de la pantalla. Incluye la altitud, la clase del manómetro y el cero.</translation>
+        </message>
+        <message>
+            <source>Stand out of line with plug, cap, cover and hose end.</source>
+            <translation>Póngase fuera de la línea de tapón, caperuza, tapa y extremo de manguera.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug, and never heat the middle of one: there is pressure on both sides.</source>
+            <translation>Nunca golpee un tapón ni caliente su centro: hay presión a ambos lados.</translation>
+        </message>
+        <message>
+            <source>Venting liquid from a low drain makes snow in the pipe at the outlet.</source>
+            <translation>Ventear líquido por un drenaje bajo hace nieve en el tubo de salida.</translation>
+        </message>
+        <message>
+            <source>No repressurising of steel that is below its minimum temperature.</source>
+            <translation>No vuelva a presurizar acero por debajo de su temperatura mínima.</translation>
+        </message>
+        <message>
+            <source>The pressure stalls although flow is heard: liquid boils. It stalls and the flow stops: a plug, or the triple point shelf.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>La presión se detiene aunque se oye flujo: hierve líquido. Se detiene y el flujo cesa: un tapón, o el escalón del punto triple.</translation>
+        </message>
+        <message>
+            <source>Snow blocks the outlet and lets go later.</source>
+            <translation>La nieve tapa la salida y se suelta más tarde.</translation>
+        </message>
+        <message>
+            <source>Still well above the stop pressure: a plug, much liquid, or a supply valve that passes.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Aún muy por encima de la presión de parada: un tapón, mucho líquido o una válvula de alimentación que deja pasar.</translation>
+        </message>
+        <message>
+            <source>Hold tests: is there liquid left?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Pruebas de espera: ¿queda líquido?</translation>
+        </message>
+        <message>
+            <source>Shut the vent, leave everything still, at least 10 minutes.</source>
+            <translation>Cierre el venteo, no toque nada, al menos 10 minutos.</translation>
+        </message>
+        <message>
+            <source>A rise that goes on straight: liquid, a passing valve or oil. Warm the low points with air, vent in bursts back to the stop pressure, never lower.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Una subida que sigue recta: líquido, una válvula que deja pasar o aceite. Caliente los puntos bajos con aire, ventee a ráfagas hasta la presión de parada, nunca más abajo.</translation>
+        </message>
+        <message>
+            <source>Repeat until two holds in a row show vapour only, with the lowest clamp at least 5 K above saturation. The prompt may already allow more after one: this job asks for the second.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Repita hasta que dos esperas seguidas muestren solo vapor, con la sonda de pinza más baja al menos 5 K sobre la saturación. La indicación puede permitir más tras una: este trabajo pide la segunda.</translation>
+        </message>
+        <message>
+            <source>The first minute of a rise is gas warming in every case. The late slope and the repeat tell.</source>
+            <translation>El primer minuto de una subida es siempre gas que se calienta. Deciden la pendiente tardía y la repetición.</translation>
+        </message>
+        <message>
+            <source>Flat is not empty: cold metal gives no heat, a shut gauge valve gives no movement.</source>
+            <translation>Plano no es vacío: el metal frío no da calor, una válvula de manómetro cerrada no da movimiento.</translation>
+        </message>
+        <message>
+            <source>No flame, no heat gun on a closed section.</source>
+            <translation>Ni llama ni pistola de calor en un tramo cerrado.</translation>
+        </message>
+        <message>
+            <source>A novice reads the first rise as liquid, or a slow large section as empty.</source>
+            <translation>Un novato toma la primera subida por líquido, o un tramo grande y lento por vacío.</translation>
+        </message>
+        <message>
+            <source>A drier core holds liquid, oil gives off gas for an hour.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>El núcleo de un secador retiene líquido, el aceite suelta gas durante una hora.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there or the holds can't show that it is gone: warm the low points, or look for a passing valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún hay líquido o las esperas no pueden mostrar que se fue: caliente los puntos bajos, o busque una válvula que deja pasar.</translation>
+        </message>
+        <message>
+            <source>The metal is as cold as the liquid would be: such a hold can't show liquid. Warm it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>El metal está tan frío como estaría el líquido: una espera así no puede mostrar líquido. Caliéntelo.</translation>
+        </message>
+        <message>
+            <source>Two-pressure hold, where a valve may pass</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espera a dos presiones, donde una válvula puede dejar pasar</translation>
+        </message>
+        <message>
+            <source>Hold again from about 10 bar g.</source>
+            <translation>Espere otra vez desde unos 10 bar g.</translation>
+        </message>
+        <message>
+            <source>The same slope at both pressures: a valve passes. A smaller slope at the higher pressure: liquid.</source>
+            <translation>La misma pendiente a ambas presiones: una válvula deja pasar. Menor pendiente a la presión más alta: líquido.</translation>
+        </message>
+        <message>
+            <source>A passing valve fills the section again while people work at it.</source>
+            <translation>Una válvula que deja pasar vuelve a llenar el tramo mientras se trabaja en él.</translation>
+        </message>
+        <message>
+            <source>Skipped, and the section comes up with the cover off.</source>
+            <translation>Se omitió, y el tramo sube con la tapa quitada.</translation>
+        </message>
+        <message>
+            <source>The section was not held near 10 bar g: do so, or skip this step and say why.</source>
+            <translation>El tramo no se mantuvo cerca de 10 bar g: hágalo, u omita este paso y diga por qué.</translation>
+        </message>
+        <message>
+            <source>Through the triple point</source>
+            <translation>Pasar por el punto triple</translation>
+        </message>
+        <message>
+            <source>One calm pull from the stop pressure to 1 bar g, watching the local triple point on the screen.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Una bajada tranquila de la presión de parada a 1 bar g, vigilando el punto triple local en la pantalla.</translation>
+        </message>
+        <message>
+            <source>A shelf there means liquid was left and is freezing now: close, stop, treat it as dry ice.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Un escalón ahí significa que quedó líquido y ahora se congela: cierre, pare, trátelo como hielo seco.</translation>
+        </message>
+        <message>
+            <source>Never shut a section on snow: 1 kg closed in 10 litres ends at about 41 bar a at 20 degC.</source>
+            <translation>Nunca cierre un tramo con nieve: 1 kg encerrado en 10 litros acaba en unos 41 bar a a 20 °C.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug.</source>
+            <translation>Nunca golpee un tapón.</translation>
+        </message>
+        <message>
+            <source>63 % of the liquid at the shelf becomes snow and holds the job up for hours.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, shelf</translatorcomment>
+            <translation>El 63 % del líquido en el escalón se hace nieve y retrasa el trabajo horas.</translation>
+        </message>
+        <message>
+            <source>No hold says vapour only: do not go below the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Ninguna espera dice solo vapor: no baje de la presión de parada.</translation>
+        </message>
+        <message>
+            <source>The pressure does not come down: a shelf, a plug or a valve that passes.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>La presión no baja: un escalón, un tapón o una válvula que deja pasar.</translation>
+        </message>
+        <message>
+            <source>Hold at low pressure for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Esperar a baja presión por hielo seco</translation>
+        </message>
+        <message>
+            <source>Shut the vent near 1 bar g for at least 10 minutes. No time alone ends this hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Cierre el venteo cerca de 1 bar g al menos 10 minutos. Ningún tiempo por sí solo termina esta espera.</translation>
+        </message>
+        <message>
+            <source>A rise to the local triple point that stays there is dry ice. Leave it vented and let it warm.</source>
+            <translation>Una subida hasta el punto triple local que se queda ahí es hielo seco. Deje el venteo abierto y que se caliente.</translation>
+        </message>
+        <message>
+            <source>Never shut a section on snow and walk away.</source>
+            <translation>Nunca cierre un tramo con nieve y se marche.</translation>
+        </message>
+        <message>
+            <source>A gauge at zero is not proof: snow at -78.5 degC sits at 0 bar g.</source>
+            <translation>Un manómetro a cero no es prueba: la nieve a -78,5 °C está a 0 bar g.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug; keep out of line with it.</source>
+            <translation>Nunca golpee un tapón; póngase fuera de su línea.</translation>
+        </message>
+        <message>
+            <source>The pressure stops at 4.2 bar g and somebody calls it stable.</source>
+            <translation>La presión se para en 4,2 bar g y alguien lo llama estable.</translation>
+        </message>
+        <message>
+            <source>Dry ice is not ruled out: leave it vented, warm the metal, hold again.</source>
+            <translation>No se descarta hielo seco: deje el venteo abierto, caliente el metal, espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Zero, bleeds open at both ends</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Cero, purgas abiertas en ambos extremos</translation>
+        </message>
+        <message>
+            <source>Vent to zero. Open the bleeds at BOTH ends and leave them open.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Ventee a cero. Abra las purgas en AMBOS extremos y déjelas abiertas.</translation>
+        </message>
+        <message>
+            <source>Shut them for 5 minutes once more, see no rise, then open them again.</source>
+            <translation>Ciérrelas 5 minutos una vez más, vea que no sube, y vuelva a abrirlas.</translation>
+        </message>
+        <message>
+            <source>A plug between gauge and section keeps pressure in while the gauge shows zero.</source>
+            <translation>Un tapón entre manómetro y tramo guarda presión mientras el manómetro marca cero.</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets: bleed each one.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Cavidades y bolsas de antirretornos: purgue cada una.</translation>
+        </message>
+        <message>
+            <source>A dial gauge is least to be trusted at zero: it may rest on a stop pin.</source>
+            <translation>De un manómetro de aguja hay que fiarse menos en cero: puede apoyarse en un tope.</translation>
+        </message>
+        <message>
+            <source>One bleed only: pressure is left behind a shut strainer valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed, strainer</translatorcomment>
+            <translation>Una sola purga: queda presión tras una válvula de filtro cerrada.</translation>
+        </message>
+        <message>
+            <source>Bleed at the first end open, seen and heard to pass freely</source>
+            <translation>Purga del primer extremo abierta, vista y oída pasar libre</translation>
+        </message>
+        <message>
+            <source>Bleed at the second end open, seen and heard to pass freely</source>
+            <translation>Purga del segundo extremo abierta, vista y oída pasar libre</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets on the list bled, or none on this section</source>
+            <translation>Cavidades y bolsas de antirretornos de la lista purgadas, o ninguna en este tramo</translation>
+        </message>
+        <message>
+            <source>The pressure comes back: return to the hold tests.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>La presión vuelve: regrese a las pruebas de espera.</translation>
+        </message>
+        <message>
+            <source>Warm through</source>
+            <translation>Calentar del todo</translation>
+        </message>
+        <message>
+            <source>With the bleeds open, let the metal come up above 0 degC, better above the dew point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Con las purgas abiertas, deje que el metal pase de 0 °C, mejor del punto de rocío.</translation>
+        </message>
+        <message>
+            <source>Skin sticks to cold metal. No flame.</source>
+            <translation>La piel se pega al metal frío. Sin llama.</translation>
+        </message>
+        <message>
+            <source>Wet air freezes inside and comes back as moisture in the vacuum test.</source>
+            <translation>El aire húmedo se congela dentro y vuelve como humedad en la prueba de vacío.</translation>
+        </message>
+        <message>
+            <source>The metal stays cold: dry ice or liquid close by, or skip this step and say why.</source>
+            <translation>El metal sigue frío: hielo seco o líquido cerca, u omita este paso y diga por qué.</translation>
+        </message>
+        <message>
+            <source>Break the joint</source>
+            <translation>Abrir la junta</translation>
+        </message>
+        <message>
+            <source>Stand beside the cover's axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
+            <translation>Póngase al lado del eje de la tapa. Afloje primero los tornillos lejanos, despegue la junta, espere, deje dos tornillos hasta que esté suelta.</translation>
+        </message>
+        <message>
+            <source>Springs under covers: use the long jacking bolts.</source>
+            <translation>Muelles bajo tapas: use los tornillos extractores largos.</translation>
+        </message>
+        <message>
+            <source>A hiss: tighten again and go back to the low pressure hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Un silbido: apriete de nuevo y vuelva a la espera a baja presión.</translation>
+        </message>
+        <message>
+            <source>Out of line with plug and cover. 0.5 bar g on a 78 mm cover is 240 N.</source>
+            <translation>Fuera de la línea de tapón y tapa. 0,5 bar g en una tapa de 78 mm son 240 N.</translation>
+        </message>
+        <message>
+            <source>Stored force of springs under covers.</source>
+            <translation>Fuerza almacenada de muelles bajo tapas.</translation>
+        </message>
+        <message>
+            <source>CO2 lies in the housing: no face in it. CO2 meter stays on.</source>
+            <translation>Hay CO2 en la carcasa: no meta la cara. El medidor de CO2 sigue encendido.</translation>
+        </message>
+        <message>
+            <source>Residual pressure, a spring, or snow behind the element.</source>
+            <translation>Presión residual, un muelle o nieve detrás del elemento.</translation>
+        </message>
+        <message>
+            <source>The supervisor has read the holds and agrees to the work (never one person alone)</source>
+            <translation>El supervisor ha leído las esperas y aprueba el trabajo (nunca una persona sola)</translation>
+        </message>
+        <message>
+            <source>Both bleeds are still open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Ambas purgas siguen abiertas</translation>
+        </message>
+        <message>
+            <source>The air is above 5000 ppm or nobody measured it: leave, ventilate.</source>
+            <translation>El aire pasa de 5000 ppm o nadie lo midió: salga, ventile.</translation>
+        </message>
+        <message>
+            <source>Do the work</source>
+            <translation>Hacer el trabajo</translation>
+        </message>
+        <message>
+            <source>Change element or core quickly; a drier core stays sealed until it is fitted. Catch the oil, cap openings.</source>
+            <translation>Cambie rápido el elemento o núcleo; un núcleo secador sigue sellado hasta montarlo. Recoja el aceite, tape las aberturas.</translation>
+        </message>
+        <message>
+            <source>Write down the parts and the time that the section was open.</source>
+            <translation>Anote las piezas y el tiempo que el tramo estuvo abierto.</translation>
+        </message>
+        <message>
+            <source>A nitrogen purge suffocates without warning, and so does CO2 lying in the housing.</source>
+            <translation>Una purga con nitrógeno asfixia sin aviso, y también el CO2 en la carcasa.</translation>
+        </message>
+        <message>
+            <source>Oil gives off CO2 on skin and eyes. Dry ice may sit behind the element.</source>
+            <translation>El aceite suelta CO2 en piel y ojos. Puede haber hielo seco detrás del elemento.</translation>
+        </message>
+        <message>
+            <source>More than 15 minutes open: moisture, and a long evacuation.</source>
+            <translation>Más de 15 minutos abierto: humedad y un vacío largo.</translation>
+        </message>
+        <message>
+            <source>Parts replaced, with number and batch</source>
+            <translation>Piezas cambiadas, con número y lote</translation>
+        </message>
+        <message>
+            <source>Minutes open to air</source>
+            <translation>Minutos abierto al aire</translation>
+        </message>
+        <message>
+            <source>Oil removed and added, kg</source>
+            <translation>Aceite retirado y añadido, kg</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Cerrar</translation>
+        </message>
+        <message>
+            <source>New gasket, bolts crosswise to their torque, caps on.</source>
+            <translation>Junta nueva, tornillos en cruz a su par, caperuzas puestas.</translation>
+        </message>
+        <message>
+            <source>Springs under covers: draw down evenly with the jacking bolts.</source>
+            <translation>Muelles bajo tapas: apriete por igual con los tornillos extractores.</translation>
+        </message>
+        <message>
+            <source>An old or frozen gasket is the next leak.</source>
+            <translation>Una junta vieja o congelada es la próxima fuga.</translation>
+        </message>
+        <message>
+            <source>New gasket, torque crosswise</source>
+            <translation>Junta nueva, par en cruz</translation>
+        </message>
+        <message>
+            <source>Standing-pressure test</source>
+            <translation>Prueba de presión en reposo</translation>
+        </message>
+        <message>
+            <source>Dry nitrogen through a regulator with a relief valve, or CO2 vapour: 5 bar, then 25, 50, 75, 100 % of the test pressure, 5 minutes each.</source>
+            <translation>Nitrógeno seco por un regulador con válvula de alivio, o vapor de CO2: 5 bar, luego 25, 50, 75, 100 % de la presión de prueba, 5 minutos cada uno.</translation>
+        </message>
+        <message>
+            <source>Wait 15 to 30 minutes for the heat of compression, then record pressure and two clamps in the shade, 30 minutes at least.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Espere de 15 a 30 minutos por el calor de compresión, luego registre la presión y dos sondas de pinza a la sombra, al menos 30 minutos.</translation>
+        </message>
+        <message>
+            <source>Compressed nitrogen stores energy: nobody beside the section while it is raised.</source>
+            <translation>El nitrógeno comprimido almacena energía: nadie junto al tramo mientras sube.</translation>
+        </message>
+        <message>
+            <source>Never oxygen or air on oil.</source>
+            <translation>Nunca oxígeno ni aire sobre aceite.</translation>
+        </message>
+        <message>
+            <source>Not above the rated pressure of the weakest part, and no steel below its minimum temperature under pressure.</source>
+            <translation>No por encima de la presión admisible de la parte más débil, y ningún acero bajo su temperatura mínima con presión.</translation>
+        </message>
+        <message>
+            <source>Nitrogen asphyxiation: ventilate where it is let out.</source>
+            <translation>Asfixia por nitrógeno: ventile donde se suelta.</translation>
+        </message>
+        <message>
+            <source>Sun on the pipe: 10 K is 2 bar at 52 bar g. Without a clamp reading the test says nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sol en el tubo: 10 K son 2 bar a 52 bar g. Sin lectura de una sonda de pinza la prueba no dice nada.</translation>
+        </message>
+        <message>
+            <source>Nitrogen leaks past a valve into the live side.</source>
+            <translation>El nitrógeno pasa por una válvula al lado vivo.</translation>
+        </message>
+        <message>
+            <source>Test pressure and gas</source>
+            <translation>Presión de prueba y gas</translation>
+        </message>
+        <message>
+            <source>Not shown tight: find the leak, or hold longer with steadier temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>No se mostró estanco: busque la fuga, o espere más con temperatura más estable.</translation>
+        </message>
+        <message>
+            <source>Evacuate, then the vacuum-rise test</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>Hacer vacío y prueba de subida de vacío</translation>
+        </message>
+        <message>
+            <source>Let the nitrogen out, evacuate from both ends to 500 micron (67 Pa, 0.67 mbar) or less at the far end.</source>
+            <translation>Suelte el nitrógeno, haga vacío por ambos extremos hasta 500 micras (67 Pa, 0,67 mbar) o menos en el extremo lejano.</translation>
+        </message>
+        <message>
+            <source>Shut the pump off and watch for 10 minutes: not above 1500 micron (200 Pa, 2 mbar).</source>
+            <translation>Apague la bomba y vigile 10 minutos: no más de 1500 micras (200 Pa, 2 mbar).</translation>
+        </message>
+        <message>
+            <source>Nitrogen asphyxiation where it is let out.</source>
+            <translation>Asfixia por nitrógeno donde se suelta.</translation>
+        </message>
+        <message>
+            <source>Open nothing to a section at vacuum: it draws air, or pump oil.</source>
+            <translation>No abra nada hacia un tramo en vacío: aspira aire, o aceite de la bomba.</translation>
+        </message>
+        <message>
+            <source>500 micron does not dry metal colder than about -24 degC: warm it first.</source>
+            <translation>500 micras no secan metal más frío que unos -24 °C: caliéntelo antes.</translation>
+        </message>
+        <message>
+            <source>A straight rise is a leak; a rise that levels at the water pressure of the coldest metal is moisture; a first rise that levels low and is smaller the second time is outgassing.</source>
+            <translation>Una subida recta es una fuga; una que se nivela a la presión de agua del metal más frío es humedad; una primera subida que se nivela abajo y es menor la segunda vez es desgasificación.</translation>
+        </message>
+        <message>
+            <source>A hot-wire gauge is made for air: it shows water vapour up to twice too high.</source>
+            <translation>Un vacuómetro de hilo caliente está hecho para aire: muestra el vapor de agua hasta el doble.</translation>
+        </message>
+        <message>
+            <source>Leak, moisture or outgassing: see what the curve says, then evacuate again.</source>
+            <translation>Fuga, humedad o desgasificación: vea qué dice la curva y haga vacío otra vez.</translation>
+        </message>
+        <message>
+            <source>Break the vacuum with vapour</source>
+            <translation>Romper el vacío con vapor</translation>
+        </message>
+        <message>
+            <source>CO2 VAPOUR into the section up to about 10 bar g, metal above its minimum temperature.</source>
+            <translation>VAPOR de CO2 al tramo hasta unos 10 bar g, metal sobre su temperatura mínima.</translation>
+        </message>
+        <message>
+            <source>No liquid before the pressure is well above the triple point.</source>
+            <translation>Nada de líquido hasta que la presión esté muy por encima del punto triple.</translation>
+        </message>
+        <message>
+            <source>Liquid into a vacuum is an instant snow plug and cold, brittle steel.</source>
+            <translation>Líquido en un vacío es al instante un tapón de nieve y acero frío y frágil.</translation>
+        </message>
+        <message>
+            <source>No repressurising of steel below its minimum temperature.</source>
+            <translation>No vuelva a presurizar acero bajo su temperatura mínima.</translation>
+        </message>
+        <message>
+            <source>A cylinder with a dip tube gives liquid: check which one it is.</source>
+            <translation>Una botella con tubo sonda da líquido: compruebe cuál es.</translation>
+        </message>
+        <message>
+            <source>The wrong cylinder, or the liquid valve first.</source>
+            <translation>La botella equivocada, o la válvula de líquido primero.</translation>
+        </message>
+        <message>
+            <source>Still too near the triple point for liquid: go on with vapour.</source>
+            <translation>Aún demasiado cerca del punto triple para líquido: siga con vapor.</translation>
+        </message>
+        <message>
+            <source>Metal below its minimum temperature, or not known: warm it, give its minimum.</source>
+            <translation>Metal bajo su temperatura mínima, o desconocida: caliéntelo, indique su mínimo.</translation>
+        </message>
+        <message>
+            <source>Leak check</source>
+            <translation>Búsqueda de fugas</translation>
+        </message>
+        <message>
+            <source>Bubbles or a CO2 leak detector on every joint, 10 minutes at 10 bar g, again at plant pressure.</source>
+            <translation>Burbujas o un detector de fugas de CO2 en cada junta, 10 minutos a 10 bar g, otra vez a presión de planta.</translation>
+        </message>
+        <message>
+            <source>Stay out of line with plugs and covers while the pressure goes up.</source>
+            <translation>Fuera de la línea de tapones y tapas mientras sube la presión.</translation>
+        </message>
+        <message>
+            <source>A new molecular-sieve core takes up CO2 and pulls the pressure down for minutes: not a leak.</source>
+            <translation>Un núcleo nuevo de tamiz molecular absorbe CO2 y baja la presión durante minutos: no es una fuga.</translation>
+        </message>
+        <message>
+            <source>Every opened joint checked, no leak found</source>
+            <translation>Cada junta abierta revisada, sin fugas</translation>
+        </message>
+        <message>
+            <source>Return to service</source>
+            <translation>Devolver al servicio</translation>
+        </message>
+        <message>
+            <source>Crack the vapour or outlet side first, let it equalise slowly, then liquid.</source>
+            <translation>Entreabra primero el lado de vapor o salida, deje igualar despacio, luego el líquido.</translation>
+        </message>
+        <message>
+            <source>Take off locks and tags in reverse order, reopen relief isolations, caps on.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Quite candados y etiquetas en orden inverso, reabra los aislamientos de alivio, caperuzas puestas.</translation>
+        </message>
+        <message>
+            <source>Liquid into a warm section can raise the pressure above its rating.</source>
+            <translation>Líquido en un tramo caliente puede subir la presión por encima de la admisible.</translation>
+        </message>
+        <message>
+            <source>Liquid hammer: slowly.</source>
+            <translation>Golpe de ariete: despacio.</translation>
+        </message>
+        <message>
+            <source>A relief isolation stays shut, a lock is forgotten.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Un aislamiento de alivio queda cerrado, se olvida un candado.</translation>
+        </message>
+        <message>
+            <source>All locks and tags taken off in reverse order</source>
+            <translation>Todos los candados y etiquetas quitados en orden inverso</translation>
+        </message>
+        <message>
+            <source>Relief isolations open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Aislamientos de alivio abiertos</translation>
+        </message>
+        <message>
+            <source>CO2 charged, kg, kind (new, reused, recycled) and source</source>
+            <translation>CO2 cargado, kg, tipo (nuevo, reutilizado, reciclado) y origen</translation>
+        </message>
+        <message>
+            <source>Record and sign</source>
+            <translation>Registrar y firmar</translation>
+        </message>
+        <message>
+            <source>Read the report, add what is missing, sign: the person who did it and the supervisor.</source>
+            <translation>Lea el informe, añada lo que falte, firme: quien lo hizo y el supervisor.</translation>
+        </message>
+        <message>
+            <source>Deviations told in the canteen instead of in the record.</source>
+            <translation>Desviaciones contadas en la cantina en vez de en el registro.</translation>
+        </message>
     </context>
 </TS>

@@ -2360,5 +2360,963 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
             <translation>Fortsett å holde til {pressure}: to trykk skiller væske fra lekkasje forbi en ventil.</translation>
         </message>
+        <message>
+            <source>pressure</source>
+            <translation>trykk</translation>
+        </message>
+        <message>
+            <source>pressure above the triple point</source>
+            <translation>trykk over trippelpunktet</translation>
+        </message>
+        <message>
+            <source>pressure above the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>trykk over stopptrykket</translation>
+        </message>
+        <message>
+            <source>pressure rise</source>
+            <translation>trykkstigning</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>rørtemperatur</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>øvre temperatur</translation>
+        </message>
+        <message>
+            <source>ambient temperature</source>
+            <translation>omgivelsestemperatur</translation>
+        </message>
+        <message>
+            <source>coldest clamp above the metal's minimum</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>kaldeste klemmeføler over metallets minimum</translation>
+        </message>
+        <message>
+            <source>lowest clamp above saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>laveste klemmeføler over metning</translation>
+        </message>
+        <message>
+            <source>CO2 in the air</source>
+            <translation>CO2 i luften</translation>
+        </message>
+        <message>
+            <source>gauge open to air off zero by</source>
+            <translation>manometerets nullavvik mot luft</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>vakuum</translation>
+        </message>
+        <message>
+            <source>hold running</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold i gang</translation>
+        </message>
+        <message>
+            <source>latest holds in a row that show vapour only</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>siste hold på rad som viser bare damp</translation>
+        </message>
+        <message>
+            <source>latest low hold rules dry ice out</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>siste hold ved lavt trykk utelukker tørris</translation>
+        </message>
+        <message>
+            <source>standing-pressure test says tight</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>stående trykkprøve sier tett</translation>
+        </message>
+        <message>
+            <source>vacuum-rise test says tight and dry</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>vakuumstigeprøven sier tett og tørr</translation>
+        </message>
+        <message>
+            <source>, steady for {time}</source>
+            <translation>, stabilt i {time}</translation>
+        </message>
+        <message>
+            <source>at least {value}</source>
+            <translation>minst {value}</translation>
+        </message>
+        <message>
+            <source>at most {value}</source>
+            <translation>høyst {value}</translation>
+        </message>
+        <message>
+            <source>{low} and {high}</source>
+            <translation>{low} og {high}</translation>
+        </message>
+        <message>
+            <source>write down: {what}</source>
+            <translation>skriv opp: {what}</translation>
+        </message>
+        <message>
+            <source>still shut on the isolation list: {valves}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>fortsatt stengt på avstengningslisten: {valves}</translation>
+        </message>
+        <message>
+            <source>the isolation list is empty: name each valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>avstengningslisten er tom: nevn hver ventil</translation>
+        </message>
+        <message>
+            <source>Simulated readings: this job is practice and can't be signed.</source>
+            <translation>Simulerte målinger: denne jobben er øvelse og kan ikke signeres.</translation>
+        </message>
+        <message>
+            <source>give the name of the person who does this</source>
+            <translation>oppgi navnet på den som gjør dette</translation>
+        </message>
+        <message>
+            <source>too long: {most} characters at most</source>
+            <translation>for langt: høyst {most} tegn</translation>
+        </message>
+        <message>
+            <source>that confirmation belongs to a later step</source>
+            <translation>den bekreftelsen hører til et senere steg</translation>
+        </message>
+        <message>
+            <source>write something, or leave the entry alone</source>
+            <translation>skriv noe, eller la feltet være</translation>
+        </message>
+        <message>
+            <source>name the valve</source>
+            <translation>nevn ventilen</translation>
+        </message>
+        <message>
+            <source>{quantity}: must come from readings here</source>
+            <translation>{quantity}: må komme fra målinger her</translation>
+        </message>
+        <message>
+            <source>{value} does not meet: {condition}</source>
+            <translation>{value} oppfyller ikke: {condition}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to do</source>
+            <translation>jobben er avsluttet; ingenting gjenstår</translation>
+        </message>
+        <message>
+            <source>not yet: {lacks}</source>
+            <translation>ikke ennå: {lacks}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to skip</source>
+            <translation>jobben er avsluttet; ingenting igjen å hoppe over</translation>
+        </message>
+        <message>
+            <source>'{step}' can't be skipped</source>
+            <translation>«{step}» kan ikke hoppes over</translation>
+        </message>
+        <message>
+            <source>write something</source>
+            <translation>skriv noe</translation>
+        </message>
+        <message>
+            <source>give a reason</source>
+            <translation>oppgi en grunn</translation>
+        </message>
+        <message>
+            <source>no venting yet: {lacks}</source>
+            <translation>ikke blås av ennå: {lacks}</translation>
+        </message>
+        <message>
+            <source>Close the vent until this is confirmed again.</source>
+            <translation>Steng avblåsningen til dette er bekreftet igjen.</translation>
+        </message>
+        <message>
+            <source>Left out before the joint is broken: {steps}</source>
+            <translation>Hoppet over før koblingen åpnes: {steps}</translation>
+        </message>
+    </context>
+    <context>
+        <name>Steps</name>
+        <message>
+            <source>Open a CO2 section for work and return it to service</source>
+            <translation>Åpne en CO2-seksjon for arbeid og ta den i drift igjen</translation>
+        </message>
+        <message>
+            <source>Plan and brief</source>
+            <translation>Planlegg og orienter</translation>
+        </message>
+        <message>
+            <source>Mark the section on the drawing: every valve, check valve, solenoid, regulator, relief valve, low point, top vent and oil pocket.</source>
+            <translation>Merk seksjonen på tegningen: hver ventil, tilbakeslagsventil, magnetventil, regulator, sikkerhetsventil, lavpunkt, topplufting og oljelomme.</translation>
+        </message>
+        <message>
+            <source>Run the plan: charge, stop pressure for this altitude and gauge, room concentration if all of it is let out.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Regn planen: fylling, stopptrykk for denne høyden og dette manometeret, konsentrasjon i rommet om alt slippes ut.</translation>
+        </message>
+        <message>
+            <source>Agree who watches the gauge, who works the valve, the way out and the hand signals.</source>
+            <translation>Avtal hvem som følger manometeret, hvem som bruker ventilen, veien ut og håndsignalene.</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can't see them. Plan a bleed for each.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Hulrom og lommer ved tilbakeslagsventiler er egne innestengte volumer: manometeret ser dem ikke. Planlegg lufting for hver.</translation>
+        </message>
+        <message>
+            <source>The relief path must not be isolated with the section. Find the relief valve of this section and keep its way open.</source>
+            <translation>Avlastningsveien må ikke stenges av med seksjonen. Finn sikkerhetsventilen til denne seksjonen og hold veien åpen.</translation>
+        </message>
+        <message>
+            <source>Liquid shut between two valves rises by 7 to 16 bar per kelvin.</source>
+            <translation>Væske stengt mellom to ventiler stiger 7 til 16 bar per kelvin.</translation>
+        </message>
+        <message>
+            <source>A solenoid and a check valve in a row hide a trapped volume that nobody marked.</source>
+            <translation>En magnetventil og en tilbakeslagsventil på rad skjuler et innestengt volum som ingen har merket.</translation>
+        </message>
+        <message>
+            <source>The relief valve sits on the other side of a valve that will be shut.</source>
+            <translation>Sikkerhetsventilen sitter på den andre siden av en ventil som skal stenges.</translation>
+        </message>
+        <message>
+            <source>Permit number</source>
+            <translation>Nummer på arbeidstillatelsen</translation>
+        </message>
+        <message>
+            <source>Heaters, fans and defrost on this section, and how they are locked off</source>
+            <translation>Varmeelementer, vifter og avriming på denne seksjonen, og hvordan de er låst</translation>
+        </message>
+        <message>
+            <source>Isolate, lock and tag</source>
+            <translation>Steng av, lås og merk</translation>
+        </message>
+        <message>
+            <source>Lock off pump, compressor, fans, heaters and hot-gas defrost.</source>
+            <translation>Lås pumpe, kompressor, vifter, varmeelementer og varmgassavriming.</translation>
+        </message>
+        <message>
+            <source>Shut the liquid supply valve first, let the plant pull the section down, then shut the outlet. Never shut both ends on liquid.</source>
+            <translation>Steng væsketilførselen først, la anlegget suge ned seksjonen, og steng så utløpet. Steng aldri begge ender på væske.</translation>
+        </message>
+        <message>
+            <source>Write down each valve by name, lock it, tag it.</source>
+            <translation>Skriv opp hver ventil med navn, lås den, merk den.</translation>
+        </message>
+        <message>
+            <source>A relief path must not be isolated with the section.</source>
+            <translation>En avlastningsvei må ikke stenges av med seksjonen.</translation>
+        </message>
+        <message>
+            <source>Stepper and solenoid valves hold in one direction only: shut the hand valve as well.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Steppermotor- og magnetventiler holder bare én vei: steng håndventilen også.</translation>
+        </message>
+        <message>
+            <source>If the pressure rises faster than 2 bar/min or passes 0.9 of the rated pressure, open the vent at once.</source>
+            <translation>Stiger trykket raskere enn 2 bar/min eller over 0,9 av tillatt trykk, åpne avblåsningen straks.</translation>
+        </message>
+        <message>
+            <source>Trapped liquid bursts a gasket within minutes; a gauge outside that pocket shows nothing.</source>
+            <translation>Innestengt væske sprenger en pakning på minutter; et manometer utenfor den lommen viser ingenting.</translation>
+        </message>
+        <message>
+            <source>A defrost or a controller opens a valve while the section is being vented.</source>
+            <translation>En avriming eller en regulator åpner en ventil mens seksjonen blåses av.</translation>
+        </message>
+        <message>
+            <source>Every valve on the isolation list is shut, locked and tagged</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Hver ventil på avstengningslisten er stengt, låst og merket</translation>
+        </message>
+        <message>
+            <source>The section's relief path is not isolated with the section</source>
+            <translation>Seksjonens avlastningsvei er ikke stengt av med seksjonen</translation>
+        </message>
+        <message>
+            <source>Prove the isolation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Vis at avstengningen er tett</translation>
+        </message>
+        <message>
+            <source>Watch the pressure for 2 to 5 minutes with the clamp reading.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Følg trykket i 2 til 5 minutter med klemmeføleren på.</translation>
+        </message>
+        <message>
+            <source>Pressure that follows the metal: tight. A straight rise that ignores the temperature: a supply valve passes.</source>
+            <translation>Trykk som følger metallet: tett. En rett stigning uten hensyn til temperaturen: en tilførselsventil lekker.</translation>
+        </message>
+        <message>
+            <source>A valve that passes refills the section while the cover is off: double block and bleed, or stop the job.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>En ventil som lekker, fyller seksjonen igjen mens dekselet er av: dobbel avstenging med lufting, eller stopp jobben.</translation>
+        </message>
+        <message>
+            <source>0.1 g/s past a supply valve looks like liquid boiling in a 10 litre section.</source>
+            <translation>0,1 g/s forbi en tilførselsventil ligner kokende væske i en seksjon på 10 liter.</translation>
+        </message>
+        <message>
+            <source>No closed time was seen: check that the readings arrive and that the vent is shut.</source>
+            <translation>Det ble ikke sett noen stengt tid: sjekk at målingene kommer og at avblåsningen er stengt.</translation>
+        </message>
+        <message>
+            <source>The pressure keeps rising: open the vent, find the valve that passes.</source>
+            <translation>Trykket stiger videre: åpne avblåsningen, finn ventilen som lekker.</translation>
+        </message>
+        <message>
+            <source>People, air and hose</source>
+            <translation>Folk, luft og slange</translation>
+        </message>
+        <message>
+            <source>Go through the five points on the spot, with the second person present.</source>
+            <translation>Gå gjennom de fem punktene på stedet, med den andre personen til stede.</translation>
+        </message>
+        <message>
+            <source>Tie the hose down at its end and every metre. Bond it: blown snow charges it.</source>
+            <translation>Bind fast slangen i enden og hver meter. Jord den: blåst snø lader den opp.</translation>
+        </message>
+        <message>
+            <source>An oxygen alarm is not a CO2 alarm: at 40 000 ppm CO2 it still reads 20.1 %, above its 19.5 % alarm.</source>
+            <translation>En oksygenalarm er ingen CO2-alarm: ved 40 000 ppm CO2 viser den ennå 20,1 %, over alarmgrensen på 19,5 %.</translation>
+        </message>
+        <message>
+            <source>Cold CO2 is over twice as heavy as air: it lies in pits, wells and docks and runs down stairs.</source>
+            <translation>Kald CO2 er over dobbelt så tung som luft: den ligger i groper, sjakter og ramper og renner ned trapper.</translation>
+        </message>
+        <message>
+            <source>No flame and no heat gun on a closed section; no spark near a snow jet.</source>
+            <translation>Ingen flamme og ingen varmluftpistol på en stengt seksjon; ingen gnist nær en snøstråle.</translation>
+        </message>
+        <message>
+            <source>A loose hose whips: 140 N of thrust from a 6.3 mm bore at 35 bar g.</source>
+            <translation>En løs slange pisker: 140 N skyv fra 6,3 mm boring ved 35 bar g.</translation>
+        </message>
+        <message>
+            <source>The wind takes the cloud to an air intake or under a door.</source>
+            <translation>Vinden tar skyen til et luftinntak eller under en dør.</translation>
+        </message>
+        <message>
+            <source>CO2 meter on at the breathing zone, and low spots measured (an oxygen alarm is not a CO2 meter)</source>
+            <translation>CO2-måler på i pustehøyde, og lavpunkter målt (en oksygenalarm er ingen CO2-måler)</translation>
+        </message>
+        <message>
+            <source>Second person in sight, knows the way out and does not come in after anybody without breathing apparatus</source>
+            <translation>Andre person i sikte, kjenner veien ut og går ikke inn etter noen uten pusteapparat</translation>
+        </message>
+        <message>
+            <source>Hose tied down at its end and every metre, and bonded</source>
+            <translation>Slangen bundet fast i enden og hver meter, og jordet</translation>
+        </message>
+        <message>
+            <source>Outlet away from air intakes, pits, doors and people</source>
+            <translation>Utløpet unna luftinntak, groper, dører og folk</translation>
+        </message>
+        <message>
+            <source>Face, hand and ear protection on</source>
+            <translation>Ansikts-, hånd- og hørselvern på</translation>
+        </message>
+        <message>
+            <source>The air is above 5000 ppm or nobody measured it: leave, ventilate, find out why.</source>
+            <translation>Luften er over 5000 ppm eller ingen har målt den: gå ut, luft ut, finn ut hvorfor.</translation>
+        </message>
+        <message>
+            <source>Connect the gauge and check its zero</source>
+            <translation>Koble til manometeret og sjekk nullpunktet</translation>
+        </message>
+        <message>
+            <source>Connect gauges and vent at the top, vapour port. Take out core depressors, check-valve couplers and sight strainers.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Koble manometre og avblåsning øverst, på damputtaket. Ta ut ventilnåltrykkere, koblinger med tilbakeslag og siler.</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air once, note what it shows, give the altitude or the barometer.</source>
+            <translation>Åpne manometeret mot luft én gang, noter hva det viser, oppgi høyden eller barometeret.</translation>
+        </message>
+        <message>
+            <source>Purge the hose with the section's own vapour and see both gauges move when the valve is cracked.</source>
+            <translation>Skyll slangen med seksjonens egen damp og se at begge manometrene rører seg når ventilen åpnes så vidt.</translation>
+        </message>
+        <message>
+            <source>Throttle at the open end. Anything narrower downstream is where a plug forms.</source>
+            <translation>Strup i den åpne enden. Der det er trangere etterpå, dannes en propp.</translation>
+        </message>
+        <message>
+            <source>A gauge that shows 0.3 bar too much at 2000 m leaves half of the margin.</source>
+            <translation>Et manometer som viser 0,3 bar for mye på 2000 m, lar halve marginen være igjen.</translation>
+        </message>
+        <message>
+            <source>Keep out of line with plugs, caps and covers.</source>
+            <translation>Hold deg unna linjen til plugger, hetter og deksler.</translation>
+        </message>
+        <message>
+            <source>A coupler with a check valve becomes the plug.</source>
+            <translation>En kobling med tilbakeslagsventil blir proppen.</translation>
+        </message>
+        <message>
+            <source>The gauge's own valve is shut: a perfectly quiet trace that means nothing.</source>
+            <translation>Manometerets egen ventil er stengt: en helt rolig kurve som ikke betyr noe.</translation>
+        </message>
+        <message>
+            <source>The gauge was seen to move when the valve was cracked</source>
+            <translation>Manometeret ble sett å røre seg da ventilen ble åpnet så vidt</translation>
+        </message>
+        <message>
+            <source>Zero not noted or off by more than 0.1 bar: change the gauge.</source>
+            <translation>Nullpunktet er ikke notert eller mer enn 0,1 bar feil: bytt manometer.</translation>
+        </message>
+        <message>
+            <source>Vent vapour down to the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Blås av damp ned til stopptrykket</translation>
+        </message>
+        <message>
+            <source>Vent from the top, slowly: 1 to 2 bar/min over the last 10 bar, one minute pauses at 20, 15, 10 and 7 bar g.</source>
+            <translation>Blås av fra toppen, sakte: 1 til 2 bar/min over de siste 10 bar, ett minutts pause ved 20, 15, 10 og 7 bar g.</translation>
+        </message>
+        <message>
+            <source>Close at the stop pressure on the screen. It holds the altitude, the gauge class and the zero.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Steng ved stopptrykket på skjermen. Det tar med høyden, manometerklassen og nullpunktet.</translation>
+        </message>
+        <message>
+            <source>Stand out of line with plug, cap, cover and hose end.</source>
+            <translation>Stå utenfor linjen til plugg, hette, deksel og slangeende.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug, and never heat the middle of one: there is pressure on both sides.</source>
+            <translation>Slå aldri på en propp, og varm aldri midten av den: det er trykk på begge sider.</translation>
+        </message>
+        <message>
+            <source>Venting liquid from a low drain makes snow in the pipe at the outlet.</source>
+            <translation>Å blåse av væske fra et lavt avløp lager snø i røret ved utløpet.</translation>
+        </message>
+        <message>
+            <source>No repressurising of steel that is below its minimum temperature.</source>
+            <translation>Ikke sett trykk på stål som er under sin minimumstemperatur.</translation>
+        </message>
+        <message>
+            <source>The pressure stalls although flow is heard: liquid boils. It stalls and the flow stops: a plug, or the triple point shelf.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Trykket stopper opp selv om strømning høres: væske koker. Det stopper og strømningen slutter: en propp, eller trinnet ved trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>Snow blocks the outlet and lets go later.</source>
+            <translation>Snø tetter utløpet og løsner senere.</translation>
+        </message>
+        <message>
+            <source>Still well above the stop pressure: a plug, much liquid, or a supply valve that passes.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Fortsatt godt over stopptrykket: en propp, mye væske, eller en tilførselsventil som lekker.</translation>
+        </message>
+        <message>
+            <source>Hold tests: is there liquid left?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Holdprøver: er det væske igjen?</translation>
+        </message>
+        <message>
+            <source>Shut the vent, leave everything still, at least 10 minutes.</source>
+            <translation>Steng avblåsningen, la alt være i ro, minst 10 minutter.</translation>
+        </message>
+        <message>
+            <source>A rise that goes on straight: liquid, a passing valve or oil. Warm the low points with air, vent in bursts back to the stop pressure, never lower.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>En stigning som fortsetter rett: væske, en ventil som lekker, eller olje. Varm lavpunktene med luft, blås av i støt ned til stopptrykket, aldri lavere.</translation>
+        </message>
+        <message>
+            <source>Repeat until two holds in a row show vapour only, with the lowest clamp at least 5 K above saturation. The prompt may already allow more after one: this job asks for the second.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Gjenta til to hold på rad viser bare damp, med den laveste klemmeføleren minst 5 K over metning. Anvisningen kan tillate mer etter ett: denne jobben ber om det andre.</translation>
+        </message>
+        <message>
+            <source>The first minute of a rise is gas warming in every case. The late slope and the repeat tell.</source>
+            <translation>Det første minuttet av en stigning er alltid gass som varmes. Den sene stigningen og gjentakelsen avgjør.</translation>
+        </message>
+        <message>
+            <source>Flat is not empty: cold metal gives no heat, a shut gauge valve gives no movement.</source>
+            <translation>Flatt er ikke tomt: kaldt metall gir ingen varme, en stengt manometerventil gir ingen bevegelse.</translation>
+        </message>
+        <message>
+            <source>No flame, no heat gun on a closed section.</source>
+            <translation>Ingen flamme, ingen varmluftpistol på en stengt seksjon.</translation>
+        </message>
+        <message>
+            <source>A novice reads the first rise as liquid, or a slow large section as empty.</source>
+            <translation>En nybegynner leser den første stigningen som væske, eller en treg, stor seksjon som tom.</translation>
+        </message>
+        <message>
+            <source>A drier core holds liquid, oil gives off gas for an hour.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>En tørkerkjerne holder på væske, olje gir fra seg gass i en time.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there or the holds can't show that it is gone: warm the low points, or look for a passing valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Det er fortsatt væske der, eller holdene kan ikke vise at den er borte: varm lavpunktene, eller se etter en ventil som lekker.</translation>
+        </message>
+        <message>
+            <source>The metal is as cold as the liquid would be: such a hold can't show liquid. Warm it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Metallet er like kaldt som væsken ville vært: et slikt hold kan ikke vise væske. Varm det.</translation>
+        </message>
+        <message>
+            <source>Two-pressure hold, where a valve may pass</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold ved to trykk, der en ventil kan lekke</translation>
+        </message>
+        <message>
+            <source>Hold again from about 10 bar g.</source>
+            <translation>Hold igjen fra omtrent 10 bar g.</translation>
+        </message>
+        <message>
+            <source>The same slope at both pressures: a valve passes. A smaller slope at the higher pressure: liquid.</source>
+            <translation>Samme stigning ved begge trykk: en ventil lekker. Mindre stigning ved det høyere trykket: væske.</translation>
+        </message>
+        <message>
+            <source>A passing valve fills the section again while people work at it.</source>
+            <translation>En ventil som lekker, fyller seksjonen igjen mens folk arbeider på den.</translation>
+        </message>
+        <message>
+            <source>Skipped, and the section comes up with the cover off.</source>
+            <translation>Hoppet over, og seksjonen stiger med dekselet av.</translation>
+        </message>
+        <message>
+            <source>The section was not held near 10 bar g: do so, or skip this step and say why.</source>
+            <translation>Seksjonen ble ikke holdt nær 10 bar g: gjør det, eller hopp over steget og si hvorfor.</translation>
+        </message>
+        <message>
+            <source>Through the triple point</source>
+            <translation>Gjennom trippelpunktet</translation>
+        </message>
+        <message>
+            <source>One calm pull from the stop pressure to 1 bar g, watching the local triple point on the screen.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Ett rolig drag fra stopptrykket til 1 bar g, med øye på det lokale trippelpunktet på skjermen.</translation>
+        </message>
+        <message>
+            <source>A shelf there means liquid was left and is freezing now: close, stop, treat it as dry ice.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Et trinn der betyr at væske var igjen og fryser nå: steng, stopp, behandle det som tørris.</translation>
+        </message>
+        <message>
+            <source>Never shut a section on snow: 1 kg closed in 10 litres ends at about 41 bar a at 20 degC.</source>
+            <translation>Steng aldri en seksjon på snø: 1 kg stengt inne i 10 liter ender på omtrent 41 bar a ved 20 °C.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug.</source>
+            <translation>Slå aldri på en propp.</translation>
+        </message>
+        <message>
+            <source>63 % of the liquid at the shelf becomes snow and holds the job up for hours.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, shelf</translatorcomment>
+            <translation>63 % av væsken ved trinnet blir snø og holder jobben opp i timer.</translation>
+        </message>
+        <message>
+            <source>No hold says vapour only: do not go below the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, stop pressure</translatorcomment>
+            <translation>Ingen hold sier bare damp: ikke gå under stopptrykket.</translation>
+        </message>
+        <message>
+            <source>The pressure does not come down: a shelf, a plug or a valve that passes.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Trykket kommer ikke ned: et trinn, en propp eller en ventil som lekker.</translation>
+        </message>
+        <message>
+            <source>Hold at low pressure for dry ice</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold ved lavt trykk for tørris</translation>
+        </message>
+        <message>
+            <source>Shut the vent near 1 bar g for at least 10 minutes. No time alone ends this hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Steng avblåsningen nær 1 bar g i minst 10 minutter. Ingen tid alene avslutter dette holdet.</translation>
+        </message>
+        <message>
+            <source>A rise to the local triple point that stays there is dry ice. Leave it vented and let it warm.</source>
+            <translation>En stigning til det lokale trippelpunktet som blir der, er tørris. La avblåsningen stå åpen og la det varmes.</translation>
+        </message>
+        <message>
+            <source>Never shut a section on snow and walk away.</source>
+            <translation>Steng aldri en seksjon på snø og gå fra den.</translation>
+        </message>
+        <message>
+            <source>A gauge at zero is not proof: snow at -78.5 degC sits at 0 bar g.</source>
+            <translation>Null på manometeret er ikke bevis: snø på -78,5 °C ligger ved 0 bar g.</translation>
+        </message>
+        <message>
+            <source>Never strike a plug; keep out of line with it.</source>
+            <translation>Slå aldri på en propp; hold deg unna linjen dens.</translation>
+        </message>
+        <message>
+            <source>The pressure stops at 4.2 bar g and somebody calls it stable.</source>
+            <translation>Trykket stopper på 4,2 bar g, og noen kaller det stabilt.</translation>
+        </message>
+        <message>
+            <source>Dry ice is not ruled out: leave it vented, warm the metal, hold again.</source>
+            <translation>Tørris er ikke utelukket: la avblåsningen stå åpen, varm metallet, hold igjen.</translation>
+        </message>
+        <message>
+            <source>Zero, bleeds open at both ends</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Null, lufting åpen i begge ender</translation>
+        </message>
+        <message>
+            <source>Vent to zero. Open the bleeds at BOTH ends and leave them open.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Blås av til null. Åpne luftingen i BEGGE ender og la den stå åpen.</translation>
+        </message>
+        <message>
+            <source>Shut them for 5 minutes once more, see no rise, then open them again.</source>
+            <translation>Steng dem i 5 minutter én gang til, se at det ikke stiger, og åpne dem igjen.</translation>
+        </message>
+        <message>
+            <source>A plug between gauge and section keeps pressure in while the gauge shows zero.</source>
+            <translation>En propp mellom manometer og seksjon holder på trykk mens manometeret viser null.</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets: bleed each one.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Hulrom og lommer ved tilbakeslagsventiler: luft hver av dem.</translation>
+        </message>
+        <message>
+            <source>A dial gauge is least to be trusted at zero: it may rest on a stop pin.</source>
+            <translation>Et viserinstrument er minst å stole på ved null: viseren kan hvile på en stoppepinne.</translation>
+        </message>
+        <message>
+            <source>One bleed only: pressure is left behind a shut strainer valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed, strainer</translatorcomment>
+            <translation>Bare én lufting: det er trykk igjen bak en stengt filterventil.</translation>
+        </message>
+        <message>
+            <source>Bleed at the first end open, seen and heard to pass freely</source>
+            <translation>Lufting i første ende åpen, sett og hørt å gå fritt</translation>
+        </message>
+        <message>
+            <source>Bleed at the second end open, seen and heard to pass freely</source>
+            <translation>Lufting i andre ende åpen, sett og hørt å gå fritt</translation>
+        </message>
+        <message>
+            <source>Cavities and check-valve pockets on the list bled, or none on this section</source>
+            <translation>Hulrom og lommer ved tilbakeslagsventiler på listen luftet, eller ingen på denne seksjonen</translation>
+        </message>
+        <message>
+            <source>The pressure comes back: return to the hold tests.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Trykket kommer tilbake: gå tilbake til holdprøvene.</translation>
+        </message>
+        <message>
+            <source>Warm through</source>
+            <translation>Varm gjennom</translation>
+        </message>
+        <message>
+            <source>With the bleeds open, let the metal come up above 0 degC, better above the dew point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>La metallet komme over 0 °C med luftingene åpne, helst over duggpunktet.</translation>
+        </message>
+        <message>
+            <source>Skin sticks to cold metal. No flame.</source>
+            <translation>Hud kleber til kaldt metall. Ingen flamme.</translation>
+        </message>
+        <message>
+            <source>Wet air freezes inside and comes back as moisture in the vacuum test.</source>
+            <translation>Fuktig luft fryser inni og kommer tilbake som fukt i vakuumprøven.</translation>
+        </message>
+        <message>
+            <source>The metal stays cold: dry ice or liquid close by, or skip this step and say why.</source>
+            <translation>Metallet forblir kaldt: tørris eller væske i nærheten, eller hopp over steget og si hvorfor.</translation>
+        </message>
+        <message>
+            <source>Break the joint</source>
+            <translation>Åpne koblingen</translation>
+        </message>
+        <message>
+            <source>Stand beside the cover's axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
+            <translation>Stå ved siden av dekselets akse. Løsne de fjerneste boltene først, åpne koblingen så vidt, vent, la to bolter stå til det er løst.</translation>
+        </message>
+        <message>
+            <source>Springs under covers: use the long jacking bolts.</source>
+            <translation>Fjærer under deksler: bruk de lange avtrykksboltene.</translation>
+        </message>
+        <message>
+            <source>A hiss: tighten again and go back to the low pressure hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>En hvesing: stram igjen og gå tilbake til holdet ved lavt trykk.</translation>
+        </message>
+        <message>
+            <source>Out of line with plug and cover. 0.5 bar g on a 78 mm cover is 240 N.</source>
+            <translation>Utenfor linjen til plugg og deksel. 0,5 bar g på et deksel på 78 mm er 240 N.</translation>
+        </message>
+        <message>
+            <source>Stored force of springs under covers.</source>
+            <translation>Lagret kraft i fjærer under deksler.</translation>
+        </message>
+        <message>
+            <source>CO2 lies in the housing: no face in it. CO2 meter stays on.</source>
+            <translation>CO2 ligger i huset: ikke ansiktet inn i det. CO2-måleren er fortsatt på.</translation>
+        </message>
+        <message>
+            <source>Residual pressure, a spring, or snow behind the element.</source>
+            <translation>Resttrykk, en fjær, eller snø bak elementet.</translation>
+        </message>
+        <message>
+            <source>The supervisor has read the holds and agrees to the work (never one person alone)</source>
+            <translation>Arbeidslederen har lest holdene og er enig i arbeidet (aldri én person alene)</translation>
+        </message>
+        <message>
+            <source>Both bleeds are still open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Begge luftingene er fortsatt åpne</translation>
+        </message>
+        <message>
+            <source>The air is above 5000 ppm or nobody measured it: leave, ventilate.</source>
+            <translation>Luften er over 5000 ppm eller ingen har målt den: gå ut, luft ut.</translation>
+        </message>
+        <message>
+            <source>Do the work</source>
+            <translation>Gjør arbeidet</translation>
+        </message>
+        <message>
+            <source>Change element or core quickly; a drier core stays sealed until it is fitted. Catch the oil, cap openings.</source>
+            <translation>Bytt element eller kjerne raskt; en tørkerkjerne er forseglet til den monteres. Samle opp oljen, tett åpninger.</translation>
+        </message>
+        <message>
+            <source>Write down the parts and the time that the section was open.</source>
+            <translation>Skriv opp delene og hvor lenge seksjonen var åpen.</translation>
+        </message>
+        <message>
+            <source>A nitrogen purge suffocates without warning, and so does CO2 lying in the housing.</source>
+            <translation>Nitrogenspyling kveler uten varsel, og det gjør CO2 i huset også.</translation>
+        </message>
+        <message>
+            <source>Oil gives off CO2 on skin and eyes. Dry ice may sit behind the element.</source>
+            <translation>Olje gir fra seg CO2 på hud og øyne. Tørris kan sitte bak elementet.</translation>
+        </message>
+        <message>
+            <source>More than 15 minutes open: moisture, and a long evacuation.</source>
+            <translation>Mer enn 15 minutter åpen: fukt, og en lang evakuering.</translation>
+        </message>
+        <message>
+            <source>Parts replaced, with number and batch</source>
+            <translation>Byttede deler, med nummer og parti</translation>
+        </message>
+        <message>
+            <source>Minutes open to air</source>
+            <translation>Minutter åpen mot luft</translation>
+        </message>
+        <message>
+            <source>Oil removed and added, kg</source>
+            <translation>Olje tatt ut og fylt på, kg</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Lukk</translation>
+        </message>
+        <message>
+            <source>New gasket, bolts crosswise to their torque, caps on.</source>
+            <translation>Ny pakning, bolter på kryss til sitt moment, hetter på.</translation>
+        </message>
+        <message>
+            <source>Springs under covers: draw down evenly with the jacking bolts.</source>
+            <translation>Fjærer under deksler: trekk jevnt ned med avtrykksboltene.</translation>
+        </message>
+        <message>
+            <source>An old or frozen gasket is the next leak.</source>
+            <translation>En gammel eller frossen pakning er den neste lekkasjen.</translation>
+        </message>
+        <message>
+            <source>New gasket, torque crosswise</source>
+            <translation>Ny pakning, moment på kryss</translation>
+        </message>
+        <message>
+            <source>Standing-pressure test</source>
+            <translation>Stående trykkprøve</translation>
+        </message>
+        <message>
+            <source>Dry nitrogen through a regulator with a relief valve, or CO2 vapour: 5 bar, then 25, 50, 75, 100 % of the test pressure, 5 minutes each.</source>
+            <translation>Tørr nitrogen gjennom en regulator med sikkerhetsventil, eller CO2-damp: 5 bar, så 25, 50, 75, 100 % av prøvetrykket, 5 minutter hver.</translation>
+        </message>
+        <message>
+            <source>Wait 15 to 30 minutes for the heat of compression, then record pressure and two clamps in the shade, 30 minutes at least.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Vent 15 til 30 minutter på kompresjonsvarmen, ta så opp trykk og to klemmefølere i skyggen, minst 30 minutter.</translation>
+        </message>
+        <message>
+            <source>Compressed nitrogen stores energy: nobody beside the section while it is raised.</source>
+            <translation>Komprimert nitrogen lagrer energi: ingen ved seksjonen mens trykket heves.</translation>
+        </message>
+        <message>
+            <source>Never oxygen or air on oil.</source>
+            <translation>Aldri oksygen eller luft på olje.</translation>
+        </message>
+        <message>
+            <source>Not above the rated pressure of the weakest part, and no steel below its minimum temperature under pressure.</source>
+            <translation>Ikke over tillatt trykk for den svakeste delen, og ikke stål under minimumstemperaturen med trykk på.</translation>
+        </message>
+        <message>
+            <source>Nitrogen asphyxiation: ventilate where it is let out.</source>
+            <translation>Kvelning av nitrogen: luft ut der den slippes ut.</translation>
+        </message>
+        <message>
+            <source>Sun on the pipe: 10 K is 2 bar at 52 bar g. Without a clamp reading the test says nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sol på røret: 10 K er 2 bar ved 52 bar g. Uten måling fra klemmeføler sier prøven ingenting.</translation>
+        </message>
+        <message>
+            <source>Nitrogen leaks past a valve into the live side.</source>
+            <translation>Nitrogen lekker forbi en ventil inn i anleggssiden.</translation>
+        </message>
+        <message>
+            <source>Test pressure and gas</source>
+            <translation>Prøvetrykk og gass</translation>
+        </message>
+        <message>
+            <source>Not shown tight: find the leak, or hold longer with steadier temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke vist tett: finn lekkasjen, eller hold lenger med jevnere temperatur.</translation>
+        </message>
+        <message>
+            <source>Evacuate, then the vacuum-rise test</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>Evakuer, deretter vakuumstigeprøven</translation>
+        </message>
+        <message>
+            <source>Let the nitrogen out, evacuate from both ends to 500 micron (67 Pa, 0.67 mbar) or less at the far end.</source>
+            <translation>Slipp ut nitrogenet, evakuer fra begge ender til 500 mikron (67 Pa, 0,67 mbar) eller mindre i den fjerne enden.</translation>
+        </message>
+        <message>
+            <source>Shut the pump off and watch for 10 minutes: not above 1500 micron (200 Pa, 2 mbar).</source>
+            <translation>Steng av pumpen og følg med i 10 minutter: ikke over 1500 mikron (200 Pa, 2 mbar).</translation>
+        </message>
+        <message>
+            <source>Nitrogen asphyxiation where it is let out.</source>
+            <translation>Kvelning av nitrogen der den slippes ut.</translation>
+        </message>
+        <message>
+            <source>Open nothing to a section at vacuum: it draws air, or pump oil.</source>
+            <translation>Åpne ingenting mot en seksjon i vakuum: den suger luft, eller pumpeolje.</translation>
+        </message>
+        <message>
+            <source>500 micron does not dry metal colder than about -24 degC: warm it first.</source>
+            <translation>500 mikron tørker ikke metall kaldere enn omtrent -24 °C: varm det først.</translation>
+        </message>
+        <message>
+            <source>A straight rise is a leak; a rise that levels at the water pressure of the coldest metal is moisture; a first rise that levels low and is smaller the second time is outgassing.</source>
+            <translation>En rett stigning er en lekkasje; en stigning som flater ut ved vanntrykket til det kaldeste metallet, er fukt; en første stigning som flater ut lavt og er mindre andre gang, er avgassing.</translation>
+        </message>
+        <message>
+            <source>A hot-wire gauge is made for air: it shows water vapour up to twice too high.</source>
+            <translation>En glødetrådmåler er laget for luft: den viser vanndamp opptil dobbelt så høyt.</translation>
+        </message>
+        <message>
+            <source>Leak, moisture or outgassing: see what the curve says, then evacuate again.</source>
+            <translation>Lekkasje, fukt eller avgassing: se hva kurven sier, og evakuer igjen.</translation>
+        </message>
+        <message>
+            <source>Break the vacuum with vapour</source>
+            <translation>Bryt vakuumet med damp</translation>
+        </message>
+        <message>
+            <source>CO2 VAPOUR into the section up to about 10 bar g, metal above its minimum temperature.</source>
+            <translation>CO2-DAMP inn i seksjonen opp til omtrent 10 bar g, metallet over sin minimumstemperatur.</translation>
+        </message>
+        <message>
+            <source>No liquid before the pressure is well above the triple point.</source>
+            <translation>Ingen væske før trykket er godt over trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>Liquid into a vacuum is an instant snow plug and cold, brittle steel.</source>
+            <translation>Væske inn i vakuum er straks en snøpropp og kaldt, sprøtt stål.</translation>
+        </message>
+        <message>
+            <source>No repressurising of steel below its minimum temperature.</source>
+            <translation>Ikke sett trykk på stål under sin minimumstemperatur.</translation>
+        </message>
+        <message>
+            <source>A cylinder with a dip tube gives liquid: check which one it is.</source>
+            <translation>En flaske med stigerør gir væske: sjekk hvilken det er.</translation>
+        </message>
+        <message>
+            <source>The wrong cylinder, or the liquid valve first.</source>
+            <translation>Feil flaske, eller væskeventilen først.</translation>
+        </message>
+        <message>
+            <source>Still too near the triple point for liquid: go on with vapour.</source>
+            <translation>Fortsatt for nær trippelpunktet for væske: fortsett med damp.</translation>
+        </message>
+        <message>
+            <source>Metal below its minimum temperature, or not known: warm it, give its minimum.</source>
+            <translation>Metallet er under sin minimumstemperatur, eller ikke kjent: varm det, oppgi minimum.</translation>
+        </message>
+        <message>
+            <source>Leak check</source>
+            <translation>Lekkasjesøk</translation>
+        </message>
+        <message>
+            <source>Bubbles or a CO2 leak detector on every joint, 10 minutes at 10 bar g, again at plant pressure.</source>
+            <translation>Bobler eller en CO2-lekkasjesøker på hver kobling, 10 minutter ved 10 bar g, igjen ved anleggstrykk.</translation>
+        </message>
+        <message>
+            <source>Stay out of line with plugs and covers while the pressure goes up.</source>
+            <translation>Hold deg unna linjen til plugger og deksler mens trykket stiger.</translation>
+        </message>
+        <message>
+            <source>A new molecular-sieve core takes up CO2 and pulls the pressure down for minutes: not a leak.</source>
+            <translation>En ny molekylsilkjerne tar opp CO2 og drar trykket ned i minutter: ingen lekkasje.</translation>
+        </message>
+        <message>
+            <source>Every opened joint checked, no leak found</source>
+            <translation>Hver åpnet kobling sjekket, ingen lekkasje funnet</translation>
+        </message>
+        <message>
+            <source>Return to service</source>
+            <translation>Ta i drift igjen</translation>
+        </message>
+        <message>
+            <source>Crack the vapour or outlet side first, let it equalise slowly, then liquid.</source>
+            <translation>Åpne damp- eller utløpssiden så vidt først, la det utjevnes sakte, deretter væske.</translation>
+        </message>
+        <message>
+            <source>Take off locks and tags in reverse order, reopen relief isolations, caps on.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Ta av låser og merker i omvendt rekkefølge, åpne avstengninger foran sikkerhetsventiler, hetter på.</translation>
+        </message>
+        <message>
+            <source>Liquid into a warm section can raise the pressure above its rating.</source>
+            <translation>Væske inn i en varm seksjon kan heve trykket over det tillatte.</translation>
+        </message>
+        <message>
+            <source>Liquid hammer: slowly.</source>
+            <translation>Væskeslag: sakte.</translation>
+        </message>
+        <message>
+            <source>A relief isolation stays shut, a lock is forgotten.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>En avstengning foran en sikkerhetsventil forblir stengt, en lås glemmes.</translation>
+        </message>
+        <message>
+            <source>All locks and tags taken off in reverse order</source>
+            <translation>Alle låser og merker tatt av i omvendt rekkefølge</translation>
+        </message>
+        <message>
+            <source>Relief isolations open</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Avstengninger foran sikkerhetsventiler åpne</translation>
+        </message>
+        <message>
+            <source>CO2 charged, kg, kind (new, reused, recycled) and source</source>
+            <translation>CO2 fylt, kg, type (ny, gjenbrukt, resirkulert) og kilde</translation>
+        </message>
+        <message>
+            <source>Record and sign</source>
+            <translation>Før protokoll og signer</translation>
+        </message>
+        <message>
+            <source>Read the report, add what is missing, sign: the person who did it and the supervisor.</source>
+            <translation>Les rapporten, legg til det som mangler, signer: den som gjorde det, og arbeidslederen.</translation>
+        </message>
+        <message>
+            <source>Deviations told in the canteen instead of in the record.</source>
+            <translation>Avvik som fortelles i kantina i stedet for i protokollen.</translation>
+        </message>
     </context>
 </TS>

@@ -25,6 +25,7 @@ from co2vent.store.job_record import folder_name
 from co2vent.window.job_page import JobPage
 from co2vent.window.job_start import JobStart
 from co2vent.window.look import Look
+from co2vent.window.sentences import spoken
 from co2vent.window.words import translate
 
 REOPENED_BY = "the window"  # nobody has said a name yet
@@ -197,7 +198,7 @@ class JobDesk(QStackedWidget):
             self.page.say(str(error))
             return
         self.page.show_job(self.job_file.job)
-        loud = [event.text for event in events if event.kind is not JobEventKind.ACCEPTED]
+        loud = [spoken(event.text) for event in events if event.kind is not JobEventKind.ACCEPTED]
         if loud or self._said:
             self.page.say(" ".join([*loud, self._said]).strip())
 

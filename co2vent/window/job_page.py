@@ -37,6 +37,7 @@ from co2vent.window.job_parts import (
 from co2vent.window.job_vent_strip import VentStrip
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
+from co2vent.window.sentences import spoken
 from co2vent.window.words import translate
 
 TESTS_OF = {StepKind.STANDING_TEST: "standing", StepKind.VACUUM_TEST: "vacuum"}
@@ -133,7 +134,7 @@ class JobPage(QWidget):
         self.banner.setVisible(job.simulated)
         step = job.step
         number = min(job.current + 1, len(job.steps))
-        words = translate("Job", "Every step has ended") if step is None else step.title
+        words = translate("Job", "Every step has ended") if step is None else spoken(step.title)
         self.title.setText(f"{number}/{len(job.steps)}  {words}")
         shown = None if step is None else f"{step.id} {job.steps[job.current].begun_s}"
         if shown != self._step_shown:
@@ -143,7 +144,7 @@ class JobPage(QWidget):
             row.show_job(job)
         self.steps.setText(
             "\n".join(
-                f"{STATE_MARKS[state.state]} {place}. {one.title}"
+                f"{STATE_MARKS[state.state]} {place}. {spoken(one.title)}"
                 + (f" ({state.reason})" if state.reason else "")
                 for place, (one, state) in enumerate(
                     zip(job.procedure.steps, job.steps, strict=True), 1
@@ -155,7 +156,7 @@ class JobPage(QWidget):
         self.keys["skip"].setEnabled(step is not None and step.skippable)
         self.keys["back"].setEnabled(job.current > 0)
         self.keys["sign"].setEnabled(not job.simulated)
-        self.say(translate("Job", "Waits for: ") + "; ".join(lacks) if lacks else "")
+        self.say(translate("Job", "Waits for: ") + "; ".join(map(spoken, lacks)) if lacks else "")
 
     def say(self, words: str) -> None:
         """Show a sentence above the keys: what is missing, or why something was refused."""

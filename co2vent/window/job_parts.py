@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import Job
 from co2vent.guidance.procedure import Confirmation, Entry, Gate
+from co2vent.window.sentences import spoken
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
 from co2vent.window.words import translate
@@ -59,7 +60,7 @@ class WordsRow(Row):
     def __init__(self, title: str, texts: tuple[str, ...], caution: bool) -> None:
         super().__init__()
         self._caution = caution
-        self.words = WrapLabel("\n".join([title, *(f"• {text}" for text in texts)]), self)
+        self.words = WrapLabel("\n".join([title, *(f"• {spoken(text)}" for text in texts)]), self)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.words)
@@ -83,8 +84,9 @@ class ConfirmRow(Row):
         self._given = False
         self._palette: Palette | None = None
         self.key = QPushButton(self)
-        self.key.setAccessibleName(confirmation.text)
-        self.words = WrapLabel(confirmation.text, self.key)
+        self.text = spoken(confirmation.text)
+        self.key.setAccessibleName(self.text)
+        self.words = WrapLabel(self.text, self.key)
         self.words.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         inner = QHBoxLayout(self.key)
         inner.addWidget(self.words)
@@ -104,7 +106,7 @@ class ConfirmRow(Row):
         given = job.confirmed.get(self.confirmation.id)
         mark = f"{OPEN}  " if given is None else f"{MET}  "
         who = "" if given is None else f"  ({given[1]})"
-        self.words.setText(f"{mark}{self.confirmation.text}{who}")
+        self.words.setText(f"{mark}{self.text}{who}")
         self._given = given is not None
         self._paint()
 
@@ -123,7 +125,7 @@ class ConfirmRow(Row):
         super().set_look(palette, sizes)
         self._palette = palette
         self._paint()
-        lines = 1 + len(self.confirmation.text) // 60
+        lines = 1 + len(self.text) // 60
         self.key.setMinimumHeight(max(sizes.target_px, round(sizes.text_px * (1.6 * lines + 0.8))))
 
 
@@ -133,14 +135,15 @@ class GateRow(Row):
     def __init__(self, gate: Gate) -> None:
         super().__init__()
         self.gate = gate
-        self.state = WrapLabel(gate.condition, self)
+        self.condition = spoken(gate.condition)
+        self.state = WrapLabel(self.condition, self)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.state, 1)
         self.field = QLineEdit(self)
         self.key = QPushButton(translate("Job", "Read off"), self)
         self.field.setPlaceholderText(gate.unit_words)
-        self.field.setAccessibleName(gate.condition)
+        self.field.setAccessibleName(self.condition)
         self.field.setMaximumWidth(160)
         row.addWidget(self.field)
         row.addWidget(self.key)
@@ -170,8 +173,8 @@ class GateRow(Row):
             now += f" ({record.typed_by})"
         late = ""
         if record is not None and record.timed_out and not met:
-            late = f"\n{self.gate.on_timeout}"
-        self.state.setText(f"{MET if met else OPEN}  {self.gate.condition}: {now}{late}")
+            late = f"\n{spoken(self.gate.on_timeout)}"
+        self.state.setText(f"{MET if met else OPEN}  {self.condition}: {now}{late}")
 
 
 class EntryRow(Row):
@@ -180,10 +183,11 @@ class EntryRow(Row):
     def __init__(self, entry: Entry) -> None:
         super().__init__()
         self.entry = entry
-        self.label = WrapLabel(entry.text, self)
+        self.text = spoken(entry.text)
+        self.label = WrapLabel(self.text, self)
         self.field = QLineEdit(self)
         self.field.setMaxLength(items.MAX_NOTE)
-        self.field.setAccessibleName(entry.text)
+        self.field.setAccessibleName(self.text)
         self.key = QPushButton(translate("Job", "Keep"), self)
         line = QHBoxLayout()
         line.addWidget(self.field, 1)
@@ -206,7 +210,7 @@ class EntryRow(Row):
         mark = f"{MET}  " if written else f"{OPEN}  "
         needed = "" if self.entry.required else translate("Job", " (if there is any)")
         value = f": {written[-1].value}" if written else ""
-        self.label.setText(f"{mark}{self.entry.text}{needed}{value}")
+        self.label.setText(f"{mark}{self.text}{needed}{value}")
 
 
 class TestRow(Row):

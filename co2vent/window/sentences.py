@@ -15,8 +15,8 @@ from co2vent.inference.outcome import Charge
 from co2vent.sentence import Sentence
 from co2vent.window.words import charge_words, translate
 
-CORE: Final = "Core"  # context of the templates in the catalogue
-HEADLINES: Final = "Prompt"  # a headline inside a sentence has its words there
+#: Contexts of the catalogue that hold the core's texts: templates, headlines, the steps of the job.
+CONTEXTS: Final = ("Core", "Prompt", "Steps")
 
 _FIGURE: Final = re.compile(r"(-?\d+(?:\.\d+)?)( \D+)?")
 _UNITS: Final = {" degC": " °C", " degF": " °F", " bar a": " bar abs"}
@@ -26,9 +26,14 @@ def spoken(text: str) -> str:
     """Return `text` in the language of the screen, as far as it is the core's."""
     if not isinstance(text, Sentence):
         return text
-    template = translate(CORE, text.template)
-    if template == text.template:
-        template = translate(HEADLINES, text.template)
+    template = next(
+        (
+            said
+            for context in CONTEXTS
+            if (said := translate(context, text.template)) != text.template
+        ),
+        text.template,
+    )
     if not text.values:
         return template
     return template.format_map({name: _filled(value) for name, value in text.values.items()})

@@ -14,6 +14,8 @@ import tempfile
 from importlib.resources import files
 from pathlib import Path
 
+from co2vent.guidance.procedure_text import default_procedure_text, read_procedure
+
 PACKAGE = Path(str(files("co2vent")))
 WINDOW = PACKAGE / "window"
 FIELD = re.compile(r"\{\w+\}")
@@ -37,7 +39,18 @@ def sentence_templates() -> dict[str, Path]:
 
 def core_texts() -> dict[str, set[str]]:
     """Return the core's texts by their context in the catalogue."""
-    return {"Core": set(sentence_templates())}
+    return {"Core": set(sentence_templates()), "Steps": step_texts()}
+
+
+def step_texts() -> set[str]:
+    """Return the texts of the shipped job that the screen shows (not the sources)."""
+    procedure = read_procedure(default_procedure_text())
+    found = {procedure.title}
+    for step in procedure.steps:
+        found |= {step.title, *step.do, *step.cautions, *step.goes_wrong}
+        found |= {item.text for item in (*step.confirmations, *step.entries)}
+        found |= {gate.on_timeout for gate in step.gates}
+    return {str(text) for text in found}
 
 
 def tool(name: str) -> str | None:
