@@ -130,14 +130,8 @@ def test_each_type_word_order_scale_and_limit_gives_its_value_or_none(
 REFUSED = {
     "word order": channel("pressure_bar_g", 0, "float32"),
     "type": channel("pressure_bar_g", 0, "float64", word_order="big"),
-    "table": channel("pressure_bar_g", 0, "int16", table="coil"),
     "unit": channel("pressure", 0, "int16"),
     "gauge or absolute": channel("pressure_bar", 0, "int16"),
-    "no pressure": channel("line_temperature_degC", 0, "int16"),
-    "register": channel("pressure_bar_g", -1, "int16"),
-    "unknown key": channel("pressure_bar_g", 0, "int16", factor=2),
-    "no channel": "",
-    "no TOML": "[[channel]\n",
 }
 
 

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.contract.command import Json, refused, run, strict
+from tests.contract.command import Json, call, refused, run, strict
 
 TRIPLE_PA = 517_950.0  # Span and Wagner, J. Phys. Chem. Ref. Data 25 (1996) 1509
 SHELF_SPLIT_J_KG = 9_020.0 / 0.044_0095  # heat of fusion, 9.02 kJ/mol; CRC handbook, from memory
@@ -34,7 +34,7 @@ def saturated(output: str, pressure_pa: float, vapour_share: int) -> float:
 
 
 def plan(cwd: Path, *words: object) -> Json:
-    done = run("plan", "--json", *words, cwd=cwd)
+    done = call("plan", "--json", *words, cwd=cwd)
     assert done.returncode == 0, done.stderr
     assert not done.stderr
     return strict(done.stdout)
@@ -42,7 +42,10 @@ def plan(cwd: Path, *words: object) -> Json:
 
 @pytest.fixture(scope="module")
 def usual(tmp_path_factory: pytest.TempPathFactory) -> Json:
-    return plan(tmp_path_factory.mktemp("plan"), *WORDS)
+    cwd = tmp_path_factory.mktemp("plan")
+    done = run("plan", "--json", *WORDS, cwd=cwd)
+    assert strict(done.stdout) == plan(cwd, *WORDS)
+    return strict(done.stdout)
 
 
 def liquid_after_slow_vapour_venting(start_pa: float, end_pa: float, share: float) -> float:
@@ -207,4 +210,4 @@ def test_ends_of_the_range_are_planned_in_json(
     ],
 )
 def test_what_cannot_be_is_one_line_and_status_2(words: tuple[object, ...], tmp_path: Path) -> None:
-    refused(run("plan", "--json", *words, cwd=tmp_path))
+    refused(call("plan", "--json", *words, cwd=tmp_path))

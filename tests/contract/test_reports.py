@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.contract.command import refused, run, write_log
+from tests.contract.command import call, refused, run, write_log
 
 BEGINS = {"pdf": b"%PDF-", "html": b"<!DOCTYPE html>"}
 
@@ -94,12 +94,12 @@ COMMANDS = ("watch", "record", "replay", "assess", "plan", "simulate", "emulate"
 
 
 def test_every_command_has_help_and_a_mistake_is_one_line(folder: Path) -> None:
-    helped = run("--help", cwd=folder)
+    helped = call("--help", cwd=folder)
     assert helped.returncode == 0
     for command in COMMANDS:
         assert command in helped.stdout
-        done = run(command, "--help", cwd=folder)
+        done = call(command, "--help", cwd=folder)
         assert done.returncode == 0, command
         assert "usage" in done.stdout
-        refused(run(command, "--no-such-option", cwd=folder))
-    refused(run("no-such-command", cwd=folder))
+        refused(call(command, "--no-such-option", cwd=folder))
+    refused(call("no-such-command", cwd=folder))
