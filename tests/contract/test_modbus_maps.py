@@ -103,7 +103,7 @@ def test_each_type_word_order_scale_and_limit_gives_its_value_or_none(
     for name, text in maps.items():
         (tmp_path / f"{name}.toml").write_text(text)
         source = f"modbus-tcp://127.0.0.1:{device.port}?unit=1&map={name}.toml&period_s=0.1"
-        recorders[name] = start("record", "--source", source, "--log", f"{name}.csv", "--for", 2.5)
+        recorders[name] = start("record", "--source", source, "--log", f"{name}.csv", "--for", 1.5)
     for name, recorder in recorders.items():
         out, err = recorder.communicate(timeout=30)
         assert "Traceback" not in err, err

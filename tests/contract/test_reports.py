@@ -23,7 +23,7 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
         ("read", "work", "log.csv"),
         ("note", "work", "hose moved"),
     ):  # fmt: skip
-        done = run("job", *words, cwd=path)
+        done = call("job", *words, cwd=path)
         assert done.returncode == 0, (words, done.stderr)
     return path
 
@@ -53,15 +53,15 @@ def test_what_cannot_be_reported_is_one_line_and_leaves_nothing(folder: Path) ->
         ("log.csv", "x.txt"), ("log.csv", "x"), ("missing.csv", "x.pdf"), ("bad.csv", "x.html"),
         ("empty", "x.pdf"), ("log.csv", "no/such/x.pdf"),
     ):  # fmt: skip
-        refused(run("report", what, "--out", out, cwd=folder))
+        refused(call("report", what, "--out", out, cwd=folder))
         assert not (folder / out).exists()
 
 
 def test_a_simulated_job_is_never_signed(folder: Path) -> None:
-    done = run("job", "sign", "work", "--help", cwd=folder)
+    done = call("job", "sign", "work", "--help", cwd=folder)
     assert done.returncode == 0
     names = ("--by", "A. Person") if "--by" in done.stdout else ()
-    said = refused(run("job", "sign", "work", *names, cwd=folder))
+    said = refused(call("job", "sign", "work", *names, cwd=folder))
     assert "simulated" in said.lower() or "practice" in said.lower()
 
 
@@ -70,8 +70,8 @@ def test_windows_without_a_display_say_so(folder: Path) -> None:
     for words in ((), ("replay", "log.csv"), ("watch", "--source", "log.csv")):
         refused(run(*words, cwd=folder, env=bare))
     refused(run("replay", "log.csv", cwd=folder, env={**bare, "QT_QPA_PLATFORM": "xcb"}))
-    refused(run("replay", "missing.csv", cwd=folder))
-    refused(run("replay", "log.csv", "--speed", 0, cwd=folder))
+    refused(call("replay", "missing.csv", cwd=folder))
+    refused(call("replay", "log.csv", "--speed", 0, cwd=folder))
 
 
 def test_replay_and_the_start_page_open_a_window(
@@ -84,7 +84,7 @@ def test_replay_and_the_start_page_open_a_window(
     assert (folder / "replay.png").read_bytes().startswith(b"\x89PNG")
     alone = start(env=offscreen)
     with contextlib.suppress(subprocess.TimeoutExpired):
-        alone.wait(2)
+        alone.wait(1)
     assert alone.poll() is None, alone.communicate()
     alone.terminate()
     assert alone.wait(10) == 0
