@@ -4,6 +4,8 @@ A command module has `add_arguments(parser)` and `run(args) -> int`.
 """
 
 import argparse
+import contextlib
+import os
 import sys
 from collections.abc import Sequence
 from importlib import import_module
@@ -63,11 +65,27 @@ def main(argv: Sequence[str] | None = None) -> int:
     try:
         args = build_parser(command).parse_args(arguments)
         module = "co2vent.cli.start" if args.command is None else COMMANDS[args.command][0]
-        return int(import_module(module).run(args))
+        status = int(import_module(module).run(args))
+        if sys.stdout is not None:
+            sys.stdout.flush()  # what can't be written must fail here, not at exit
+        return status
     except Co2ventError as error:
         print(f"co2vent: {' '.join(str(error).split())}", file=sys.stderr)
         return 2
     except BrokenPipeError:
+        _drop_output()
         return 1
+    except OSError as error:
+        _drop_output()
+        where = f"{error.filename}: " if error.filename else "the output can't be written: "
+        why = " ".join((error.strerror or str(error)).lower().split())
+        print(f"co2vent: {where}{why}; make room or choose another place", file=sys.stderr)
+        return 2
     except KeyboardInterrupt:
         return 130
+
+
+def _drop_output() -> None:
+    """Let what is still buffered go nowhere: it must not fail again at exit."""
+    with contextlib.suppress(OSError, ValueError, AttributeError):
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())

@@ -11,11 +11,16 @@ from co2vent.errors import StoreError
 def atomic_write(path: Path, data: bytes) -> None:
     """Put `data` under `path`; after any failure the old content, if any, is untouched.
 
+    A device or a pipe is written to as it is: putting a file in its place would break it.
+
     Raises:
         StoreError: it could not be written.
     """
     temporary = ""
     try:
+        if path.exists() and not path.is_file() and not path.is_dir():
+            path.write_bytes(data)
+            return
         descriptor, temporary = tempfile.mkstemp(prefix=f".{path.name[:100]}.", dir=path.parent)
         with os.fdopen(descriptor, "wb") as file:
             file.write(data)

@@ -4,6 +4,7 @@ import asyncio
 import contextlib
 import json
 import logging
+import re
 import struct
 import tempfile
 import threading
@@ -91,7 +92,7 @@ class ModbusOutlet:
             ) from self._error
         # each row is there for an interval: asking twice in it misses none
         period_s = max(SHORTEST_PERIOD_S, min(DEFAULT_PERIOD_S, 0.4 * feed.interval_s / speed))
-        options = f"unit={UNIT}&map={map_path}&period_s={period_s:.3g}"
+        options = f"unit={UNIT}&map={_in_options(map_path)}&period_s={period_s:.3g}"
         if self._bridge is not None:
             self.source = f"modbus-rtu:{self._bridge.far}?baud={BAUD}&{options}"
         else:
@@ -175,6 +176,11 @@ class ModbusOutlet:
         await self._server.serve_forever(background=True)
         self._ready.set()
         await self._server.serving
+
+
+def _in_options(path: Path) -> str:
+    """Return `path` as it stands in a SOURCE, where some characters mean something else."""
+    return re.sub("[%&+]", lambda found: f"%{ord(found[0]):02X}", str(path))
 
 
 def _cells(setup: Setup) -> list[_Cell]:

@@ -161,6 +161,17 @@ def test_scenarios_are_emulated_by_name_by_file_and_at_random(start: Start, tmp_
     assert "# section_name: strainer 4" in (tmp_path / "1.csv").read_text()
 
 
+def test_the_map_is_found_wherever_temporary_files_are(start: Start, tmp_path: Path) -> None:
+    odd = tmp_path / "a b+c&d %41"
+    odd.mkdir()
+    write_log(tmp_path / "log.csv")
+    emulator = start("emulate", "log.csv", "--to", "modbus-tcp:0", env={"TMPDIR": str(odd)})
+    source = source_of(emulator)
+    done = run("record", "--source", source, "--log", "new.csv", "--for", 1.5, cwd=tmp_path)
+    assert done.returncode == 0, done.stderr
+    assert readings_in(tmp_path / "new.csv") > 0
+
+
 def test_what_cannot_be_emulated_is_one_line_and_status_2(tmp_path: Path) -> None:
     write_log(tmp_path / "log.csv")
     (tmp_path / "bad.toml").write_text('[section]\nvolume = "much"\n')
