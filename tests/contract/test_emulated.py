@@ -11,6 +11,7 @@ from tests.contract.command import (
     assess_all,
     call,
     refused,
+    run,
     vent_rows,
     wait_until,
     write_log,
