@@ -5,6 +5,7 @@ A command module has `add_arguments(parser)` and `run(args) -> int`.
 
 import argparse
 import contextlib
+import io
 import os
 import sys
 from collections.abc import Sequence
@@ -62,6 +63,9 @@ def main(argv: Sequence[str] | None = None) -> int:
     """Run one command; return its exit status (2 for anything a user can mend)."""
     arguments = list(sys.argv[1:] if argv is None else argv)
     command = next((word for word in arguments if word in COMMANDS), None)
+    if isinstance(sys.stdout, io.TextIOWrapper):
+        # a name in letters that the terminal lacks is shown escaped
+        sys.stdout.reconfigure(errors="backslashreplace")
     try:
         args = build_parser(command).parse_args(arguments)
         module = "co2vent.cli.start" if args.command is None else COMMANDS[args.command][0]

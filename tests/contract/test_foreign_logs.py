@@ -90,6 +90,15 @@ def test_iso_times_with_and_without_zone_become_seconds_since_the_first(tmp_path
         assert hold["end_s"] == pytest.approx(seconds), times
 
 
+def test_elapsed_s_is_the_time_of_everything_wherever_it_starts(tmp_path: Path) -> None:
+    rows = "".join(f"{1000 + n},2026-02-03T10:00:{n:02}Z,19,closed\n" for n in range(30))
+    texts = {"log": f"elapsed_s,time,pressure_bar_g,vent_valve\n{rows}"}
+    seen = assess(tmp_path, *write(tmp_path, texts))
+    assert only_hold(seen)["start_s"] == 1000.0
+    assert only_hold(seen)["end_s"] == 1029.0
+    assert all(1000 <= event["at_s"] <= 1029 for event in seen["events"])
+
+
 def test_seconds_count_from_the_first_accepted_time(tmp_path: Path) -> None:
     bad = "2026-02-03T09:00:00Z,OL,closed\nyesterday,19,closed\n"
     good = "".join(f"2026-02-03T10:00:{n:02}Z,19,closed\n" for n in range(30))

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.contract.command import COMMAND, write_log
+from tests.contract.command import COMMAND, refused, run, strict, write_log
 
 
 @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
@@ -27,6 +27,17 @@ def test_output_that_cannot_be_written_is_one_line_and_status_2(
         "co2vent: the output can't be written: no space left on device; make room or choose "
         "another place"
     ]
+
+
+def test_letters_that_the_terminal_lacks_are_escaped(tmp_path: Path) -> None:
+    write_log(tmp_path / "ü.csv", section_name="Kühlraum 2, Ω")
+    env = {"PYTHONIOENCODING": "ascii"}
+    done = run("assess", "ü.csv", cwd=tmp_path, env=env)
+    assert done.returncode == 0, done.stderr
+    assert "\\xfc" in done.stdout
+    seen = strict(run("assess", "ü.csv", "--json", cwd=tmp_path, env=env).stdout)
+    assert seen["file"] == "ü.csv"
+    refused(run("assess", "nö.csv", cwd=tmp_path, env=env))
 
 
 def test_a_reader_that_goes_away_is_no_traceback(
