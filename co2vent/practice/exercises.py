@@ -24,6 +24,7 @@ from co2vent.practice.scenario_file import KEYS
 from co2vent.practice.vents import run_vent
 from co2vent.section_model.layout import COLUMN
 from co2vent.section_model.population import draw_case
+from co2vent.sentence import Sentence
 
 SHELF_PA: Final = 0.10e5  # around the triple point
 LATE_S: Final = 180.0  # the last minutes of a hold, for its late slope
@@ -96,13 +97,13 @@ def exercises() -> tuple[Exercise, ...]:
         made.append(
             Exercise(
                 key=key,
-                title=table["title"],
-                story=table["story"].strip(),
-                look_for=table["look_for"],
-                expected=table["expected"],
-                wrong=table["wrong"],
-                debrief=table["debrief"],
-                second_test=table["second_test"],
+                title=Sentence(table["title"]),
+                story=Sentence(" ".join(table["story"].split())),
+                look_for=Sentence(table["look_for"]),
+                expected=Sentence(table["expected"]),
+                wrong=Sentence(table["wrong"]),
+                debrief=Sentence(table["debrief"]),
+                second_test=Sentence(table["second_test"]),
                 change=tuple(table["change"]),
                 checks=tuple(Check(**check) for check in table["checks"]),
                 tables=tables,

@@ -11,6 +11,7 @@ from co2vent.practice.log_lines import Rows
 from co2vent.practice.scenario import Scenario
 from co2vent.readings.limits import stop_margin_pa
 from co2vent.section_model.layout import COLUMN
+from co2vent.sentence import Sentence
 
 ALLOWABLE_KG: Final = 2e-3
 ALLOWABLE_KG_PER_M3: Final = 0.5
@@ -19,6 +20,14 @@ TRACE_OF_LIQUID_KG: Final = 1e-4
 FULL_SUBCOOLING_K: Final = 0.5
 FULL_VAPOUR_SHARE: Final = 1e-3
 OPENED_PA: Final = 0.1e5  # gauge: the section counts as vented out
+
+STATES: Final = {
+    Charge.SUBCOOLED_LIQUID: Sentence("subcooled liquid"),
+    Charge.TWO_PHASE: Sentence("two phase"),
+    Charge.VAPOR_ONLY: Sentence("vapor only"),
+    Charge.SOLID_PRESENT: Sentence("solid present"),
+    Charge.UNDETERMINED: Sentence("undetermined"),
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,22 +49,39 @@ class Score:
 
     def lines(self) -> list[str]:
         """Return the sheet as plain sentences."""
-        kept = "kept" if self.stop_kept else "NOT KEPT"
-        below = self.seconds_below_stop_with_liquid
-        sheet = [
-            f"Stop pressure {kept}: {below:.0f} s below it with liquid inside, "
-            f"{self.seconds_below_triple_with_liquid:.0f} s of them below the triple point.",
-            f"Dry ice made: {self.most_dry_ice_kg * 1e3:.0f} g at most.",
-            f"Left inside at the end: {self.left_kg * 1e3:.0f} g of liquid and dry ice "
-            f"(allowable {self.allowable_kg * 1e3:.0f} g).",
-            f"CO2 vented: {self.vented_kg:.2f} kg in {self.minutes:.0f} min.",
+        sheet: list[str] = [
+            Sentence(
+                "Stop pressure {kept}: {below} below it with liquid inside, {triple} of them "
+                "below the triple point.",
+                kept=Sentence("kept") if self.stop_kept else Sentence("NOT KEPT"),
+                below=f"{self.seconds_below_stop_with_liquid:.0f} s",
+                triple=f"{self.seconds_below_triple_with_liquid:.0f} s",
+            ),
+            Sentence("Dry ice made: {mass} at most.", mass=f"{self.most_dry_ice_kg * 1e3:.0f} g"),
+            Sentence(
+                "Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).",
+                left=f"{self.left_kg * 1e3:.0f} g",
+                allowable=f"{self.allowable_kg * 1e3:.0f} g",
+            ),
+            Sentence(
+                "CO2 vented: {mass} in {time}.",
+                mass=f"{self.vented_kg:.2f} kg",
+                time=f"{self.minutes:.0f} min",
+            ),
         ]
         if self.declared is not None:
-            word = self.declared.value.replace("_", " ")
-            sheet.append(f"You said: {word}. That was {'right' if self.right else 'WRONG'}.")
+            sheet.append(
+                Sentence(
+                    "You said: {state}. That was {judged}.",
+                    state=STATES[self.declared],
+                    judged=Sentence("right") if self.right else Sentence("WRONG"),
+                )
+            )
         if self.dangerous:
             sheet.append(
-                "DANGEROUS: the section was taken for empty with liquid or dry ice inside."
+                Sentence(
+                    "DANGEROUS: the section was taken for empty with liquid or dry ice inside."
+                )
             )
         return sheet
 

@@ -17,6 +17,7 @@ from co2vent.readings.reading import Reading
 from co2vent.section_model.simulation import Truth
 from co2vent.window.blind import blinded
 from co2vent.window.frame import Frame, Mode
+from co2vent.window.sentences import spoken
 from co2vent.window.traces import Traces
 from co2vent.window.words import translate
 
@@ -46,7 +47,7 @@ class Task:
         """The name on the screen."""
         if self.exercise is None:
             return translate("Class", "random section {seed}").format(seed=self.seed)
-        return self.exercise.title
+        return spoken(self.exercise.title)
 
     def scenario(self) -> Scenario:
         """Return the scenario.

@@ -21,9 +21,11 @@ from co2vent.errors import Co2ventError, RefusedInputError
 from co2vent.practice.exercises import Exercise, exercises
 from co2vent.practice.scenario_file import KEYS
 from co2vent.window.class_run import Change, ClassRun, Task
+from co2vent.window.class_words import variable_words
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
+from co2vent.window.sentences import spoken
 from co2vent.window.words import translate
 
 
@@ -80,7 +82,7 @@ class ClassStart(QWidget):
         self.list = QListWidget(self)
         self.list.setAccessibleName(translate("Class", "exercises"))
         for number, exercise in enumerate(exercises(), 1):
-            self.list.addItem(f"{number}  {exercise.title}")
+            self.list.addItem(f"{number}  {spoken(exercise.title)}")
         self.list.addItem(translate("Class", "Random section"))
         self.story = FitLabel(self)
         self.change = QComboBox(self)
@@ -149,13 +151,11 @@ class ClassStart(QWidget):
             self.change.addItem(translate("Class", "seed"))
             self.value.setText("1")
             return
-        story = " ".join(exercise.story.split())
-        self.story.say(
-            f"{story}\n\n" + translate("Class", "Watch: {what}").format(what=exercise.look_for)
-        )
+        watch = translate("Class", "Watch: {what}").format(what=spoken(exercise.look_for))
+        self.story.say(f"{spoken(exercise.story)}\n\n{watch}")
         self.change.addItem(translate("Class", "as it is"))
         for name in exercise.change:
-            self.change.addItem(name.partition(".")[2].replace("_", " "), name)
+            self.change.addItem(variable_words(name), name)
         self._change_chosen(0)
 
     def _change_chosen(self, _index: int) -> None:

@@ -4,6 +4,7 @@ from html import escape
 
 from co2vent.inference.outcome import Charge
 from co2vent.section_model.simulation import Truth
+from co2vent.sentence import Sentence
 from co2vent.window import text
 from co2vent.window.class_run import ClassRun, Prediction
 from co2vent.window.sentences import spoken
@@ -100,17 +101,22 @@ def teaching_words(run: ClassRun) -> str:
         return ""
     return "\n".join(
         (
-            translate("Class", "Expected: {words}").format(words=exercise.expected),
-            translate("Class", "A novice says: {words}").format(words=exercise.wrong),
-            translate("Class", "What decides: {words}").format(words=exercise.second_test),
-            translate("Class", "Talk about: {words}").format(words=exercise.debrief),
+            translate("Class", "Expected: {words}").format(words=spoken(exercise.expected)),
+            translate("Class", "A novice says: {words}").format(words=spoken(exercise.wrong)),
+            translate("Class", "What decides: {words}").format(words=spoken(exercise.second_test)),
+            translate("Class", "Talk about: {words}").format(words=spoken(exercise.debrief)),
         )
     )
 
 
 def change_words(name: str, value: object) -> str:
     """Return a changed variable of the scenario in plain words."""
-    return f"{name.partition('.')[2].replace('_', ' ')} = {value}"
+    return f"{variable_words(name)} = {value}"
+
+
+def variable_words(name: str) -> str:
+    """Return a variable of the scenario, such as `charge.solid_kg`, in plain words."""
+    return spoken(Sentence(name.partition(".")[2].replace("_", " ")))
 
 
 def sheet_html(run: ClassRun, units: UnitChoice) -> str:
@@ -119,13 +125,13 @@ def sheet_html(run: ClassRun, units: UnitChoice) -> str:
     parts = [f"<h3>{escape(mark)}</h3>", f"<h1>{escape(run.task.title)}</h1>"]
     exercise = run.task.exercise
     if exercise is not None:
-        parts.append(f"<p>{escape(exercise.story)}</p>")
-        parts.append(f"<p><b>{escape(exercise.look_for)}</b></p>")
+        parts.append(f"<p>{escape(spoken(exercise.story))}</p>")
+        parts.append(f"<p><b>{escape(spoken(exercise.look_for))}</b></p>")
     if run.task.changes:
         changes = ", ".join(change_words(name, value) for name, value in run.task.changes.items())
         parts.append(f"<p>{escape(translate('Class', 'Changed:'))} {escape(changes)}</p>")
     blocks = [
-        "\n".join(run.score().lines()),
+        "\n".join(map(spoken, run.score().lines())),
         truth_words(run.truth(), units, run.scenario.ambient_pa),
         said_words(run),
         teaching_words(run),

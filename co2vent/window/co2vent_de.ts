@@ -2534,6 +2534,66 @@
             <source>Left out before the joint is broken: {steps}</source>
             <translation>Vor dem Lösen der Verbindung ausgelassen: {steps}</translation>
         </message>
+        <message>
+            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
+            <translation>Stoppdruck {kept}: {below} darunter mit Flüssigkeit darin, davon {triple} unter dem Tripelpunkt.</translation>
+        </message>
+        <message>
+            <source>kept</source>
+            <translation>gehalten</translation>
+        </message>
+        <message>
+            <source>NOT KEPT</source>
+            <translation>NICHT GEHALTEN</translation>
+        </message>
+        <message>
+            <source>Dry ice made: {mass} at most.</source>
+            <translation>Trockeneis gebildet: höchstens {mass}.</translation>
+        </message>
+        <message>
+            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
+            <translation>Am Ende darin: {left} Flüssigkeit und Trockeneis (zulässig {allowable}).</translation>
+        </message>
+        <message>
+            <source>CO2 vented: {mass} in {time}.</source>
+            <translation>CO2 abgelassen: {mass} in {time}.</translation>
+        </message>
+        <message>
+            <source>You said: {state}. That was {judged}.</source>
+            <translation>Sie sagten: {state}. Das war {judged}.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>richtig</translation>
+        </message>
+        <message>
+            <source>WRONG</source>
+            <translation>FALSCH</translation>
+        </message>
+        <message>
+            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
+            <translation>GEFÄHRLICH: der Abschnitt wurde mit Flüssigkeit oder Trockeneis darin für leer gehalten.</translation>
+        </message>
+        <message>
+            <source>subcooled liquid</source>
+            <translation>voll Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>two phase</source>
+            <translation>Flüssigkeit und Dampf</translation>
+        </message>
+        <message>
+            <source>vapor only</source>
+            <translation>nur Dampf</translation>
+        </message>
+        <message>
+            <source>solid present</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>nicht bestimmt</translation>
+        </message>
     </context>
     <context>
         <name>Steps</name>
@@ -3317,6 +3377,597 @@
         <message>
             <source>Deviations told in the canteen instead of in the record.</source>
             <translation>Abweichungen, die in der Kantine erzählt werden statt im Protokoll.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Exercises</name>
+        <message>
+            <source>Vapour only, warm metal</source>
+            <translation>Nur Dampf, warmes Metall</translation>
+        </message>
+        <message>
+            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Filterabschnitt S-1, 10 Liter, blanker Stahl, seit dem Morgen abgesperrt. Das Metall ist rund 50 K wärmer als CO2 beim Stoppdruck. Bis zum Stoppdruck ablassen, schließen, beobachten.</translation>
+        </message>
+        <message>
+            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
+            <translation>Wie schnell der Anstieg abklingt, und wie viel kleiner er beim zweiten Mal ist.</translation>
+        </message>
+        <message>
+            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Etwa ein halbes bar in der ersten Minute, dann flach; der zweite Halt steigt viel weniger.</translation>
+        </message>
+        <message>
+            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Es steigt, also ist Flüssigkeit da: lässt unnötig ab, oder tiefer als den Stoppdruck.</translation>
+        </message>
+        <message>
+            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
+            <translation>Was täte die Kurve in Minute 8, wenn eine Tasse Flüssigkeit übrig wäre? Mit Übung 2 vergleichen.</translation>
+        </message>
+        <message>
+            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
+            <translation>Auf denselben Anfang ablassen und erneut halten: warmes Gas steigt kaum noch.</translation>
+        </message>
+        <message>
+            <source>One per cent of liquid left</source>
+            <translation>Ein Prozent Flüssigkeit übrig</translation>
+        </message>
+        <message>
+            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Der Nachbar von Übung 1: dieselben 10 Liter blanker Stahl. Er hielt Flüssigkeit und wurde abgelassen; etwa ein Prozent seines Volumens ist noch Flüssigkeit, unten im Filter.</translation>
+        </message>
+        <message>
+            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
+            <translation>Die erste Minute sieht aus wie Übung 1. Die Minuten 3 bis 8 nicht.</translation>
+        </message>
+        <message>
+            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
+            <translation>Eine erste Minute wie Gas, dann ein stetiger Anstieg von Hunderten Millibar je Minute.</translation>
+        </message>
+        <message>
+            <source>The same first minute as exercise 1, so it is gas.</source>
+            <translation>Dieselbe erste Minute wie Übung 1, also Gas.</translation>
+        </message>
+        <message>
+            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
+            <translation>Ab welcher Minute ließ sich diese Kurve von Übung 1 unterscheiden? Warum nicht früher?</translation>
+        </message>
+        <message>
+            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
+            <translation>Warten: die späte Steigung. Oder noch einmal ablassen: der Anstieg kommt genauso steil wieder.</translation>
+        </message>
+        <message>
+            <source>Ten per cent of liquid left</source>
+            <translation>Zehn Prozent Flüssigkeit übrig</translation>
+        </message>
+        <message>
+            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
+            <translation>Noch einmal derselbe Abschnitt, jetzt mit zehn Prozent seines Volumens flüssig: zehnmal so viel wie in Übung 2. Vorher festlegen, ehe die Kurve weitergeht: steigt es schneller oder langsamer?</translation>
+        </message>
+        <message>
+            <source>The first minute, against exercise 2.</source>
+            <translation>Die erste Minute, gegen Übung 2.</translation>
+        </message>
+        <message>
+            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
+            <translation>Eine langsamere erste Minute als mit einem Prozent: mehr Flüssigkeit muss warm werden.</translation>
+        </message>
+        <message>
+            <source>Less rise, so less liquid.</source>
+            <translation>Weniger Anstieg, also weniger Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
+            <translation>Welcher Teil der Kurve sagt, wie viel Flüssigkeit übrig ist? (Keiner: nur, dass sie da ist.)</translation>
+        </message>
+        <message>
+            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
+            <translation>Keiner am Druck allein: wiegen, oder ablassen und zählen, was kommt.</translation>
+        </message>
+        <message>
+            <source>Liquid left, and all metal as cold as it</source>
+            <translation>Flüssigkeit übrig, und alles Metall so kalt wie sie</translation>
+        </message>
+        <message>
+            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
+            <translation>Ein gedämmter Abschnitt von 50 Litern nach langem, langsamem Ablassen an einem kalten Tag. Überall Reif. Das Manometer steht still.</translation>
+        </message>
+        <message>
+            <source>How far the metal is above the saturation temperature of the pressure.</source>
+            <translation>Wie weit das Metall über der Sättigungstemperatur des Drucks liegt.</translation>
+        </message>
+        <message>
+            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
+            <translation>Fast kein Anstieg in zehn Minuten, mit Kilogramm Flüssigkeit darin.</translation>
+        </message>
+        <message>
+            <source>Flat, so empty.</source>
+            <translation>Flach, also leer.</translation>
+        </message>
+        <message>
+            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
+            <translation>Welche Wärme hätte hier Flüssigkeit sieden lassen können? Was müsste warm sein?</translation>
+        </message>
+        <message>
+            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
+            <translation>Wärme an die tiefen Punkte bringen und erneut halten; bis dahin hat die Prüfung keine Aussagekraft.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks by</source>
+            <translation>Das Zulaufventil lässt durch</translation>
+        </message>
+        <message>
+            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Filterabschnitt S-4. Niemand erwähnt, dass das Absperrventil im Zulauf einen Kratzer im Sitz hat: ein Zehntel Gramm je Sekunde kommt durch.</translation>
+        </message>
+        <message>
+            <source>Is the rise straight? Is it as steep at another pressure?</source>
+            <translation>Ist der Anstieg gerade? Ist er bei anderem Druck gleich steil?</translation>
+        </message>
+        <message>
+            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
+            <translation>Gerade von den ersten Minuten an, und von 9 bar g so steil wie von 5.</translation>
+        </message>
+        <message>
+            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
+            <translation>Siedende Flüssigkeit: lässt eine Stunde lang ab, während der Durchlass den Abschnitt füllt.</translation>
+        </message>
+        <message>
+            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
+            <translation>Was von Flüssigkeit und Durchlass wird bei höherem Druck langsamer, und warum?</translation>
+        </message>
+        <message>
+            <source>Hold at a second pressure; block and bleed the supply.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
+            <translation>Bei einem zweiten Druck halten; den Zulauf doppelt absperren und zwischenentlüften.</translation>
+        </message>
+        <message>
+            <source>Vented to 1 bar g with liquid left</source>
+            <translation>Mit Rest an Flüssigkeit auf 1 bar g abgelassen</translation>
+        </message>
+        <message>
+            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
+            <translation>Jemand hatte es eilig und ließ gleich bis 1 bar g ab. Dann wurde das Ventil geschlossen, und nun steigt der Druck und bleibt bei etwas über 4 bar g stehen.</translation>
+        </message>
+        <message>
+            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
+            <translation>Wo der Druck auf dem Weg hinab verweilt, und wo er auf dem Weg hinauf stehen bleibt.</translation>
+        </message>
+        <message>
+            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Eine Stufe nahe 4,2 bar g in beiden Richtungen; sie bleibt eine Viertelstunde und länger.</translation>
+        </message>
+        <message>
+            <source>It has stabilised, so it is safe.</source>
+            <translation>Es hat sich stabilisiert, also ist es sicher.</translation>
+        </message>
+        <message>
+            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
+            <translation>Was hält den Druck auf einem Wert fest? Was geschieht, wenn das letzte Trockeneis geschmolzen ist?</translation>
+        </message>
+        <message>
+            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
+            <translation>Den Ruhedruck mit dem örtlichen Tripelpunkt vergleichen; warten, mit offener Ablassseite.</translation>
+        </message>
+        <message>
+            <source>Dry ice at zero on the gauge</source>
+            <translation>Trockeneis bei null am Manometer</translation>
+        </message>
+        <message>
+            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Das Manometer zeigt 0,0 bar g. Die Entlüftung war die ganze Nacht offen und wurde gerade geschlossen. Reif liegt am tiefen Punkt und sonst nirgends.</translation>
+        </message>
+        <message>
+            <source>The climb after closing, and the temperature of the low point.</source>
+            <translation>Der Anstieg nach dem Schließen, und die Temperatur des tiefen Punkts.</translation>
+        </message>
+        <message>
+            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
+            <translation>Von null steigt der Druck entlang der Sublimationslinie auf 4,2 bar g zu.</translation>
+        </message>
+        <message>
+            <source>Zero means empty: open it.</source>
+            <translation>Null heißt leer: öffnen.</translation>
+        </message>
+        <message>
+            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Welchen Druck hat Trockeneis bei -78 °C? Was zeigte das Manometer, wenn die Entlüftung offen bliebe?</translation>
+        </message>
+        <message>
+            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Die Entlüftung schließen und einige Minuten beobachten; am tiefen Punkt nach Reif fühlen.</translation>
+        </message>
+        <message>
+            <source>The gauge is shut off</source>
+            <translation>Das Manometer ist abgesperrt</translation>
+        </message>
+        <message>
+            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
+            <translation>Das Ventil am Manometerschlauch wurde zugestoßen, während der Ablass geschlossen war. Im Abschnitt ist noch Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>The noise of the reading; what a short mini-vent does to it.</source>
+            <translation>Das Rauschen des Messwerts; was ein kurzes Ablassen mit ihm macht.</translation>
+        </message>
+        <message>
+            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
+            <translation>Eine Kurve ohne jede Bewegung, nicht einmal Rauschen; ein kurzes Ablassen bewegt sie nicht.</translation>
+        </message>
+        <message>
+            <source>A perfect hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ein perfekter Halt.</translation>
+        </message>
+        <message>
+            <source>What does a real gauge on a real section never do?</source>
+            <translation>Was tut ein echtes Manometer an einem echten Abschnitt nie?</translation>
+        </message>
+        <message>
+            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
+            <translation>Den Ablass zwei Sekunden öffnen: ein Manometer, das den Abschnitt sieht, bewegt sich.</translation>
+        </message>
+        <message>
+            <source>An oil-rich strainer</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Ein ölreicher Filter</translation>
+        </message>
+        <message>
+            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
+            <translation>Abschnitt S-8 liegt tief hinter einem Ölfang, der nie geleert wurde. Die Flüssigkeit ist weg, aber das Öl im Filter hält noch CO2.</translation>
+        </message>
+        <message>
+            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ein langsamer gebogener Ausläufer, und wie er von Halt zu Halt schrumpft.</translation>
+        </message>
+        <message>
+            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
+            <translation>Ein Ausläufer, der sich biegt, weit unter Sättigung, und nach jedem Ablassen kleiner.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there. Or: the supply valve leaks.</source>
+            <translation>Es ist noch Flüssigkeit da. Oder: das Zulaufventil lässt durch.</translation>
+        </message>
+        <message>
+            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
+            <translation>Was von Flüssigkeit, Durchlass und Öl gibt jedes Mal weniger? Warum ist es noch nicht klar?</translation>
+        </message>
+        <message>
+            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch einmal ablassen und halten: eine Quelle, die versiegt, ist weder Flüssigkeit noch Durchlass.</translation>
+        </message>
+        <message>
+            <source>A gauge that reads high, at 2000 m</source>
+            <translation>Ein Manometer, das zu viel zeigt, in 2000 m Höhe</translation>
+        </message>
+        <message>
+            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
+            <translation>Eine Anlage in den Bergen auf 2000 m. Das Manometer zeigt 0,3 bar zu viel, niemand hat seine Null geprüft, und die Karte an der Wand gilt für Meereshöhe: Stopp bei 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
+            <translation>Der wahre Abstand zum Tripelpunkt, wenn das Manometer 5,2 bar g zeigt.</translation>
+        </message>
+        <message>
+            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
+            <translation>Das Manometer zeigt 5,2 bar g; der Abschnitt liegt nur ein halbes bar über dem Tripelpunkt.</translation>
+        </message>
+        <message>
+            <source>I have a full bar of margin.</source>
+            <translation>Ich habe ein ganzes bar Abstand.</translation>
+        </message>
+        <message>
+            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
+            <translation>Wo liegt der Tripelpunkt auf einem Manometer in 2000 m Höhe? (4,39 bar g, nicht 4,17.)</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
+            <translation>Das Manometer zur Luft öffnen und seine Null ablesen; die Höhe vor dem Ablassen angeben.</translation>
+        </message>
+        <message>
+            <source>Vacuum on a wet section</source>
+            <translation>Vakuum an einem feuchten Abschnitt</translation>
+        </message>
+        <message>
+            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
+            <translation>Der Kern wurde im Regen gewechselt. Die Pumpe läuft, das Vakuummeter fällt nicht weiter; die Pumpe wird abgestellt und es steigt.</translation>
+        </message>
+        <message>
+            <source>Where the pressure bends and comes to rest, and what the metal's temperature says to it.</source>
+            <translation>Wo der Druck abbiegt und stehen bleibt, und was die Temperatur des Metalls dazu sagt.</translation>
+        </message>
+        <message>
+            <source>It rests near the saturation pressure of water at the metal's temperature: 10 to 20 mbar.</source>
+            <translation>Er bleibt nahe dem Sättigungsdruck von Wasser bei der Temperatur des Metalls stehen: 10 bis 20 mbar.</translation>
+        </message>
+        <message>
+            <source>There is a leak: looks for it for an hour.</source>
+            <translation>Da ist ein Leck: sucht eine Stunde danach.</translation>
+        </message>
+        <message>
+            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
+            <translation>Was tut ein Leck, was Wasser nicht tut? (Es geht in gerader Linie weiter.)</translation>
+        </message>
+        <message>
+            <source>Warm the section: water rises with it; a leak does not care.</source>
+            <translation>Den Abschnitt erwärmen: Wasser steigt mit; ein Leck kümmert das nicht.</translation>
+        </message>
+        <message>
+            <source>Nitrogen standing test in the sun</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Standprüfung mit Stickstoff in der Sonne</translation>
+        </message>
+        <message>
+            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Der Abschnitt steht für seine Standdruckprüfung unter Stickstoff bei 50 bar g. Er wurde am kühlen Morgen gefüllt; jetzt scheint die Sonne darauf.</translation>
+        </message>
+        <message>
+            <source>Pressure and temperature together.</source>
+            <translation>Druck und Temperatur zusammen.</translation>
+        </message>
+        <message>
+            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
+            <translation>Zwei bar mehr in einer Stunde, ohne dass Gas dazukam: das Metall ist um zehn Kelvin wärmer.</translation>
+        </message>
+        <message>
+            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
+            <translation>Der Zulauf lässt durch. Oder, wenn es kühlt: der Abschnitt leckt.</translation>
+        </message>
+        <message>
+            <source>What is left of the rise when it is corrected for temperature?</source>
+            <translation>Was bleibt vom Anstieg, wenn er auf die Temperatur berichtigt ist?</translation>
+        </message>
+        <message>
+            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
+            <translation>Mit der Gastemperatur und einem Realgasfaktor berichtigen; auf den Abend warten.</translation>
+        </message>
+        <message>
+            <source>The vent valve leaks out</source>
+            <translation>Das Ablassventil lässt nach außen durch</translation>
+        </message>
+        <message>
+            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
+            <translation>Gedämmter Abschnitt S-5 mit Kilogramm Flüssigkeit. Das Ablassventil ist zu, aber ein Korn liegt auf dem Sitz: was siedet, entweicht dort.</translation>
+        </message>
+        <message>
+            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
+            <translation>Reif und Geräusch am Austritt, während das Manometer still steht.</translation>
+        </message>
+        <message>
+            <source>A quiet gauge: what leaks out is what boils off.</source>
+            <translation>Ein ruhiges Manometer: was hinausleckt, ist, was siedet.</translation>
+        </message>
+        <message>
+            <source>Quiet, so empty.</source>
+            <translation>Ruhig, also leer.</translation>
+        </message>
+        <message>
+            <source>What are the two ways for a gauge to stand still above liquid?</source>
+            <translation>Auf welche zwei Arten kann ein Manometer über Flüssigkeit still stehen?</translation>
+        </message>
+        <message>
+            <source>Test the outlet for flow; cap it and hold again.</source>
+            <translation>Den Austritt auf Strömung prüfen; verschließen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Shut in liquid-full</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Voll Flüssigkeit abgesperrt</translation>
+        </message>
+        <message>
+            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
+            <translation>Beide Ventile von Abschnitt S-3 wurden auf Flüssigkeit geschlossen. Er ist zwei Kelvin wärmer, als die Flüssigkeit war. Sonst ist noch nichts geschehen.</translation>
+        </message>
+        <message>
+            <source>Bar per minute before the first vent, and what opening does.</source>
+            <translation>Bar je Minute vor dem ersten Ablassen, und was das Öffnen tut.</translation>
+        </message>
+        <message>
+            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
+            <translation>Das Manometer steigt um mehrere bar in der Minute; beim Öffnen fällt es sofort auf Sättigung.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks: looks for the leak first.</source>
+            <translation>Das Zulaufventil lässt durch: sucht zuerst das Leck.</translation>
+        </message>
+        <message>
+            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
+            <translation>Zehn bar für ein Kelvin: wie lange, bis das Sicherheitsventil öffnet?</translation>
+        </message>
+        <message>
+            <source>None: open the vent path at once.</source>
+            <translation>Keiner: den Ablassweg sofort öffnen.</translation>
+        </message>
+        <message>
+            <source>Air in the section</source>
+            <translation>Luft im Abschnitt</translation>
+        </message>
+        <message>
+            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
+            <translation>Abschnitt S-6 wurde letzte Woche geöffnet und schlecht evakuiert. Außer CO2 ist ein bar Luft darin, und Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Pressure against the saturation pressure of the coldest metal.</source>
+            <translation>Druck gegen den Sättigungsdruck des kältesten Metalls.</translation>
+        </message>
+        <message>
+            <source>The gauge stands above the saturation pressure of the liquid's temperature.</source>
+            <translation>Das Manometer steht über dem Sättigungsdruck zur Temperatur der Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Über Sättigung, also voll Flüssigkeit. Oder: unterkühlt, also kein Sieden zu fürchten.</translation>
+        </message>
+        <message>
+            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
+            <translation>Welches Zeichen von Flüssigkeit lässt Luft unberührt? (Die späte Steigung.)</translation>
+        </message>
+        <message>
+            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
+            <translation>Noch einmal ablassen und halten: Luft geht mit dem Dampf; Flüssigkeit nicht.</translation>
+        </message>
+        <message>
+            <source>Metal colder than the liquid</source>
+            <translation>Metall kälter als die Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
+            <translation>Vor einer Stunde wurde der Abschnitt zu tief abgelassen und rechtzeitig angehalten; seither kam wieder Flüssigkeit herein. Das Metall ist noch kälter als die Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>The delay: nothing happens at first.</source>
+            <translation>Die Verzögerung: zuerst geschieht nichts.</translation>
+        </message>
+        <message>
+            <source>Hardly a rise in the first minute or two, then it comes.</source>
+            <translation>Kaum ein Anstieg in den ersten ein, zwei Minuten, dann kommt er.</translation>
+        </message>
+        <message>
+            <source>A minute without a rise: empty.</source>
+            <translation>Eine Minute ohne Anstieg: leer.</translation>
+        </message>
+        <message>
+            <source>Where did the heat go in the first two minutes?</source>
+            <translation>Wohin ging die Wärme in den ersten zwei Minuten?</translation>
+        </message>
+        <message>
+            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Länger halten; ein Anlegefühler am tiefen Punkt, der kälter als Sättigung ist, macht den Halt ungültig.</translation>
+        </message>
+        <message>
+            <source>Liquid through the drain: the hose plugs</source>
+            <translation>Flüssigkeit durch den Ablauf: der Schlauch verstopft</translation>
+        </message>
+        <message>
+            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
+            <translation>Der Ablassschlauch wurde an den tiefen Ablauf gesetzt, weil der näher war. Es kommt Flüssigkeit, und sie wird im Schlauch zu Schnee.</translation>
+        </message>
+        <message>
+            <source>The flow dies with the valve open; the pressure stays.</source>
+            <translation>Die Strömung stirbt bei offenem Ventil; der Druck bleibt.</translation>
+        </message>
+        <message>
+            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
+            <translation>Der Druck fällt nicht weiter, Dutzende bar über null, bei offenem Ventil.</translation>
+        </message>
+        <message>
+            <source>The flow has stopped, so it is empty.</source>
+            <translation>Die Strömung hat aufgehört, also ist es leer.</translation>
+        </message>
+        <message>
+            <source>On which side of the plug is the pressure? Where do you stand?</source>
+            <translation>Auf welcher Seite des Pfropfens ist der Druck? Wo stehen Sie?</translation>
+        </message>
+        <message>
+            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
+            <translation>Das Ventil offen lassen, Abstand halten, warten; von oben ablassen.</translation>
+        </message>
+        <message>
+            <source>dry metal c</source>
+            <translation>trockenes Metall °C</translation>
+        </message>
+        <message>
+            <source>wet metal c</source>
+            <translation>benetztes Metall °C</translation>
+        </message>
+        <message>
+            <source>liquid fraction</source>
+            <translation>Flüssigkeitsanteil</translation>
+        </message>
+        <message>
+            <source>nitrogen bar</source>
+            <translation>Stickstoff bar</translation>
+        </message>
+        <message>
+            <source>oil kg</source>
+            <translation>Öl kg</translation>
+        </message>
+        <message>
+            <source>solid kg</source>
+            <translation>Trockeneis kg</translation>
+        </message>
+        <message>
+            <source>water kg</source>
+            <translation>Wasser kg</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>Rauschen</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>Auflösung</translation>
+        </message>
+        <message>
+            <source>stuck from s</source>
+            <translation>hängt ab s</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>Null</translation>
+        </message>
+        <message>
+            <source>leak by g per s</source>
+            <translation>Durchlass g/s</translation>
+        </message>
+        <message>
+            <source>leak out bore mm</source>
+            <translation>Leck nach außen, Bohrung mm</translation>
+        </message>
+        <message>
+            <source>supply liquid</source>
+            <translation>Zulauf flüssig</translation>
+        </message>
+        <message>
+            <source>altitude</source>
+            <translation>Höhe angegeben</translation>
+        </message>
+        <message>
+            <source>insulated</source>
+            <translation>gedämmt</translation>
+        </message>
+        <message>
+            <source>volume l</source>
+            <translation>Volumen L</translation>
+        </message>
+        <message>
+            <source>altitude m</source>
+            <translation>Höhe m</translation>
+        </message>
+        <message>
+            <source>ambient c</source>
+            <translation>Umgebung °C</translation>
+        </message>
+        <message>
+            <source>pump l per min</source>
+            <translation>Pumpe L/min</translation>
+        </message>
+        <message>
+            <source>low point</source>
+            <translation>tiefer Punkt</translation>
+        </message>
+        <message>
+            <source>plugs</source>
+            <translation>verstopft</translation>
         </message>
     </context>
 </TS>

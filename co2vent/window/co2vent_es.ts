@@ -2534,6 +2534,66 @@
             <source>Left out before the joint is broken: {steps}</source>
             <translation>Omitido antes de abrir la junta: {steps}</translation>
         </message>
+        <message>
+            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
+            <translation>Presión de parada {kept}: {below} por debajo con líquido dentro, {triple} de ellos bajo el punto triple.</translation>
+        </message>
+        <message>
+            <source>kept</source>
+            <translation>respetada</translation>
+        </message>
+        <message>
+            <source>NOT KEPT</source>
+            <translation>NO RESPETADA</translation>
+        </message>
+        <message>
+            <source>Dry ice made: {mass} at most.</source>
+            <translation>Hielo seco formado: {mass} como mucho.</translation>
+        </message>
+        <message>
+            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
+            <translation>Queda dentro al final: {left} de líquido y hielo seco (admisible {allowable}).</translation>
+        </message>
+        <message>
+            <source>CO2 vented: {mass} in {time}.</source>
+            <translation>CO2 venteado: {mass} en {time}.</translation>
+        </message>
+        <message>
+            <source>You said: {state}. That was {judged}.</source>
+            <translation>Usted dijo: {state}. Eso estaba {judged}.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>bien</translation>
+        </message>
+        <message>
+            <source>WRONG</source>
+            <translation>MAL</translation>
+        </message>
+        <message>
+            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
+            <translation>PELIGROSO: se dio por vacío el tramo con líquido o hielo seco dentro.</translation>
+        </message>
+        <message>
+            <source>subcooled liquid</source>
+            <translation>lleno de líquido</translation>
+        </message>
+        <message>
+            <source>two phase</source>
+            <translation>líquido y vapor</translation>
+        </message>
+        <message>
+            <source>vapor only</source>
+            <translation>solo vapor</translation>
+        </message>
+        <message>
+            <source>solid present</source>
+            <translation>hielo seco</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>indeterminado</translation>
+        </message>
     </context>
     <context>
         <name>Steps</name>
@@ -3317,6 +3377,597 @@
         <message>
             <source>Deviations told in the canteen instead of in the record.</source>
             <translation>Desviaciones contadas en la cantina en vez de en el registro.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Exercises</name>
+        <message>
+            <source>Vapour only, warm metal</source>
+            <translation>Solo vapor, metal caliente</translation>
+        </message>
+        <message>
+            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Tramo de filtro S-1, 10 litros, acero desnudo, cerrado desde la mañana. El metal está unos 50 K más caliente que el CO2 a la presión de parada. Ventee hasta la presión de parada, cierre y vigile.</translation>
+        </message>
+        <message>
+            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
+            <translation>Con qué rapidez se apaga la subida, y cuánto menor es la segunda vez.</translation>
+        </message>
+        <message>
+            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Cerca de medio bar en el primer minuto, luego plano; la segunda espera sube mucho menos.</translation>
+        </message>
+        <message>
+            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Sube, luego hay líquido: ventea sin necesidad, o por debajo de la presión de parada.</translation>
+        </message>
+        <message>
+            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
+            <translation>¿Qué haría la traza en el minuto 8 si quedara una taza de líquido? Compare con el ejercicio 2.</translation>
+        </message>
+        <message>
+            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
+            <translation>Ventee al mismo inicio y espere otra vez: el gas ya caliente apenas sube.</translation>
+        </message>
+        <message>
+            <source>One per cent of liquid left</source>
+            <translation>Queda un uno por ciento de líquido</translation>
+        </message>
+        <message>
+            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>El vecino del ejercicio 1: los mismos 10 litros de acero desnudo. Tuvo líquido y se ha venteado; cerca del uno por ciento de su volumen aún es líquido, en el fondo del filtro.</translation>
+        </message>
+        <message>
+            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
+            <translation>El primer minuto se parece al ejercicio 1. Los minutos 3 a 8 no.</translation>
+        </message>
+        <message>
+            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
+            <translation>Un primer minuto como de gas, luego una subida constante de cientos de milibares por minuto.</translation>
+        </message>
+        <message>
+            <source>The same first minute as exercise 1, so it is gas.</source>
+            <translation>El mismo primer minuto que el ejercicio 1, luego es gas.</translation>
+        </message>
+        <message>
+            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
+            <translation>¿En qué minuto se pudo distinguir esta traza del ejercicio 1? ¿Por qué no antes?</translation>
+        </message>
+        <message>
+            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
+            <translation>Esperar: la pendiente tardía. O ventear otra vez: la subida vuelve igual de empinada.</translation>
+        </message>
+        <message>
+            <source>Ten per cent of liquid left</source>
+            <translation>Queda un diez por ciento de líquido</translation>
+        </message>
+        <message>
+            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
+            <translation>El mismo tramo otra vez, ahora con el diez por ciento de su volumen líquido: diez veces más que en el ejercicio 2. Comprométase antes de que siga la traza: ¿subirá más deprisa o más despacio?</translation>
+        </message>
+        <message>
+            <source>The first minute, against exercise 2.</source>
+            <translation>El primer minuto, frente al ejercicio 2.</translation>
+        </message>
+        <message>
+            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
+            <translation>Un primer minuto más lento que con el uno por ciento: más líquido tiene más que calentar.</translation>
+        </message>
+        <message>
+            <source>Less rise, so less liquid.</source>
+            <translation>Menos subida, luego menos líquido.</translation>
+        </message>
+        <message>
+            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
+            <translation>¿Qué parte de la traza dice cuánto líquido queda? (Ninguna: solo que lo hay.)</translation>
+        </message>
+        <message>
+            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
+            <translation>Ninguna solo con la presión: pesar, o ventear y contar lo que sale.</translation>
+        </message>
+        <message>
+            <source>Liquid left, and all metal as cold as it</source>
+            <translation>Queda líquido, y todo el metal tan frío como él</translation>
+        </message>
+        <message>
+            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
+            <translation>Un tramo aislado de 50 litros tras un venteo largo y lento en un día frío. Escarcha por todas partes. El manómetro está quieto.</translation>
+        </message>
+        <message>
+            <source>How far the metal is above the saturation temperature of the pressure.</source>
+            <translation>Cuánto está el metal sobre la temperatura de saturación de la presión.</translation>
+        </message>
+        <message>
+            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
+            <translation>Casi sin subida en diez minutos, con kilogramos de líquido dentro.</translation>
+        </message>
+        <message>
+            <source>Flat, so empty.</source>
+            <translation>Plano, luego vacío.</translation>
+        </message>
+        <message>
+            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
+            <translation>¿Qué calor pudo hervir aquí algún líquido? ¿Qué tendría que estar caliente?</translation>
+        </message>
+        <message>
+            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
+            <translation>Lleve calor a los puntos bajos y espere otra vez; hasta entonces la prueba no tiene poder.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks by</source>
+            <translation>La válvula de alimentación deja pasar</translation>
+        </message>
+        <message>
+            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Tramo de filtro S-4. Nadie menciona que la válvula de aislamiento de la alimentación tiene un rayón en el asiento: pasa una décima de gramo por segundo.</translation>
+        </message>
+        <message>
+            <source>Is the rise straight? Is it as steep at another pressure?</source>
+            <translation>¿Es recta la subida? ¿Es igual de empinada a otra presión?</translation>
+        </message>
+        <message>
+            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
+            <translation>Recta desde los primeros minutos, y tan empinada desde 9 bar g como desde 5.</translation>
+        </message>
+        <message>
+            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
+            <translation>Líquido que hierve: ventea una hora mientras el paso vuelve a llenar el tramo.</translation>
+        </message>
+        <message>
+            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
+            <translation>¿Cuál de líquido y paso de válvula se hace más lento a mayor presión, y por qué?</translation>
+        </message>
+        <message>
+            <source>Hold at a second pressure; block and bleed the supply.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
+            <translation>Espere a una segunda presión; doble bloqueo y purga en la alimentación.</translation>
+        </message>
+        <message>
+            <source>Vented to 1 bar g with liquid left</source>
+            <translation>Venteado a 1 bar g con líquido dentro</translation>
+        </message>
+        <message>
+            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
+            <translation>Alguien tenía prisa y venteó directo a 1 bar g. Luego se cerró la válvula, y ahora la presión sube y se queda a algo más de 4 bar g.</translation>
+        </message>
+        <message>
+            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
+            <translation>Dónde se demora la presión al bajar, y dónde se queda al subir.</translation>
+        </message>
+        <message>
+            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Un escalón cerca de 4,2 bar g en ambos sentidos; dura un cuarto de hora y más.</translation>
+        </message>
+        <message>
+            <source>It has stabilised, so it is safe.</source>
+            <translation>Se ha estabilizado, luego es seguro.</translation>
+        </message>
+        <message>
+            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
+            <translation>¿Qué fija la presión en un valor? ¿Qué pasa cuando se funde el último hielo seco?</translation>
+        </message>
+        <message>
+            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
+            <translation>Compare la presión de reposo con el punto triple local; espere, con el lado de venteo abierto.</translation>
+        </message>
+        <message>
+            <source>Dry ice at zero on the gauge</source>
+            <translation>Hielo seco con el manómetro a cero</translation>
+        </message>
+        <message>
+            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>El manómetro marca 0,0 bar g. La purga estuvo abierta toda la noche y se acaba de cerrar. Hay escarcha en el punto bajo y en nada más.</translation>
+        </message>
+        <message>
+            <source>The climb after closing, and the temperature of the low point.</source>
+            <translation>La subida tras cerrar, y la temperatura del punto bajo.</translation>
+        </message>
+        <message>
+            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
+            <translation>Desde cero la presión sube por la línea de sublimación hacia 4,2 bar g.</translation>
+        </message>
+        <message>
+            <source>Zero means empty: open it.</source>
+            <translation>Cero significa vacío: abrirlo.</translation>
+        </message>
+        <message>
+            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>¿Qué presión tiene el hielo seco a -78 °C? ¿Qué marcaría el manómetro con la purga abierta?</translation>
+        </message>
+        <message>
+            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Cierre la purga y vigile unos minutos; busque escarcha en el punto bajo.</translation>
+        </message>
+        <message>
+            <source>The gauge is shut off</source>
+            <translation>El manómetro está cerrado</translation>
+        </message>
+        <message>
+            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
+            <translation>La válvula de la manguera del manómetro se cerró de un golpe con el venteo cerrado. Queda líquido en el tramo.</translation>
+        </message>
+        <message>
+            <source>The noise of the reading; what a short mini-vent does to it.</source>
+            <translation>El ruido de la lectura; qué le hace un venteo muy corto.</translation>
+        </message>
+        <message>
+            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
+            <translation>Una traza sin movimiento alguno, ni ruido; un venteo corto no la mueve.</translation>
+        </message>
+        <message>
+            <source>A perfect hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Una espera perfecta.</translation>
+        </message>
+        <message>
+            <source>What does a real gauge on a real section never do?</source>
+            <translation>¿Qué no hace nunca un manómetro real en un tramo real?</translation>
+        </message>
+        <message>
+            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
+            <translation>Abra el venteo dos segundos: un manómetro que ve el tramo se mueve.</translation>
+        </message>
+        <message>
+            <source>An oil-rich strainer</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Un filtro rico en aceite</translation>
+        </message>
+        <message>
+            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
+            <translation>El tramo S-8 queda bajo, tras una trampa de aceite nunca drenada. El líquido se fue, pero el aceite del filtro aún retiene CO2.</translation>
+        </message>
+        <message>
+            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Una cola lenta y curva, y cómo se encoge de espera en espera.</translation>
+        </message>
+        <message>
+            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
+            <translation>Una cola que se curva, muy por debajo de la saturación, y menor tras cada venteo.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there. Or: the supply valve leaks.</source>
+            <translation>Aún hay líquido. O: la válvula de alimentación deja pasar.</translation>
+        </message>
+        <message>
+            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
+            <translation>¿Cuál de líquido, paso y aceite da menos cada vez? ¿Por qué aún no está claro?</translation>
+        </message>
+        <message>
+            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ventee otra vez y espere: una fuente que se agota no es líquido ni paso de válvula.</translation>
+        </message>
+        <message>
+            <source>A gauge that reads high, at 2000 m</source>
+            <translation>Un manómetro que marca de más, a 2000 m</translation>
+        </message>
+        <message>
+            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
+            <translation>Una planta de montaña a 2000 m. El manómetro marca 0,3 bar de más, nadie tomó su cero, y la tarjeta de la pared es para el nivel del mar: parar a 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
+            <translation>La distancia real al punto triple cuando el manómetro marca 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
+            <translation>El manómetro marca 5,2 bar g; el tramo está solo medio bar sobre el punto triple.</translation>
+        </message>
+        <message>
+            <source>I have a full bar of margin.</source>
+            <translation>Tengo un bar entero de margen.</translation>
+        </message>
+        <message>
+            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
+            <translation>¿Dónde está el punto triple en un manómetro a 2000 m? (4,39 bar g, no 4,17.)</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
+            <translation>Abra el manómetro al aire y lea su cero; indique la altitud antes del venteo.</translation>
+        </message>
+        <message>
+            <source>Vacuum on a wet section</source>
+            <translation>Vacío en un tramo mojado</translation>
+        </message>
+        <message>
+            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
+            <translation>El núcleo se cambió bajo la lluvia. La bomba funciona, el vacuómetro deja de bajar; se apaga la bomba y sube.</translation>
+        </message>
+        <message>
+            <source>Where the pressure bends and comes to rest, and what the metal's temperature says to it.</source>
+            <translation>Dónde se dobla y se queda la presión, y qué dice de ello la temperatura del metal.</translation>
+        </message>
+        <message>
+            <source>It rests near the saturation pressure of water at the metal's temperature: 10 to 20 mbar.</source>
+            <translation>Se queda cerca de la presión de saturación del agua a la temperatura del metal: 10 a 20 mbar.</translation>
+        </message>
+        <message>
+            <source>There is a leak: looks for it for an hour.</source>
+            <translation>Hay una fuga: la busca una hora.</translation>
+        </message>
+        <message>
+            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
+            <translation>¿Qué hace una fuga que el agua no hace? (Sigue en línea recta.)</translation>
+        </message>
+        <message>
+            <source>Warm the section: water rises with it; a leak does not care.</source>
+            <translation>Caliente el tramo: el agua sube con él; a una fuga le da igual.</translation>
+        </message>
+        <message>
+            <source>Nitrogen standing test in the sun</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Prueba con nitrógeno al sol</translation>
+        </message>
+        <message>
+            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>El tramo está con nitrógeno a 50 bar g para su prueba de presión en reposo. Se llenó en la mañana fresca; ahora le da el sol.</translation>
+        </message>
+        <message>
+            <source>Pressure and temperature together.</source>
+            <translation>Presión y temperatura juntas.</translation>
+        </message>
+        <message>
+            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
+            <translation>Dos bar más en una hora, sin añadir gas: el metal se ha calentado diez kelvin.</translation>
+        </message>
+        <message>
+            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
+            <translation>La alimentación deja pasar. O, cuando se enfría: el tramo tiene fuga.</translation>
+        </message>
+        <message>
+            <source>What is left of the rise when it is corrected for temperature?</source>
+            <translation>¿Qué queda de la subida cuando se corrige por la temperatura?</translation>
+        </message>
+        <message>
+            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
+            <translation>Corrija por la temperatura del gas con un factor de gas real; espere a la tarde.</translation>
+        </message>
+        <message>
+            <source>The vent valve leaks out</source>
+            <translation>La válvula de venteo fuga hacia fuera</translation>
+        </message>
+        <message>
+            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
+            <translation>Tramo aislado S-5 con kilogramos de líquido. La válvula de venteo está cerrada, pero hay un grano en su asiento: lo que hierve sale por ella.</translation>
+        </message>
+        <message>
+            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
+            <translation>Escarcha y ruido en la salida de venteo con el manómetro quieto.</translation>
+        </message>
+        <message>
+            <source>A quiet gauge: what leaks out is what boils off.</source>
+            <translation>Un manómetro quieto: lo que se fuga es lo que hierve.</translation>
+        </message>
+        <message>
+            <source>Quiet, so empty.</source>
+            <translation>Quieto, luego vacío.</translation>
+        </message>
+        <message>
+            <source>What are the two ways for a gauge to stand still above liquid?</source>
+            <translation>¿De qué dos formas puede un manómetro quedarse quieto sobre líquido?</translation>
+        </message>
+        <message>
+            <source>Test the outlet for flow; cap it and hold again.</source>
+            <translation>Compruebe si hay flujo en la salida; tápela y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Shut in liquid-full</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Cerrado lleno de líquido</translation>
+        </message>
+        <message>
+            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
+            <translation>Ambas válvulas del tramo S-3 se cerraron con líquido. Está dos kelvin más caliente que el líquido. Aún no ha pasado nada más.</translation>
+        </message>
+        <message>
+            <source>Bar per minute before the first vent, and what opening does.</source>
+            <translation>Bar por minuto antes del primer venteo, y qué hace abrir.</translation>
+        </message>
+        <message>
+            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
+            <translation>El manómetro sube varios bar en un minuto; al abrir cae de golpe a la saturación.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks: looks for the leak first.</source>
+            <translation>La válvula de alimentación deja pasar: busca primero la fuga.</translation>
+        </message>
+        <message>
+            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
+            <translation>Diez bar por un kelvin: ¿cuánto falta para que abra la válvula de alivio?</translation>
+        </message>
+        <message>
+            <source>None: open the vent path at once.</source>
+            <translation>Ninguna: abra ya la vía de venteo.</translation>
+        </message>
+        <message>
+            <source>Air in the section</source>
+            <translation>Aire en el tramo</translation>
+        </message>
+        <message>
+            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
+            <translation>El tramo S-6 se abrió la semana pasada y no se hizo bien el vacío. Hay un bar de aire además del CO2, y líquido.</translation>
+        </message>
+        <message>
+            <source>Pressure against the saturation pressure of the coldest metal.</source>
+            <translation>La presión frente a la presión de saturación del metal más frío.</translation>
+        </message>
+        <message>
+            <source>The gauge stands above the saturation pressure of the liquid's temperature.</source>
+            <translation>El manómetro está sobre la presión de saturación de la temperatura del líquido.</translation>
+        </message>
+        <message>
+            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Sobre la saturación, luego lleno de líquido. O: subenfriado, luego no hay ebullición que temer.</translation>
+        </message>
+        <message>
+            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
+            <translation>¿Qué señal de líquido no cambia el aire? (La pendiente tardía.)</translation>
+        </message>
+        <message>
+            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
+            <translation>Ventee y espere otra vez: el aire sale con el vapor; el líquido no.</translation>
+        </message>
+        <message>
+            <source>Metal colder than the liquid</source>
+            <translation>Metal más frío que el líquido</translation>
+        </message>
+        <message>
+            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
+            <translation>Hace una hora el tramo se venteó demasiado y se paró a tiempo; desde entonces ha vuelto a entrar líquido. El metal aún está más frío que el líquido.</translation>
+        </message>
+        <message>
+            <source>The delay: nothing happens at first.</source>
+            <translation>El retraso: al principio no pasa nada.</translation>
+        </message>
+        <message>
+            <source>Hardly a rise in the first minute or two, then it comes.</source>
+            <translation>Apenas sube en el primer minuto o dos, luego llega.</translation>
+        </message>
+        <message>
+            <source>A minute without a rise: empty.</source>
+            <translation>Un minuto sin subida: vacío.</translation>
+        </message>
+        <message>
+            <source>Where did the heat go in the first two minutes?</source>
+            <translation>¿Adónde fue el calor en los dos primeros minutos?</translation>
+        </message>
+        <message>
+            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Espere más; una sonda de pinza en el punto bajo más fría que la saturación anula la espera.</translation>
+        </message>
+        <message>
+            <source>Liquid through the drain: the hose plugs</source>
+            <translation>Líquido por el drenaje: la manguera se tapona</translation>
+        </message>
+        <message>
+            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
+            <translation>La manguera de venteo se puso en el drenaje bajo porque estaba más cerca. Sale líquido y se vuelve nieve en la manguera.</translation>
+        </message>
+        <message>
+            <source>The flow dies with the valve open; the pressure stays.</source>
+            <translation>El flujo muere con la válvula abierta; la presión queda.</translation>
+        </message>
+        <message>
+            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
+            <translation>La presión deja de bajar, decenas de bar sobre cero, con la válvula abierta.</translation>
+        </message>
+        <message>
+            <source>The flow has stopped, so it is empty.</source>
+            <translation>El flujo ha parado, luego está vacío.</translation>
+        </message>
+        <message>
+            <source>On which side of the plug is the pressure? Where do you stand?</source>
+            <translation>¿En qué lado del tapón está la presión? ¿Dónde se pone usted?</translation>
+        </message>
+        <message>
+            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
+            <translation>Deje la válvula abierta, apártese, espere; ventee desde arriba.</translation>
+        </message>
+        <message>
+            <source>dry metal c</source>
+            <translation>metal seco °C</translation>
+        </message>
+        <message>
+            <source>wet metal c</source>
+            <translation>metal mojado °C</translation>
+        </message>
+        <message>
+            <source>liquid fraction</source>
+            <translation>fracción de líquido</translation>
+        </message>
+        <message>
+            <source>nitrogen bar</source>
+            <translation>nitrógeno bar</translation>
+        </message>
+        <message>
+            <source>oil kg</source>
+            <translation>aceite kg</translation>
+        </message>
+        <message>
+            <source>solid kg</source>
+            <translation>hielo seco kg</translation>
+        </message>
+        <message>
+            <source>water kg</source>
+            <translation>agua kg</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>ruido</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>resolución</translation>
+        </message>
+        <message>
+            <source>stuck from s</source>
+            <translation>atascado desde s</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>unidad</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>cero</translation>
+        </message>
+        <message>
+            <source>leak by g per s</source>
+            <translation>paso de válvula g/s</translation>
+        </message>
+        <message>
+            <source>leak out bore mm</source>
+            <translation>fuga hacia fuera, orificio mm</translation>
+        </message>
+        <message>
+            <source>supply liquid</source>
+            <translation>alimentación líquida</translation>
+        </message>
+        <message>
+            <source>altitude</source>
+            <translation>altitud indicada</translation>
+        </message>
+        <message>
+            <source>insulated</source>
+            <translation>aislado</translation>
+        </message>
+        <message>
+            <source>volume l</source>
+            <translation>volumen L</translation>
+        </message>
+        <message>
+            <source>altitude m</source>
+            <translation>altitud m</translation>
+        </message>
+        <message>
+            <source>ambient c</source>
+            <translation>ambiente °C</translation>
+        </message>
+        <message>
+            <source>pump l per min</source>
+            <translation>bomba L/min</translation>
+        </message>
+        <message>
+            <source>low point</source>
+            <translation>punto bajo</translation>
+        </message>
+        <message>
+            <source>plugs</source>
+            <translation>se tapona</translation>
         </message>
     </context>
 </TS>

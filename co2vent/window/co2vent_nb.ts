@@ -2534,6 +2534,66 @@
             <source>Left out before the joint is broken: {steps}</source>
             <translation>Hoppet over før koblingen åpnes: {steps}</translation>
         </message>
+        <message>
+            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
+            <translation>Stopptrykk {kept}: {below} under det med væske inni, av dem {triple} under trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>kept</source>
+            <translation>holdt</translation>
+        </message>
+        <message>
+            <source>NOT KEPT</source>
+            <translation>IKKE HOLDT</translation>
+        </message>
+        <message>
+            <source>Dry ice made: {mass} at most.</source>
+            <translation>Tørris dannet: høyst {mass}.</translation>
+        </message>
+        <message>
+            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
+            <translation>Igjen inni til slutt: {left} væske og tørris (tillatt {allowable}).</translation>
+        </message>
+        <message>
+            <source>CO2 vented: {mass} in {time}.</source>
+            <translation>CO2 blåst av: {mass} på {time}.</translation>
+        </message>
+        <message>
+            <source>You said: {state}. That was {judged}.</source>
+            <translation>Du sa: {state}. Det var {judged}.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>riktig</translation>
+        </message>
+        <message>
+            <source>WRONG</source>
+            <translation>FEIL</translation>
+        </message>
+        <message>
+            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
+            <translation>FARLIG: seksjonen ble tatt for tom med væske eller tørris inni.</translation>
+        </message>
+        <message>
+            <source>subcooled liquid</source>
+            <translation>full av væske</translation>
+        </message>
+        <message>
+            <source>two phase</source>
+            <translation>væske og damp</translation>
+        </message>
+        <message>
+            <source>vapor only</source>
+            <translation>bare damp</translation>
+        </message>
+        <message>
+            <source>solid present</source>
+            <translation>tørris</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>ikke bestemt</translation>
+        </message>
     </context>
     <context>
         <name>Steps</name>
@@ -3317,6 +3377,597 @@
         <message>
             <source>Deviations told in the canteen instead of in the record.</source>
             <translation>Avvik som fortelles i kantina i stedet for i protokollen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Exercises</name>
+        <message>
+            <source>Vapour only, warm metal</source>
+            <translation>Bare damp, varmt metall</translation>
+        </message>
+        <message>
+            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Filterseksjon S-1, 10 liter, uisolert stål, stengt siden i morges. Metallet er rundt 50 K varmere enn CO2 ved stopptrykket. Blås av til stopptrykket, steng, og følg med.</translation>
+        </message>
+        <message>
+            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
+            <translation>Hvor raskt stigningen dør ut, og hvor mye mindre den er andre gang.</translation>
+        </message>
+        <message>
+            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Omtrent en halv bar i det første minuttet, så flatt; det andre holdet stiger langt mindre.</translation>
+        </message>
+        <message>
+            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Det stiger, altså er det væske: blåser av unødig, eller lavere enn stopptrykket.</translation>
+        </message>
+        <message>
+            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
+            <translation>Hva ville kurven gjøre i minutt 8 om en kopp væske var igjen? Sammenlign med øvelse 2.</translation>
+        </message>
+        <message>
+            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
+            <translation>Blås av til samme start og hold igjen: varmet gass stiger nesten ikke mer.</translation>
+        </message>
+        <message>
+            <source>One per cent of liquid left</source>
+            <translation>Én prosent væske igjen</translation>
+        </message>
+        <message>
+            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Naboen til øvelse 1: de samme 10 literne uisolert stål. Den hadde væske og er blåst av; omtrent én prosent av volumet er fortsatt væske, i bunnen av filteret.</translation>
+        </message>
+        <message>
+            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
+            <translation>Det første minuttet ligner øvelse 1. Minuttene 3 til 8 gjør ikke det.</translation>
+        </message>
+        <message>
+            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
+            <translation>Et første minutt som gass, så en jevn stigning på hundrevis av millibar i minuttet.</translation>
+        </message>
+        <message>
+            <source>The same first minute as exercise 1, so it is gas.</source>
+            <translation>Samme første minutt som øvelse 1, altså gass.</translation>
+        </message>
+        <message>
+            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
+            <translation>I hvilket minutt kunne denne kurven først skilles fra øvelse 1? Hvorfor ikke før?</translation>
+        </message>
+        <message>
+            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
+            <translation>Vent: den sene stigningen. Eller blås av igjen: stigningen kommer like bratt tilbake.</translation>
+        </message>
+        <message>
+            <source>Ten per cent of liquid left</source>
+            <translation>Ti prosent væske igjen</translation>
+        </message>
+        <message>
+            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
+            <translation>Samme seksjon en gang til, nå med ti prosent av volumet væske: ti ganger så mye som i øvelse 2. Bestem deg før kurven går videre: stiger den raskere eller saktere?</translation>
+        </message>
+        <message>
+            <source>The first minute, against exercise 2.</source>
+            <translation>Det første minuttet, mot øvelse 2.</translation>
+        </message>
+        <message>
+            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
+            <translation>Et saktere første minutt enn med én prosent: mer væske har mer å varme.</translation>
+        </message>
+        <message>
+            <source>Less rise, so less liquid.</source>
+            <translation>Mindre stigning, altså mindre væske.</translation>
+        </message>
+        <message>
+            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
+            <translation>Hvilken del av kurven sier hvor mye væske som er igjen? (Ingen: bare at den er der.)</translation>
+        </message>
+        <message>
+            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
+            <translation>Ingen på trykket alene: vei, eller blås av og tell det som kommer.</translation>
+        </message>
+        <message>
+            <source>Liquid left, and all metal as cold as it</source>
+            <translation>Væske igjen, og alt metall like kaldt som den</translation>
+        </message>
+        <message>
+            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
+            <translation>En isolert seksjon på 50 liter etter en lang, sakte avblåsning på en kald dag. Rim overalt. Manometeret står stille.</translation>
+        </message>
+        <message>
+            <source>How far the metal is above the saturation temperature of the pressure.</source>
+            <translation>Hvor langt metallet er over metningstemperaturen for trykket.</translation>
+        </message>
+        <message>
+            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
+            <translation>Nesten ingen stigning på ti minutter, med kilogram av væske inni.</translation>
+        </message>
+        <message>
+            <source>Flat, so empty.</source>
+            <translation>Flatt, altså tomt.</translation>
+        </message>
+        <message>
+            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
+            <translation>Hvilken varme kunne ha kokt væske her? Hva måtte være varmt?</translation>
+        </message>
+        <message>
+            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
+            <translation>Før varme til lavpunktene og hold igjen; til da har prøven ingen beviskraft.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks by</source>
+            <translation>Tilførselsventilen lekker forbi</translation>
+        </message>
+        <message>
+            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Filterseksjon S-4. Ingen nevner at avstengningsventilen på tilførselen har en ripe i setet: en tidels gram i sekundet kommer forbi.</translation>
+        </message>
+        <message>
+            <source>Is the rise straight? Is it as steep at another pressure?</source>
+            <translation>Er stigningen rett? Er den like bratt ved et annet trykk?</translation>
+        </message>
+        <message>
+            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
+            <translation>Rett fra de første minuttene, og like bratt fra 9 bar g som fra 5.</translation>
+        </message>
+        <message>
+            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
+            <translation>Væske som koker: blåser av i en time, mens lekkasjen fyller seksjonen igjen.</translation>
+        </message>
+        <message>
+            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
+            <translation>Hvilken av væske og lekkasje blir saktere ved høyere trykk, og hvorfor?</translation>
+        </message>
+        <message>
+            <source>Hold at a second pressure; block and bleed the supply.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
+            <translation>Hold ved et annet trykk; dobbel avstenging med lufting på tilførselen.</translation>
+        </message>
+        <message>
+            <source>Vented to 1 bar g with liquid left</source>
+            <translation>Blåst av til 1 bar g med væske igjen</translation>
+        </message>
+        <message>
+            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
+            <translation>Noen hadde det travelt og blåste rett av til 1 bar g. Så ble ventilen stengt, og nå stiger trykket og blir stående litt over 4 bar g.</translation>
+        </message>
+        <message>
+            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
+            <translation>Hvor trykket nøler på vei ned, og hvor det blir stående på vei opp.</translation>
+        </message>
+        <message>
+            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Et trinn nær 4,2 bar g begge veier; det blir der et kvarter og mer.</translation>
+        </message>
+        <message>
+            <source>It has stabilised, so it is safe.</source>
+            <translation>Det har stabilisert seg, altså er det trygt.</translation>
+        </message>
+        <message>
+            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
+            <translation>Hva låser trykket på én verdi? Hva skjer når den siste tørrisen har smeltet?</translation>
+        </message>
+        <message>
+            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
+            <translation>Sammenlign hviletrykket med det lokale trippelpunktet; vent, med den avblåste siden åpen.</translation>
+        </message>
+        <message>
+            <source>Dry ice at zero on the gauge</source>
+            <translation>Tørris ved null på manometeret</translation>
+        </message>
+        <message>
+            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Manometeret viser 0,0 bar g. Luftingen sto åpen hele natten og er nettopp stengt. Det er rim på lavpunktet, og ikke noe annet sted.</translation>
+        </message>
+        <message>
+            <source>The climb after closing, and the temperature of the low point.</source>
+            <translation>Stigningen etter stenging, og temperaturen på lavpunktet.</translation>
+        </message>
+        <message>
+            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
+            <translation>Fra null stiger trykket langs sublimasjonslinjen mot 4,2 bar g.</translation>
+        </message>
+        <message>
+            <source>Zero means empty: open it.</source>
+            <translation>Null betyr tomt: åpne det.</translation>
+        </message>
+        <message>
+            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Hvilket trykk har tørris ved -78 °C? Hva ville manometeret vist om luftingen sto åpen?</translation>
+        </message>
+        <message>
+            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Steng luftingen og følg med noen minutter; kjenn etter rim på lavpunktet.</translation>
+        </message>
+        <message>
+            <source>The gauge is shut off</source>
+            <translation>Manometeret er avstengt</translation>
+        </message>
+        <message>
+            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
+            <translation>Ventilen på manometerslangen ble dyttet igjen mens avblåsningen var stengt. Det er væske igjen i seksjonen.</translation>
+        </message>
+        <message>
+            <source>The noise of the reading; what a short mini-vent does to it.</source>
+            <translation>Støyen i målingen; hva en kort avblåsning gjør med den.</translation>
+        </message>
+        <message>
+            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
+            <translation>En kurve uten bevegelse, ikke engang støy; en kort avblåsning rører den ikke.</translation>
+        </message>
+        <message>
+            <source>A perfect hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Et perfekt hold.</translation>
+        </message>
+        <message>
+            <source>What does a real gauge on a real section never do?</source>
+            <translation>Hva gjør et virkelig manometer på en virkelig seksjon aldri?</translation>
+        </message>
+        <message>
+            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
+            <translation>Åpne avblåsningen i to sekunder: et manometer som ser seksjonen, rører seg.</translation>
+        </message>
+        <message>
+            <source>An oil-rich strainer</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Et oljerikt filter</translation>
+        </message>
+        <message>
+            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
+            <translation>Seksjon S-8 ligger lavt bak en oljefelle som aldri er tappet. Væsken er borte, men oljen i filteret holder fortsatt på CO2.</translation>
+        </message>
+        <message>
+            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>En sakte, bøyd hale, og hvordan den krymper fra hold til hold.</translation>
+        </message>
+        <message>
+            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
+            <translation>En hale som bøyer av, godt under metning, og mindre etter hver avblåsning.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there. Or: the supply valve leaks.</source>
+            <translation>Det er fortsatt væske der. Eller: tilførselsventilen lekker.</translation>
+        </message>
+        <message>
+            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
+            <translation>Hvilken av væske, lekkasje og olje gir mindre hver gang? Hvorfor er det fortsatt ikke klart?</translation>
+        </message>
+        <message>
+            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Blås av igjen og hold: en kilde som tar slutt, er verken væske eller lekkasje.</translation>
+        </message>
+        <message>
+            <source>A gauge that reads high, at 2000 m</source>
+            <translation>Et manometer som viser for mye, på 2000 m</translation>
+        </message>
+        <message>
+            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
+            <translation>Et fjellanlegg på 2000 m. Manometeret viser 0,3 bar for mye, ingen tok nullpunktet, og kortet på veggen er trykt for havnivå: stopp ved 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
+            <translation>Den virkelige avstanden til trippelpunktet når manometeret viser 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
+            <translation>Manometeret viser 5,2 bar g; seksjonen er bare en halv bar over trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>I have a full bar of margin.</source>
+            <translation>Jeg har en hel bar i margin.</translation>
+        </message>
+        <message>
+            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
+            <translation>Hvor er trippelpunktet på et manometer på 2000 m? (4,39 bar g, ikke 4,17.)</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
+            <translation>Åpne manometeret mot luft og les av nullpunktet; oppgi høyden før avblåsningen.</translation>
+        </message>
+        <message>
+            <source>Vacuum on a wet section</source>
+            <translation>Vakuum på en våt seksjon</translation>
+        </message>
+        <message>
+            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
+            <translation>Kjernen ble byttet i regn. Pumpen går, vakuummeteret slutter å falle; pumpen stenges av og det stiger.</translation>
+        </message>
+        <message>
+            <source>Where the pressure bends and comes to rest, and what the metal's temperature says to it.</source>
+            <translation>Hvor trykket bøyer av og blir stående, og hva temperaturen på metallet sier til det.</translation>
+        </message>
+        <message>
+            <source>It rests near the saturation pressure of water at the metal's temperature: 10 to 20 mbar.</source>
+            <translation>Det blir stående nær metningstrykket for vann ved metallets temperatur: 10 til 20 mbar.</translation>
+        </message>
+        <message>
+            <source>There is a leak: looks for it for an hour.</source>
+            <translation>Det er en lekkasje: leter etter den i en time.</translation>
+        </message>
+        <message>
+            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
+            <translation>Hva gjør en lekkasje som vann ikke gjør? (Den fortsetter i en rett linje.)</translation>
+        </message>
+        <message>
+            <source>Warm the section: water rises with it; a leak does not care.</source>
+            <translation>Varm seksjonen: vann stiger med den; en lekkasje bryr seg ikke.</translation>
+        </message>
+        <message>
+            <source>Nitrogen standing test in the sun</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Stående nitrogenprøve i solen</translation>
+        </message>
+        <message>
+            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Seksjonen står med nitrogen på 50 bar g til sin stående trykkprøve. Den ble fylt i den kjølige morgenen; nå står solen på den.</translation>
+        </message>
+        <message>
+            <source>Pressure and temperature together.</source>
+            <translation>Trykk og temperatur sammen.</translation>
+        </message>
+        <message>
+            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
+            <translation>To bar mer på en time, uten tilført gass: metallet er blitt ti kelvin varmere.</translation>
+        </message>
+        <message>
+            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
+            <translation>Tilførselen lekker inn. Eller, når det kjøles: seksjonen lekker.</translation>
+        </message>
+        <message>
+            <source>What is left of the rise when it is corrected for temperature?</source>
+            <translation>Hva er igjen av stigningen når den er korrigert for temperatur?</translation>
+        </message>
+        <message>
+            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
+            <translation>Korriger for gasstemperaturen med en realgassfaktor; vent til kvelden.</translation>
+        </message>
+        <message>
+            <source>The vent valve leaks out</source>
+            <translation>Avblåsningsventilen lekker ut</translation>
+        </message>
+        <message>
+            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
+            <translation>Isolert seksjon S-5 med kilogram av væske. Avblåsningsventilen er stengt, men et korn ligger på setet: det som koker, går ut der.</translation>
+        </message>
+        <message>
+            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
+            <translation>Rim og lyd ved utløpet mens manometeret står stille.</translation>
+        </message>
+        <message>
+            <source>A quiet gauge: what leaks out is what boils off.</source>
+            <translation>Et rolig manometer: det som lekker ut, er det som koker av.</translation>
+        </message>
+        <message>
+            <source>Quiet, so empty.</source>
+            <translation>Rolig, altså tomt.</translation>
+        </message>
+        <message>
+            <source>What are the two ways for a gauge to stand still above liquid?</source>
+            <translation>På hvilke to måter kan et manometer stå stille over væske?</translation>
+        </message>
+        <message>
+            <source>Test the outlet for flow; cap it and hold again.</source>
+            <translation>Sjekk om det strømmer ved utløpet; tett det og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Shut in liquid-full</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Stengt full av væske</translation>
+        </message>
+        <message>
+            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
+            <translation>Begge ventilene på seksjon S-3 ble stengt på væske. Den er to kelvin varmere enn væsken var. Ikke noe annet har skjedd ennå.</translation>
+        </message>
+        <message>
+            <source>Bar per minute before the first vent, and what opening does.</source>
+            <translation>Bar per minutt før første avblåsning, og hva åpning gjør.</translation>
+        </message>
+        <message>
+            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
+            <translation>Manometeret stiger flere bar i minuttet; ved åpning faller det straks til metning.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks: looks for the leak first.</source>
+            <translation>Tilførselsventilen lekker: leter først etter lekkasjen.</translation>
+        </message>
+        <message>
+            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
+            <translation>Ti bar for én kelvin: hvor lenge til sikkerhetsventilen åpner?</translation>
+        </message>
+        <message>
+            <source>None: open the vent path at once.</source>
+            <translation>Ingen: åpne avblåsningsveien straks.</translation>
+        </message>
+        <message>
+            <source>Air in the section</source>
+            <translation>Luft i seksjonen</translation>
+        </message>
+        <message>
+            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
+            <translation>Seksjon S-6 ble åpnet forrige uke og ikke godt evakuert. Det er en bar luft i den i tillegg til CO2, og væske.</translation>
+        </message>
+        <message>
+            <source>Pressure against the saturation pressure of the coldest metal.</source>
+            <translation>Trykket mot metningstrykket til det kaldeste metallet.</translation>
+        </message>
+        <message>
+            <source>The gauge stands above the saturation pressure of the liquid's temperature.</source>
+            <translation>Manometeret står over metningstrykket for væskens temperatur.</translation>
+        </message>
+        <message>
+            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Over metning, altså full av væske. Eller: underkjølt, altså ingen koking å frykte.</translation>
+        </message>
+        <message>
+            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
+            <translation>Hvilket tegn på væske lar luft være i fred? (Den sene stigningen.)</translation>
+        </message>
+        <message>
+            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
+            <translation>Blås av og hold igjen: luft går ut med dampen; væske gjør ikke det.</translation>
+        </message>
+        <message>
+            <source>Metal colder than the liquid</source>
+            <translation>Metall kaldere enn væsken</translation>
+        </message>
+        <message>
+            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
+            <translation>For en time siden ble seksjonen blåst av for lavt og stoppet i tide; siden er væske kommet inn igjen. Metallet er fortsatt kaldere enn væsken.</translation>
+        </message>
+        <message>
+            <source>The delay: nothing happens at first.</source>
+            <translation>Forsinkelsen: først skjer ingenting.</translation>
+        </message>
+        <message>
+            <source>Hardly a rise in the first minute or two, then it comes.</source>
+            <translation>Nesten ingen stigning det første minuttet eller to, så kommer den.</translation>
+        </message>
+        <message>
+            <source>A minute without a rise: empty.</source>
+            <translation>Et minutt uten stigning: tomt.</translation>
+        </message>
+        <message>
+            <source>Where did the heat go in the first two minutes?</source>
+            <translation>Hvor ble varmen av de første to minuttene?</translation>
+        </message>
+        <message>
+            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Hold lenger; en klemmeføler på lavpunktet kaldere enn metning gjør holdet ugyldig.</translation>
+        </message>
+        <message>
+            <source>Liquid through the drain: the hose plugs</source>
+            <translation>Væske gjennom avløpet: slangen tettes</translation>
+        </message>
+        <message>
+            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
+            <translation>Avblåsningsslangen ble satt på det lave avløpet, fordi det var nærmere. Det kommer væske, og den blir til snø i slangen.</translation>
+        </message>
+        <message>
+            <source>The flow dies with the valve open; the pressure stays.</source>
+            <translation>Strømningen dør med åpen ventil; trykket blir.</translation>
+        </message>
+        <message>
+            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
+            <translation>Trykket slutter å falle, titalls bar over null, med åpen ventil.</translation>
+        </message>
+        <message>
+            <source>The flow has stopped, so it is empty.</source>
+            <translation>Strømningen har stoppet, altså er det tomt.</translation>
+        </message>
+        <message>
+            <source>On which side of the plug is the pressure? Where do you stand?</source>
+            <translation>På hvilken side av proppen er trykket? Hvor står du?</translation>
+        </message>
+        <message>
+            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
+            <translation>La ventilen stå åpen, hold avstand, vent; blås av fra toppen.</translation>
+        </message>
+        <message>
+            <source>dry metal c</source>
+            <translation>tørt metall °C</translation>
+        </message>
+        <message>
+            <source>wet metal c</source>
+            <translation>vått metall °C</translation>
+        </message>
+        <message>
+            <source>liquid fraction</source>
+            <translation>væskeandel</translation>
+        </message>
+        <message>
+            <source>nitrogen bar</source>
+            <translation>nitrogen, bar</translation>
+        </message>
+        <message>
+            <source>oil kg</source>
+            <translation>olje kg</translation>
+        </message>
+        <message>
+            <source>solid kg</source>
+            <translation>tørris kg</translation>
+        </message>
+        <message>
+            <source>water kg</source>
+            <translation>vann kg</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>støy</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>oppløsning</translation>
+        </message>
+        <message>
+            <source>stuck from s</source>
+            <translation>henger fra s</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>enhet</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>nullpunkt</translation>
+        </message>
+        <message>
+            <source>leak by g per s</source>
+            <translation>ventillekkasje g/s</translation>
+        </message>
+        <message>
+            <source>leak out bore mm</source>
+            <translation>lekkasje ut, boring mm</translation>
+        </message>
+        <message>
+            <source>supply liquid</source>
+            <translation>tilførsel av væske</translation>
+        </message>
+        <message>
+            <source>altitude</source>
+            <translation>høyde oppgitt</translation>
+        </message>
+        <message>
+            <source>insulated</source>
+            <translation>isolert</translation>
+        </message>
+        <message>
+            <source>volume l</source>
+            <translation>volum L</translation>
+        </message>
+        <message>
+            <source>altitude m</source>
+            <translation>høyde m</translation>
+        </message>
+        <message>
+            <source>ambient c</source>
+            <translation>omgivelser °C</translation>
+        </message>
+        <message>
+            <source>pump l per min</source>
+            <translation>pumpe L/min</translation>
+        </message>
+        <message>
+            <source>low point</source>
+            <translation>lavpunkt</translation>
+        </message>
+        <message>
+            <source>plugs</source>
+            <translation>tettes</translation>
         </message>
     </context>
 </TS>

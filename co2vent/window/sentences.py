@@ -15,8 +15,8 @@ from co2vent.inference.outcome import Charge
 from co2vent.sentence import Sentence
 from co2vent.window.words import charge_words, translate
 
-#: Contexts of the catalogue that hold the core's texts: templates, headlines, the steps of the job.
-CONTEXTS: Final = ("Core", "Prompt", "Steps")
+#: Contexts of the catalogue that hold the core's texts; a text is looked up in each.
+CONTEXTS: Final = ("Core", "Prompt", "Steps", "Exercises")
 
 _FIGURE: Final = re.compile(r"(-?\d+(?:\.\d+)?)( \D+)?")
 _UNITS: Final = {" degC": " °C", " degF": " °F", " bar a": " bar abs"}

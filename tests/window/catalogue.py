@@ -11,35 +11,39 @@ import shutil
 import subprocess
 import sys
 import tempfile
+from collections.abc import Iterator
 from importlib.resources import files
 from pathlib import Path
 
 from co2vent.guidance.procedure_text import default_procedure_text, read_procedure
+from co2vent.practice.exercises import exercises
 
 PACKAGE = Path(str(files("co2vent")))
 WINDOW = PACKAGE / "window"
 FIELD = re.compile(r"\{\w+\}")
 
 
+def sentence_calls() -> Iterator[tuple[Path, ast.Call]]:
+    """Yield every place where a sentence is made."""
+    for path in sorted(PACKAGE.rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "Sentence":
+                yield path, node
+
+
 def sentence_templates() -> dict[str, Path]:
     """Return the template of every sentence of the core, and the file it stands in."""
     found = {}
-    for path in sorted(PACKAGE.rglob("*.py")):
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-            if not (isinstance(node, ast.Call) and isinstance(node.func, ast.Name)):
-                continue
-            if node.func.id != "Sentence" or not node.args:
-                continue
-            template = node.args[0]
-            text = template.value if isinstance(template, ast.Constant) else None
-            if isinstance(text, str) and any(map(str.isalpha, FIELD.sub("", text))):
-                found[text] = path
+    for path, call in sentence_calls():
+        text = call.args[0].value if isinstance(call.args[0], ast.Constant) else None
+        if isinstance(text, str) and any(map(str.isalpha, FIELD.sub("", text))):
+            found[text] = path
     return found
 
 
 def core_texts() -> dict[str, set[str]]:
     """Return the core's texts by their context in the catalogue."""
-    return {"Core": set(sentence_templates()), "Steps": step_texts()}
+    return {"Core": set(sentence_templates()), "Steps": step_texts(), "Exercises": exercise_texts()}
 
 
 def step_texts() -> set[str]:
@@ -50,6 +54,16 @@ def step_texts() -> set[str]:
         found |= {step.title, *step.do, *step.cautions, *step.goes_wrong}
         found |= {item.text for item in (*step.confirmations, *step.entries)}
         found |= {gate.on_timeout for gate in step.gates}
+    return {str(text) for text in found}
+
+
+def exercise_texts() -> set[str]:
+    """Return the texts of the class's exercises, and the names of what can be changed in them."""
+    found = set()
+    for one in exercises():
+        found |= {one.title, one.story, one.look_for, one.expected, one.wrong, one.debrief}
+        found |= {one.second_test}
+        found |= {name.partition(".")[2].replace("_", " ") for name in one.change}
     return {str(text) for text in found}
 
 
