@@ -56,8 +56,7 @@ def envelope(
     age_s = float(blocks.t[-1])
     line_k, line_slope = line
     strength = power(setup, end_pa, line_k, line_slope, criteria)
-    # never more than two fifths of the rise: gas near the clamp's metal is not all the gas
-    explained = min(strength.warming_slope, 0.4 * max(trend.slope_upper, 0.0))
+    explained = min(strength.warming_slope, criteria.compensated_most * max(trend.slope_upper, 0.0))
     unexplained = trend.slope_upper - explained
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)

@@ -52,12 +52,11 @@ def power(
     if drive >= criteria.clamp_power_k and not cooling:
         source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
         # what is not told may be insulated
-        low, high = criteria.clamp_insulated, criteria.clamp_insulated_warm
+        per_k, most = criteria.clamp_insulated_per_k, criteria.clamp_insulated_most
         if setup.insulated is False:
-            low, high = criteria.clamp_bare, criteria.clamp_bare_warm
+            per_k, most = criteria.clamp_bare_per_k, criteria.clamp_bare_most
             warming = criteria.compensated_share * metal
-        warm = (drive - criteria.clamp_power_k) / (criteria.clamp_warm_k - criteria.clamp_power_k)
-        least = low + min(warm, 1.0) * (high - low)
+        least = min(per_k * drive, most)
     elif setup.insulated is False and not drive < criteria.clamp_wet_k and not cooling:
         least, source = criteria.bare_slope, Sentence("the metal is bare")
     return Power(least, drive, source, warming, metal)

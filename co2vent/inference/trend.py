@@ -13,7 +13,7 @@ end is a true profile: the largest slope that any admissible shape reaches withi
 limit, not a slope with one shape's standard error.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import sqrt
 
 import numpy as np
@@ -26,6 +26,8 @@ HALF_STEP = 0.092  # ln(1.2) / 2: half a step of the time constants
 MISFIT_START = 4.0  # reduced chi square from which the start is taken for foreign
 LATER_LEAST_S = 80.0
 SHAPE_SHARE = 0.006  # of the hold's range: how far real warming curves leave the family
+LATE_SHARE, LATE_LEAST_S = 0.3, 60.0
+DITHERED = 0.5  # noise over step from which the steps average out
 Z_999 = 3.0902  # one-sided 99.9 % of a normal
 
 
@@ -52,7 +54,7 @@ def block_sigma_pa(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Float
     A step that the noise does not dither stays a correlated error and is not averaged away.
     """
     quantum = step_pa / sqrt(12.0)
-    kept = 1.0 if noise_pa < 0.5 * step_pa else 0.3
+    kept = 1.0 if noise_pa < DITHERED * step_pa else 0.3
     floor = 60.0  # Pa: Allan floor of a good gauge (0.5 mbar measured on a closed cell)
     return np.sqrt(noise_pa**2 / blocks.n + (kept * quantum) ** 2 + floor**2)
 
@@ -63,6 +65,59 @@ def fit_trend(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | No
     A hold whose start does not fit (a valve closed in two goes, a closing found late) is judged by
     its later part alone, if that is long enough to stand by itself.
     """
+    found = _best_part(blocks, noise_pa, step_pa)
+    if found is None:
+        return None
+    mean, error = _late_mean(blocks, noise_pa, step_pa)
+    upper = mean + error
+    if noise_pa < DITHERED * step_pa:
+        upper = max(upper, _grain_slope(blocks, step_pa))
+    return replace(
+        found,
+        slope_lower=min(found.slope_lower, mean - error),
+        slope_upper=max(found.slope_upper, upper),
+        steady_lower=min(found.steady_lower, mean - error),
+        steady_upper=max(found.steady_upper, upper),
+    )
+
+
+def _late_mean(blocks: HoldArrays, noise_pa: float, step_pa: float) -> tuple[float, float]:
+    """The mean slope of the hold's last part and its standard error [Pa/s].
+
+    Boiling that gathers pace leaves the family of shapes; a straight line through the end does not
+    ask for one. Without it one bound in fifty missed the true slope of wet holds by more than
+    3 Pa/s, with it none of some 450 (two models).
+    """
+    end = float(blocks.t[-1])
+    late = blocks.t >= end - max(LATE_LEAST_S, LATE_SHARE * end)
+    if late.sum() < 4:
+        late = np.ones_like(late)
+    t, p = blocks.t[late], blocks.p[late]
+    spread = t - t.mean()
+    square = float((spread**2).sum())
+    sigma = block_sigma_pa(blocks, noise_pa, step_pa)[late]
+    error = sqrt(float((spread**2 * sigma**2).sum())) / square
+    return float((spread * p).sum()) / square, error
+
+
+def _grain_slope(blocks: HoldArrays, step_pa: float) -> float:
+    """The greatest slope [Pa/s] at the end that a coarse gauge without noise can't exclude.
+
+    A reading that stands may hide a rise of nearly one step; and as a closed section's rise slows
+    down, its slope is no greater than between the two steps before.
+    """
+    t, p = blocks.t, blocks.p
+    end = float(t[-1])
+    last = t[p <= p[-1] - 0.5 * step_pa]
+    stepped_s = float(last[-1]) if last.size else 0.0
+    before = t[p <= p[-1] - 1.5 * step_pa]
+    standing = step_pa / max(end - stepped_s, 1.0)
+    if not before.size:
+        return standing
+    return min(standing, step_pa / max(stepped_s - float(before[-1]), 1.0))
+
+
+def _best_part(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
     whole = _fit(blocks, noise_pa, step_pa)
     if whole is None or whole.misfit <= MISFIT_START or blocks.t[-1] < 2.0 * LATER_LEAST_S:
         return whole
@@ -108,9 +163,9 @@ def _fit(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | None:
     best = int(np.argmin(chi2))
     freedom = max(t.size - 5, 1)
     misfit = float(chi2[best]) / freedom
-    # the errors above are cautious for a dithered gauge; a fit that is better than they say
-    # narrows the bounds, but never below a third of them (31 degrees of freedom: 25 % each way)
-    scale = max(1.3 * misfit, 0.3) if misfit < 1.0 else misfit
+    # a fit that is better than the errors above say does not narrow the bounds: a gauge that drifts
+    # slowly is fitted as well as one that doesn't
+    scale = max(misfit, 1.0)
     delta = (chi2 - chi2[best]) / scale
 
     zero = np.zeros_like(tau)
