@@ -4,6 +4,11 @@
 class Co2ventError(Exception):
     """Base of all errors meant for a user: one sentence that says what to do."""
 
+    @property
+    def text(self) -> str:
+        """The sentence as it was given; `str` of an error forgets how it was made."""
+        return self.args[0] if self.args and isinstance(self.args[0], str) else str(self)
+
 
 class RefusedInputError(Co2ventError):
     """A file, option or stream whose meaning is not certain; nothing was guessed."""

@@ -19,6 +19,7 @@ from co2vent.live.said import Said
 from co2vent.live.status import Command, NoteSaid, SourceState, Status, ValveSaid
 from co2vent.readings.log_decoder import LogDecoder
 from co2vent.readings.reading import Reading, Rejection
+from co2vent.sentence import Sentence
 from co2vent.store.recorder import Recorder
 from co2vent.wire.link import (
     Arrival,
@@ -111,7 +112,7 @@ class LiveVent:
         try:
             self._link.open()
         except Co2ventError as error:
-            self._say_status(SourceState.LOST, str(error))
+            self._say_status(SourceState.LOST, error.text)
             self._close()
             raise
         self._say_status(SourceState.WAITING)
@@ -122,7 +123,7 @@ class LiveVent:
             return self._step() and self.status.source is not SourceState.FAILED
         except RefusedInputError as error:
             self.refusal = error
-            self._say_status(SourceState.REFUSED, str(error))
+            self._say_status(SourceState.REFUSED, error.text)
             return False
         except Exception as error:  # noqa: BLE001 - the thread's top: shown, never silent
             self._own_fault(error)
@@ -150,13 +151,16 @@ class LiveVent:
                 self._take_text(text)
             case PassedOver(rows):
                 self._core.tell(
-                    f"more data than can be shown in time: {rows} rows were passed over"
+                    Sentence(
+                        "more data than can be shown in time: {rows} rows were passed over",
+                        rows=str(rows),
+                    )
                 )
             case Lost(reason):
-                self._core.tell(f"source lost: {reason}")
+                self._core.tell(Sentence("source lost: {reason}", reason=reason))
                 self._say_status(SourceState.LOST, reason)
             case Back(label):
-                self._core.tell(f"source back: {label}")
+                self._core.tell(Sentence("source back: {label}", label=label))
                 self._say_status(SourceState.WAITING)
             case Unreadable(reason):
                 self._core.tell(reason)
@@ -191,7 +195,7 @@ class LiveVent:
         late_s = self._newest.take(reading, now_s)
         self._record(self._said.put_into(reading))
         if late_s > LATE_S:
-            detail = f"readings come {late_s:.1f} s late"
+            detail = Sentence("readings come {time} late", time=f"{late_s:.1f} s")
             if self.status.source is not SourceState.LATE:
                 self._core.tell(detail)
             self._say_status(SourceState.LATE, detail)
@@ -284,7 +288,7 @@ class LiveVent:
         _log.exception("fault while reading %s", self._link.label)
         self._core.begin_after_fault(error)
         if self._core.gave_up:
-            detail = "this program has a fault; use the mechanical gauge"
+            detail = Sentence("this program has a fault; use the mechanical gauge")
             self._say_status(SourceState.FAILED, detail)
 
     def finish(self) -> None:

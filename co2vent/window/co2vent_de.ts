@@ -762,6 +762,22 @@
             <source>No readings come: look at the mechanical gauge.</source>
             <translation>Es kommen keine Messwerte: aufs mechanische Manometer sehen.</translation>
         </message>
+        <message>
+            <source>, lock {name}</source>
+            <translation>, Schloss {name}</translation>
+        </message>
+        <message>
+            <source>, tag {name}</source>
+            <translation>, Schild {name}</translation>
+        </message>
+        <message>
+            <source>shut</source>
+            <translation>zu</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>offen</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -2593,6 +2609,66 @@
         <message>
             <source>undetermined</source>
             <translation>nicht bestimmt</translation>
+        </message>
+        <message>
+            <source>readings come {time} late</source>
+            <translation>Messwerte kommen {time} zu spät</translation>
+        </message>
+        <message>
+            <source>this program has a fault; use the mechanical gauge</source>
+            <translation>dieses Programm hat einen Fehler; das mechanische Manometer benutzen</translation>
+        </message>
+        <message>
+            <source>more data than can be shown in time: {rows} rows were passed over</source>
+            <translation>mehr Daten, als rechtzeitig gezeigt werden können: {rows} Zeilen übergangen</translation>
+        </message>
+        <message>
+            <source>source lost: {reason}</source>
+            <translation>Quelle verloren: {reason}</translation>
+        </message>
+        <message>
+            <source>source back: {label}</source>
+            <translation>Quelle wieder da: {label}</translation>
+        </message>
+        <message>
+            <source>cut short by another program</source>
+            <translation>von einem anderen Programm gekürzt</translation>
+        </message>
+        <message>
+            <source>replaced by another file</source>
+            <translation>durch eine andere Datei ersetzt</translation>
+        </message>
+        <message>
+            <source>not open</source>
+            <translation>nicht offen</translation>
+        </message>
+        <message>
+            <source>disconnected</source>
+            <translation>getrennt</translation>
+        </message>
+        <message>
+            <source>no answer ({wrong})</source>
+            <translation>keine Antwort ({wrong})</translation>
+        </message>
+        <message>
+            <source>no answer</source>
+            <translation>keine Antwort</translation>
+        </message>
+        <message>
+            <source>disconnected ({error})</source>
+            <translation>getrennt ({error})</translation>
+        </message>
+        <message>
+            <source>{label}: {what}; check the cable, the program keeps trying</source>
+            <translation>{label}: {what}; Kabel prüfen, das Programm versucht es weiter</translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <translation>nicht verbunden</translation>
+        </message>
+        <message>
+            <source>the server closed the connection</source>
+            <translation>der Server hat die Verbindung geschlossen</translation>
         </message>
     </context>
     <context>

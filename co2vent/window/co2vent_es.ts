@@ -762,6 +762,22 @@
             <source>No readings come: look at the mechanical gauge.</source>
             <translation>No llegan lecturas: mire el manómetro mecánico.</translation>
         </message>
+        <message>
+            <source>, lock {name}</source>
+            <translation>, candado {name}</translation>
+        </message>
+        <message>
+            <source>, tag {name}</source>
+            <translation>, etiqueta {name}</translation>
+        </message>
+        <message>
+            <source>shut</source>
+            <translation>cerrada</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>abierta</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -2593,6 +2609,66 @@
         <message>
             <source>undetermined</source>
             <translation>indeterminado</translation>
+        </message>
+        <message>
+            <source>readings come {time} late</source>
+            <translation>las lecturas llegan {time} tarde</translation>
+        </message>
+        <message>
+            <source>this program has a fault; use the mechanical gauge</source>
+            <translation>este programa tiene un fallo; use el manómetro mecánico</translation>
+        </message>
+        <message>
+            <source>more data than can be shown in time: {rows} rows were passed over</source>
+            <translation>más datos de los que se pueden mostrar a tiempo: se omitieron {rows} filas</translation>
+        </message>
+        <message>
+            <source>source lost: {reason}</source>
+            <translation>fuente perdida: {reason}</translation>
+        </message>
+        <message>
+            <source>source back: {label}</source>
+            <translation>la fuente ha vuelto: {label}</translation>
+        </message>
+        <message>
+            <source>cut short by another program</source>
+            <translation>recortado por otro programa</translation>
+        </message>
+        <message>
+            <source>replaced by another file</source>
+            <translation>sustituido por otro archivo</translation>
+        </message>
+        <message>
+            <source>not open</source>
+            <translation>no abierto</translation>
+        </message>
+        <message>
+            <source>disconnected</source>
+            <translation>desconectado</translation>
+        </message>
+        <message>
+            <source>no answer ({wrong})</source>
+            <translation>sin respuesta ({wrong})</translation>
+        </message>
+        <message>
+            <source>no answer</source>
+            <translation>sin respuesta</translation>
+        </message>
+        <message>
+            <source>disconnected ({error})</source>
+            <translation>desconectado ({error})</translation>
+        </message>
+        <message>
+            <source>{label}: {what}; check the cable, the program keeps trying</source>
+            <translation>{label}: {what}; revise el cable, el programa sigue intentándolo</translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <translation>no conectado</translation>
+        </message>
+        <message>
+            <source>the server closed the connection</source>
+            <translation>el servidor cerró la conexión</translation>
         </message>
     </context>
     <context>

@@ -762,6 +762,22 @@
             <source>No readings come: look at the mechanical gauge.</source>
             <translation>Ingen målinger kommer: se på det mekaniske manometeret.</translation>
         </message>
+        <message>
+            <source>, lock {name}</source>
+            <translation>, lås {name}</translation>
+        </message>
+        <message>
+            <source>, tag {name}</source>
+            <translation>, merke {name}</translation>
+        </message>
+        <message>
+            <source>shut</source>
+            <translation>stengt</translation>
+        </message>
+        <message>
+            <source>open</source>
+            <translation>åpen</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -2593,6 +2609,66 @@
         <message>
             <source>undetermined</source>
             <translation>ikke bestemt</translation>
+        </message>
+        <message>
+            <source>readings come {time} late</source>
+            <translation>målingene kommer {time} for sent</translation>
+        </message>
+        <message>
+            <source>this program has a fault; use the mechanical gauge</source>
+            <translation>dette programmet har en feil; bruk det mekaniske manometeret</translation>
+        </message>
+        <message>
+            <source>more data than can be shown in time: {rows} rows were passed over</source>
+            <translation>mer data enn som kan vises i tide: {rows} rader ble hoppet over</translation>
+        </message>
+        <message>
+            <source>source lost: {reason}</source>
+            <translation>kilden er borte: {reason}</translation>
+        </message>
+        <message>
+            <source>source back: {label}</source>
+            <translation>kilden er tilbake: {label}</translation>
+        </message>
+        <message>
+            <source>cut short by another program</source>
+            <translation>avkortet av et annet program</translation>
+        </message>
+        <message>
+            <source>replaced by another file</source>
+            <translation>erstattet av en annen fil</translation>
+        </message>
+        <message>
+            <source>not open</source>
+            <translation>ikke åpen</translation>
+        </message>
+        <message>
+            <source>disconnected</source>
+            <translation>frakoblet</translation>
+        </message>
+        <message>
+            <source>no answer ({wrong})</source>
+            <translation>ikke svar ({wrong})</translation>
+        </message>
+        <message>
+            <source>no answer</source>
+            <translation>ikke svar</translation>
+        </message>
+        <message>
+            <source>disconnected ({error})</source>
+            <translation>frakoblet ({error})</translation>
+        </message>
+        <message>
+            <source>{label}: {what}; check the cable, the program keeps trying</source>
+            <translation>{label}: {what}; sjekk kabelen, programmet prøver videre</translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <translation>ikke tilkoblet</translation>
+        </message>
+        <message>
+            <source>the server closed the connection</source>
+            <translation>serveren lukket forbindelsen</translation>
         </message>
     </context>
     <context>

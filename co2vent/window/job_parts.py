@@ -290,10 +290,11 @@ class ValveRow(Row):
 
     def show_job(self, job: Job) -> None:
         """List the valves."""
+        positions = {"shut": translate("Job", "shut"), "open": translate("Job", "open")}
         lines = [
-            f"{MET}  {one.valve}: {one.position}"
-            + (f", lock {one.lock}" if one.lock else "")
-            + (f", tag {one.tag}" if one.tag else "")
+            f"{MET}  {one.valve}: {positions.get(one.position, one.position)}"
+            + (translate("Job", ", lock {name}").format(name=one.lock) if one.lock else "")
+            + (translate("Job", ", tag {name}").format(name=one.tag) if one.tag else "")
             for one in job.isolation
         ]
         self.listed.setText("\n".join(lines))

@@ -7,6 +7,7 @@ from co2vent.guidance.events import Event
 from co2vent.live.monitor import Monitor
 from co2vent.live.status import NoteSaid, SourceState, Status, ValveSaid
 from co2vent.window.frame import Frame, Mode
+from co2vent.window.sentences import spoken
 from co2vent.window.traces import Traces
 from co2vent.window.words import translate
 
@@ -56,7 +57,7 @@ class LiveFeed:
         if status.source in TROUBLE:
             trouble = source_words(status.source)
             if status.detail and status.detail != trouble:
-                trouble += f": {status.detail}"
+                trouble += f": {spoken(status.detail)}"
         return Frame(
             view=self.monitor.view,
             rows=len(self.traces),

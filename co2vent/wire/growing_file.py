@@ -5,6 +5,7 @@ import time
 from pathlib import Path
 from typing import BinaryIO, Final
 
+from co2vent.sentence import Sentence
 from co2vent.wire.source import ReadOnlySource, lost, unavailable, words_of
 
 POLL_S: Final = 0.1  # how often a file that has not grown is looked at
@@ -59,7 +60,7 @@ class GrowingFileSource(ReadOnlySource):
 
     def _read_chunk(self) -> bytes:
         if self._file is None:
-            raise lost(self.label, "not open")
+            raise lost(self.label, Sentence("not open"))
         try:
             return self._file.read(_CHUNK_BYTES) or b""
         except OSError as error:
@@ -75,5 +76,6 @@ class GrowingFileSource(ReadOnlySource):
         except OSError as error:
             return words_of(error)
         if (now.st_dev, now.st_ino) != (mine.st_dev, mine.st_ino):
-            return "replaced by another file"
-        return "cut short by another program" if mine.st_size < self._file.tell() else ""
+            return Sentence("replaced by another file")
+        cut = Sentence("cut short by another program")
+        return cut if mine.st_size < self._file.tell() else ""

@@ -103,7 +103,7 @@ class Link:
         try:
             data = self.source.read(timeout_s)
         except SourceLostError as error:
-            return [*self._drop(), Lost(str(error))]
+            return [*self._drop(), Lost(error.text)]
         if data is None:
             rest = self._lines.rest() if self._lines is not None else b""
             return [Lines(rest), Ended()] if rest else [Ended()]

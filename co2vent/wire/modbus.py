@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from co2vent.errors import RefusedInputError
+from co2vent.sentence import Sentence
 from co2vent.wire.polling import DEFAULT_PERIOD_S, REPLY_TIMEOUT_S, PolledSource
 from co2vent.wire.ports import UsbIdentity, device_with, identity_of
 from co2vent.wire.register_map import RegisterBlock, blocks, load_register_map
@@ -95,9 +96,9 @@ class ModbusSource(PolledSource):
         try:
             self._client.write_coil(VALVE_COIL, text == "open", device_id=self._unit)
         except ModbusException as error:
-            raise lost(self.label, "disconnected") from error
+            raise lost(self.label, Sentence("disconnected")) from error
         except port_errors() as error:
-            raise lost(self.label, "disconnected") from error
+            raise lost(self.label, Sentence("disconnected")) from error
 
     def close(self) -> None:
         """Disconnect."""
@@ -115,7 +116,7 @@ class ModbusSource(PolledSource):
             words, wrong = self._read_block(block)
             if words is None:
                 if self.failed():
-                    raise lost(self.label, f"no answer ({wrong})")
+                    raise lost(self.label, Sentence("no answer ({wrong})", wrong=wrong))
                 return f"{NO_READING}: {wrong}\n"
             for channel in block.channels:
                 at = channel.register - block.start
@@ -134,13 +135,13 @@ class ModbusSource(PolledSource):
         try:
             reply = read(block.start, count=block.count, device_id=self._unit)
         except ConnectionException as error:
-            raise lost(self.label, "disconnected") from error
+            raise lost(self.label, Sentence("disconnected")) from error
         except ModbusException:
             return None, "no reply in time"
         except (IndexError, struct.error):  # a frame that pymodbus did not expect
             return None, "a reply that makes no sense"
         except port_errors() as error:
-            raise lost(self.label, "disconnected") from error
+            raise lost(self.label, Sentence("disconnected")) from error
         if reply.isError():
             code = getattr(reply, "exception_code", 0)
             return None, f"Modbus exception {code} ({_EXCEPTION_WORDS.get(code, 'unknown')})"

@@ -21,6 +21,7 @@ from typing import Any, Final
 from co2vent.errors import RefusedInputError
 from co2vent.readings.cells import is_over_range, to_number
 from co2vent.readings.log_writer import metadata_lines
+from co2vent.sentence import Sentence
 from co2vent.wire.map_file import (
     SCALING_KEYS,
     Scaling,
@@ -134,7 +135,7 @@ class PolledAsciiSource(PolledSource):
             left_s = give_up_at - time.monotonic()
             if left_s <= 0.0 or len(answer) > LONGEST_ANSWER_BYTES:
                 if self.failed():
-                    raise lost(self.label, "no answer")
+                    raise lost(self.label, Sentence("no answer"))
                 return f"{NO_READING}: no whole answer in time\n"
             answer += self._line.read(left_s)
             self.reply = repr(answer)[2:-1]

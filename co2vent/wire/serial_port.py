@@ -2,6 +2,7 @@
 
 from typing import Any, Final
 
+from co2vent.sentence import Sentence
 from co2vent.wire.ports import UsbIdentity, device_with, identity_of
 from co2vent.wire.source import lost, unavailable
 
@@ -128,4 +129,6 @@ def _what_to_do(error: Exception) -> tuple[str, str]:
 
 def _unplugged(error: Exception) -> str:
     """Return pyserial's many ways of saying so as one."""
-    return "disconnected" if isinstance(error, OSError) else f"disconnected ({error})"
+    if isinstance(error, OSError):
+        return Sentence("disconnected")
+    return Sentence("disconnected ({error})", error=str(error))

@@ -7,6 +7,7 @@ reads every gauge and a raw line can be shown for each.
 from typing import Protocol
 
 from co2vent.errors import SourceLostError, SourceUnavailableError
+from co2vent.sentence import Sentence
 
 # Marks a line that the wire itself put in place of data that must not be read. The decoder
 # rejects and counts it like any row that is no reading.
@@ -53,11 +54,19 @@ def unavailable(label: str, error: object, advice: str) -> SourceUnavailableErro
 
 def lost(label: str, error: object) -> SourceLostError:
     """Return the error for a source that was open and has gone."""
-    return SourceLostError(f"{label}: {words_of(error)}; check the cable, the program keeps trying")
+    return SourceLostError(
+        Sentence(
+            "{label}: {what}; check the cable, the program keeps trying",
+            label=label,
+            what=words_of(error),
+        )
+    )
 
 
 def words_of(error: object) -> str:
     """Return the words of an operating-system error without its number and file name."""
+    if isinstance(error, Sentence):
+        return error
     if isinstance(error, OSError) and error.strerror:
         return error.strerror.lower()
     return " ".join(str(error).split())

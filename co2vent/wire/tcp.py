@@ -8,6 +8,7 @@ import select
 import socket
 from typing import Final
 
+from co2vent.sentence import Sentence
 from co2vent.wire.source import lost, unavailable
 
 CONNECT_TIMEOUT_S: Final = 2.0  # a server in the same plant answers in milliseconds
@@ -41,7 +42,7 @@ class TcpSource:
     def read(self, timeout_s: float) -> bytes:
         """Return what has arrived; waits at most `timeout_s`."""
         if self._socket is None:
-            raise lost(self.label, "not connected")
+            raise lost(self.label, Sentence("not connected"))
         try:
             ready, _, _ = select.select([self._socket], [], [], timeout_s)
             if not ready:
@@ -50,7 +51,7 @@ class TcpSource:
         except (OSError, ValueError) as error:
             raise lost(self.label, error) from error
         if not data:
-            raise lost(self.label, "the server closed the connection")
+            raise lost(self.label, Sentence("the server closed the connection"))
         return data
 
     def send(self, text: str) -> None:
