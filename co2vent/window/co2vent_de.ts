@@ -2330,6 +2330,11 @@
             <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
         <message>
+            <source>{time} s without the rise of gas shut in</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>{time} s ohne den Anstieg eingeschlossenen Gases</translation>
+        </message>
+        <message>
             <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
             <translation>Noch nicht bekannt: {time} unter dem Tripelpunkt; Trockeneis würde auf {triple} steigen und dort stehen.</translation>
         </message>
@@ -2669,6 +2674,14 @@
         <message>
             <source>the server closed the connection</source>
             <translation>der Server hat die Verbindung geschlossen</translation>
+        </message>
+        <message>
+            <source>standing for {time} s without the rise of gas shut in</source>
+            <translation>steht seit {time} s ohne den Anstieg eingeschlossenen Gases</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
+            <translation>Trockeneis: der Druck fiel bis zum Tripelpunkt und steht dort ({freezing}): der Ablass ist offen, und Flüssigkeit gefriert. Offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
     </context>
     <context>

@@ -2330,6 +2330,11 @@
             <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
         <message>
+            <source>{time} s without the rise of gas shut in</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>{time} s sin la subida del gas encerrado</translation>
+        </message>
+        <message>
             <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
             <translation>Aún no se sabe: {time} bajo el punto triple; con hielo seco subiría hacia {triple} y se quedaría ahí.</translation>
         </message>
@@ -2669,6 +2674,14 @@
         <message>
             <source>the server closed the connection</source>
             <translation>el servidor cerró la conexión</translation>
+        </message>
+        <message>
+            <source>standing for {time} s without the rise of gas shut in</source>
+            <translation>lleva {time} s sin la subida de un gas encerrado</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
+            <translation>Hielo seco: la presión bajó hasta el punto triple y se queda ahí ({freezing}): el venteo está abierto y el líquido se congela. Déjelo abierto, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
     </context>
     <context>

@@ -2330,6 +2330,11 @@
             <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
         <message>
+            <source>{time} s without the rise of gas shut in</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>{time} s uten stigningen fra innestengt gass</translation>
+        </message>
+        <message>
             <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
             <translation>Ikke kjent ennå: {time} under trippelpunktet; tørris ville stige mot {triple} og bli stående der.</translation>
         </message>
@@ -2669,6 +2674,14 @@
         <message>
             <source>the server closed the connection</source>
             <translation>serveren lukket forbindelsen</translation>
+        </message>
+        <message>
+            <source>standing for {time} s without the rise of gas shut in</source>
+            <translation>står i {time} s uten stigningen til innestengt gass</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
+            <translation>Tørris: trykket falt til trippelpunktet og står der ({freezing}): avblåsningen er åpen, og væske fryser. La den stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
     </context>
     <context>
