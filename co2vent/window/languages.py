@@ -1,4 +1,4 @@
-"""The languages of the screen. Files are never translated; the core's sentences stay English."""
+"""The languages of the screen. Files are never translated."""
 
 from importlib.resources import as_file, files
 from typing import Final
