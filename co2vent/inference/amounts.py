@@ -75,12 +75,11 @@ def amounts(
         likely = likely_liquid(trend, blocks, limits.power.drive_k, setup.insulated)
         upper = min(likely.upper, density)
     if limits.wet and likely is not None:
-        # the verdict itself says that more than the allowable amount is there
-        lower = criteria.allowable_kg_per_m3
         if limits.power.drive_k < criteria.clamp_wet_k:
             # warm metal leaves traces boiling; only metal at saturation goes with much liquid
-            lower = max(likely.lower, lower)
-        upper = min(max(likely.upper, 2.0 * lower), density)
+            lower = max(likely.lower, criteria.allowable_kg_per_m3)
+        # else flow past a closed valve would climb as well: nothing of it need be liquid
+        upper = min(max(likely.upper, 2.0 * criteria.allowable_kg_per_m3), density)
         estimate = min(max(likely.estimate, lower), upper)
     liquid, ice_if_vented, boil_off, warmed, sublime = None, None, None, None, None
     heat = _heat_w(trend, blocks, boiling_k, volume, estimate)

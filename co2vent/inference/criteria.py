@@ -112,7 +112,10 @@ class Criteria:
     leak_least_slope: float = 42.0  # 25 mbar/min: under it metal warming explains the rise
     leak_ratio_loose: float = 0.2  # with a clamp that shows the metal warm
     leak_ratio_within: float = 0.1  # within one hold, and only with a clamp well above saturation
-    leak_ratio_tight: float = 0.08  # without one, and only where both rises are straight
+    # without one, only where both rises are straight and far apart: over 1 bar boiling on metal
+    # that is 50 K warm changes by no more than a gauge sees
+    leak_ratio_tight: float = 0.12
+    leak_apart_unseen_pa: float = 2.5e5
     leak_drive_within_k: float = 15.0
     leak_straight_s: float = 690.0
 
@@ -130,6 +133,10 @@ class Criteria:
     shelf_smooth_rise: float = 0.14  # of the first pressure: more than most gas warming gives
     shelf_smooth_s: float = 150.0
     shelf_smooth_slope: float = 2.5  # Pa/s
+    # without a valve column an open vent may look like a hold: it stands and does not rise at all
+    shelf_open_s: float = 120.0
+    shelf_open_rise_pa: float = 1_000.0  # besides the step; gas shut in warms by more
+    shelf_open_fall: float = 60.0  # Pa/s
     shelf_approach_pa: float = 30_000.0  # it must have come from so far below
 
     # liquid-full: isochoric liquid gains 4 to 16 bar/K, two-phase 0.3 to 1.4 bar/K (Span-Wagner)

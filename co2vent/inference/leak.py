@@ -116,7 +116,8 @@ def leak_by(
         # outside is the same in both
         if low_hold and other.pressure_pa < TRIPLE_PRESSURE_PA + criteria.leak_apart_pa:
             continue
-        if abs(other.pressure_pa - here.pressure_pa) < criteria.leak_apart_pa:
+        apart_pa = abs(other.pressure_pa - here.pressure_pa)
+        if apart_pa < criteria.leak_apart_pa:
             continue
         if other.slope < criteria.leak_least_slope or other.mass_slope <= 0.0:
             continue
@@ -130,7 +131,7 @@ def leak_by(
         elif isfinite(low.drive_k):
             if low.drive_k < criteria.clamp_power_k:
                 continue  # metal at saturation: boiling explains it
-        elif here.straight and other.straight:
+        elif here.straight and other.straight and apart_pa >= criteria.leak_apart_unseen_pa:
             width = criteria.leak_ratio_tight
         else:
             continue

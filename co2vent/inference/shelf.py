@@ -50,6 +50,27 @@ def shelf_in(
     )
 
 
+def standing_open(
+    trace: HoldTrace, blocks: HoldArrays, gauge_error_pa: float, step_pa: float, criteria: Criteria
+) -> Sentence | None:
+    """Return words on a shelf with the vent open, where no valve column tells the two apart.
+
+    A vent that stops falling at the triple point, and does not rise as gas shut in does, is open:
+    what leaves comes from liquid that freezes.
+    """
+    t, p = blocks.t, blocks.p
+    if t.size < 8 or t[-1] < criteria.shelf_open_s:
+        return None
+    band = criteria.shelf_band_pa + gauge_error_pa + step_pa
+    if float(np.abs(p - TRIPLE_PRESSURE_PA).max()) > band:
+        return None
+    rise = float(p.max()) - min(trace.first_pa, float(p[0]))
+    fall = (float(p[0]) - float(p[-1])) / float(t[-1])
+    if rise > step_pa + criteria.shelf_open_rise_pa or fall > criteria.shelf_open_fall:
+        return None
+    return Sentence("{time} s without the rise of gas shut in", time=f"{t[-1]:.0f}")
+
+
 def _smooth(blocks: HoldArrays, band_pa: float, step_pa: float, criteria: Criteria) -> str | None:
     """A shelf met without a knee: a large rise that ends dead level at the triple point.
 

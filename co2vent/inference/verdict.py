@@ -24,7 +24,7 @@ from co2vent.inference.liquid_full import liquid_full
 from co2vent.inference.low_hold import low_hold
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import power
-from co2vent.inference.shelf import shelf_in
+from co2vent.inference.shelf import shelf_in, standing_open
 from co2vent.inference.statement import base_of, changed, say
 from co2vent.inference.trace import HoldTrace
 from co2vent.inference.trend import fit_trend
@@ -100,19 +100,28 @@ def _verdict(hold: Hold) -> HoldAssessment:
     shelf = shelf_in(
         hold.trace, hold.blocks, context.setup.gauge_error_pa, context.step_pa, hold.criteria
     )
+    words: Sentence | None = None
     if shelf is not None:
+        words = Sentence(
+            "Dry ice: the pressure climbed to the triple point and stands there ({shelf}). "
+            "Keep the vented side open, warm gently, keep clear; no time alone ends it.",
+            shelf=shelf,
+        )
+    elif context.vented and not context.valve_known:
+        freezing = standing_open(
+            hold.trace, hold.blocks, context.setup.gauge_error_pa, context.step_pa, hold.criteria
+        )
+        if freezing is not None:
+            words = Sentence(
+                "Dry ice: the pressure came down to the triple point and stands there "
+                "({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, "
+                "keep clear; no time alone ends it.",
+                freezing=freezing,
+            )
+    if words is not None:
         volume = context.setup.section_volume_m3
         ice = Bounds(None, allowable_kg(volume, hold.criteria), None) if volume else None
-        said = say(
-            base,
-            Charge.SOLID_PRESENT,
-            Instruction.HOLD_FOR_DRY_ICE,
-            Sentence(
-                "Dry ice: the pressure climbed to the triple point and stands there ({shelf}). "
-                "Keep the vented side open, warm gently, keep clear; no time alone ends it.",
-                shelf=shelf,
-            ),
-        )
+        said = say(base, Charge.SOLID_PRESENT, Instruction.HOLD_FOR_DRY_ICE, words)
         return changed(said, dry_ice_kg=ice, liquid_kg=Bounds(None, 0.0, None) if volume else None)
     if not context.vented:
         return _before_vent(hold, base)

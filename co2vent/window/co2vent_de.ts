@@ -2676,10 +2676,6 @@
             <translation>der Server hat die Verbindung geschlossen</translation>
         </message>
         <message>
-            <source>standing for {time} s without the rise of gas shut in</source>
-            <translation>steht seit {time} s ohne den Anstieg eingeschlossenen Gases</translation>
-        </message>
-        <message>
             <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
             <translation>Trockeneis: der Druck fiel bis zum Tripelpunkt und steht dort ({freezing}): der Ablass ist offen, und Flüssigkeit gefriert. Offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>

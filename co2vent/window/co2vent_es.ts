@@ -2676,10 +2676,6 @@
             <translation>el servidor cerró la conexión</translation>
         </message>
         <message>
-            <source>standing for {time} s without the rise of gas shut in</source>
-            <translation>lleva {time} s sin la subida de un gas encerrado</translation>
-        </message>
-        <message>
             <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
             <translation>Hielo seco: la presión bajó hasta el punto triple y se queda ahí ({freezing}): el venteo está abierto y el líquido se congela. Déjelo abierto, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>

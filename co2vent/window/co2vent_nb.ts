@@ -2676,10 +2676,6 @@
             <translation>serveren lukket forbindelsen</translation>
         </message>
         <message>
-            <source>standing for {time} s without the rise of gas shut in</source>
-            <translation>står i {time} s uten stigningen til innestengt gass</translation>
-        </message>
-        <message>
             <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
             <translation>Tørris: trykket falt til trippelpunktet og står der ({freezing}): avblåsningen er åpen, og væske fryser. La den stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>

@@ -229,3 +229,14 @@ def test_a_clamp_that_cools_in_a_closed_section_proves_nothing():
     seen = assess_readings(Setup(section_volume_m3=0.0145), items)
     assert seen.holds[-1].charge is not Charge.VAPOR_ONLY
     assert "clamp cools" in seen.holds[-1].reason
+
+
+@pytest.mark.parametrize("seed", [500385, 500828])
+def test_a_vent_that_stands_at_the_triple_point_without_a_valve_column_is_dry_ice(seed):
+    """Phase rule; first model: liquid froze with the vent open, which looked like a hold."""
+    from co2vent.section_model.population import as_readings, draw_case, run_case
+
+    case = draw_case(seed)
+    seen = assess_readings(case.setup, as_readings(case, run_case(case).rows))
+    assert any("without the rise" in event.text for event in seen.events)
+    assert seen.holds[1].charge is Charge.SOLID_PRESENT
