@@ -122,6 +122,7 @@ class Criteria:
     revent_above_stop_pa: float = 5.0e4  # less room than this and a puff passes the stop pressure
     revent_hand_s: float = 5.0  # open, see, close: at the rate at which the last vent fell
     revent_most_pa: float = 2.0e5
+    slow_boil_s: float = 1_800.0  # longer than this to boil off: warmth is worth a word
     long_hold_s: float = 900.0  # a hold this long without a verdict wants another vent
 
     # shelf at the triple point

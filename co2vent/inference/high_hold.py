@@ -1,6 +1,6 @@
 """A hold above the triple point: vapour only, liquid, flow past a valve, or not known yet."""
 
-from co2vent.inference.amounts import Amounts, amounts
+from co2vent.inference.amounts import WARMING_W, Amounts, amounts
 from co2vent.inference.envelope import Envelope, envelope
 from co2vent.inference.hold_curves import curves_of
 from co2vent.inference.hold_facts import Hold
@@ -8,6 +8,7 @@ from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instructio
 from co2vent.inference.statement import changed, say
 from co2vent.inference.undecided import room_to_vent_pa
 from co2vent.inference.wording import (
+    duration_text,
     pressure_text,
     slope_text,
 )
@@ -66,7 +67,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
         )
     if limits.wet:
-        instruction, step = _after_liquid(hold, limits)
+        instruction, step = _after_liquid(hold, limits, found)
         reason = joined(limits.wet, step) if step else limits.wet
         said = say(base, Charge.TWO_PHASE, instruction, reason, leak_by=limits.leak.by)
         return changed(
@@ -105,7 +106,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
     )
 
 
-def _after_liquid(hold: Hold, limits: Envelope) -> tuple[Instruction, str]:
+def _after_liquid(hold: Hold, limits: Envelope, found: Amounts) -> tuple[Instruction, str]:
     """Vent again, or first let the pressure rise: near the stop a vent goes below it at once."""
     context, criteria = hold.context, hold.criteria
     setup = context.setup
@@ -131,4 +132,17 @@ def _after_liquid(hold: Hold, limits: Envelope) -> tuple[Instruction, str]:
                 pressure=pressure_text(goal_pa, setup),
             ),
         )
-    return Instruction.VENT_AGAIN, ""
+    if found.boil_off_s is None or found.boil_off_warmed_s is None:
+        return Instruction.VENT_AGAIN, ""
+    if found.boil_off_s < criteria.slow_boil_s:
+        return Instruction.VENT_AGAIN, ""
+    return (
+        Instruction.VENT_AGAIN,
+        Sentence(
+            "Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the "
+            "low point not before {warmed}.",
+            time=duration_text(found.boil_off_s),
+            power=f"{WARMING_W:.0f}",
+            warmed=duration_text(found.boil_off_warmed_s),
+        ),
+    )

@@ -778,6 +778,34 @@
             <source>open</source>
             <translation>offen</translation>
         </message>
+        <message>
+            <source>Tight</source>
+            <translation>Dicht</translation>
+        </message>
+        <message>
+            <source>Leaking</source>
+            <translation>Undicht</translation>
+        </message>
+        <message>
+            <source>Not known yet</source>
+            <translation>Noch nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Tight and dry</source>
+            <translation>Dicht und trocken</translation>
+        </message>
+        <message>
+            <source>Leak</source>
+            <translation>Leck</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Feuchte</translation>
+        </message>
+        <message>
+            <source>Outgassing</source>
+            <translation>Ausgasen</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -2330,6 +2358,11 @@
             <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
         <message>
+            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
+            <translation>Von selbst ist sie nicht vor {time} verkocht; mit {power} W sanfter Wärme am tiefsten Punkt nicht vor {warmed}.</translation>
+        </message>
+        <message>
             <source>{time} s without the rise of gas shut in</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
             <translation>{time} s ohne den Anstieg eingeschlossenen Gases</translation>
@@ -2678,6 +2711,254 @@
         <message>
             <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
             <translation>Trockeneis: der Druck fiel bis zum Tripelpunkt und steht dort ({freezing}): der Ablass ist offen, und Flüssigkeit gefriert. Offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
+        </message>
+        <message>
+            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
+            <translation>Temperatur {change} erklärt {effect}; Verlust {loss} über {time}</translation>
+        </message>
+        <message>
+            <source>{loss} ({lower} to {upper}, 95 %)</source>
+            <translation>{loss} ({lower} bis {upper}, 95 %)</translation>
+        </message>
+        <message>
+            <source>Can't tell yet: {seen}, {limit} allowed.</source>
+            <translation>Noch nicht zu sagen: {seen}, {limit} zulässig.</translation>
+        </message>
+        <message>
+            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten: die Grenze wird mit der Zeit enger; ruhigere Temperatur hilft.</translation>
+        </message>
+        <message>
+            <source>{loss} without bounds</source>
+            <translation>{loss} ohne Grenzen</translation>
+        </message>
+        <message>
+            <source>fewer than 10 readings</source>
+            <translation>weniger als 10 Messwerte</translation>
+        </message>
+        <message>
+            <source>Record pressure and clamp.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Druck und Anlegefühler aufzeichnen.</translation>
+        </message>
+        <message>
+            <source>no clamp reading beside every pressure: the temperature can't be told from a leak</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>nicht neben jedem Druck ein Anlegefühlerwert: Temperatur und Leck sind nicht zu trennen</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the section, in the shade, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Einen Anlegefühler im Schatten an den Abschnitt setzen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
+            <translation>kein Prüfdruck, oder er ist weg: weniger als 0,5 bar über der Luft</translation>
+        </message>
+        <message>
+            <source>Raise the pressure and hold again.</source>
+            <translation>Den Druck erhöhen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
+            <translation>Der Druck wandert zu langsam, um in {time} einen Verlust einzugrenzen.</translation>
+        </message>
+        <message>
+            <source>Hold longer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten.</translation>
+        </message>
+        <message>
+            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
+            <translation>Noch nicht beruhigt: der Verlust ist in beiden Hälften nicht gleich; {seen}.</translation>
+        </message>
+        <message>
+            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
+            <translation>Warten, bis die Füllwärme weg ist und keine Sonne auf das Rohr scheint.</translation>
+        </message>
+        <message>
+            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Der Druck steigt mehr, als die Temperatur erklärt: {seen}. Gas strömt durch ein Ventil ein, oder der Anlegefühler zeigt nicht das Gas; ein Zufluss verbirgt ein Leck.</translation>
+        </message>
+        <message>
+            <source>Shut off the supply or double block, move the clamp, hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Den Zulauf absperren oder doppelt absperren, den Anlegefühler versetzen, erneut halten.</translation>
+        </message>
+        <message>
+            <source>Leaking: {seen}, {limit} allowed.</source>
+            <translation>Undicht: {seen}, {limit} zulässig.</translation>
+        </message>
+        <message>
+            <source>Find the leak, mend, repeat.</source>
+            <translation>Das Leck suchen, beheben, wiederholen.</translation>
+        </message>
+        <message>
+            <source>Tight within the limit: {seen}, {limit} allowed.</source>
+            <translation>Dicht innerhalb der Grenze: {seen}, {limit} zulässig.</translation>
+        </message>
+        <message>
+            <source>Not known: {why}.</source>
+            <translation>Nicht bekannt: {why}.</translation>
+        </message>
+        <message>
+            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
+            <translation>der Druck hat sich nie bewegt: so eine Kurve gibt auch ein geschlossenes Manometerventil</translation>
+        </message>
+        <message>
+            <source>Bleed a little, see the gauge follow, and hold again.</source>
+            <translation>Ein wenig entlüften, sehen, dass das Manometer folgt, und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Test within that range.</source>
+            <translation>Innerhalb dieses Bereichs prüfen.</translation>
+        </message>
+        <message>
+            <source>So far no loss above what is allowed, but only for {time}.</source>
+            <translation>Bisher kein Verlust über dem Zulässigen, aber erst seit {time}.</translation>
+        </message>
+        <message>
+            <source>Hold at least {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch mindestens {time} halten.</translation>
+        </message>
+        <message>
+            <source>{begin} to {end} in {time}</source>
+            <translation>{begin} bis {end} in {time}</translation>
+        </message>
+        <message>
+            <source>{micron} micron ({pascal}, {millibar})</source>
+            <translation>{micron} Mikron ({pascal}, {millibar})</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min ({lower} to {upper})</source>
+            <translation>{rate} Mikron/min ({lower} bis {upper})</translation>
+        </message>
+        <message>
+            <source>Too few independent readings to judge: {course}.</source>
+            <translation>Zu wenige unabhängige Messwerte für ein Urteil: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch {time} halten.</translation>
+        </message>
+        <message>
+            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
+            <translation>Grenze eingehalten: {course}, {limit} zulässig; später Anstieg {rate}; Wasser auf diesem Metall ginge bis {water}.</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min without bounds</source>
+            <translation>{rate} Mikron/min ohne Grenzen</translation>
+        </message>
+        <message>
+            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
+            <translation>Das Vakuummeter hat sich nie bewegt: {course}; ein abgesperrtes sieht genauso aus.</translation>
+        </message>
+        <message>
+            <source>Let the gauge see the pump once, then hold again.</source>
+            <translation>Das Vakuummeter einmal die Pumpe sehen lassen, dann erneut halten.</translation>
+        </message>
+        <message>
+            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
+            <translation>Der Druck fällt: {course}. Die Pumpe ist nicht abgesperrt, oder Vakuummeter oder Metall kühlt ab.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump and begin again.</source>
+            <translation>Das Ventil zur Pumpe schließen und neu beginnen.</translation>
+        </message>
+        <message>
+            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
+            <translation>Feuchte: {course}, wird nahe dem Wasserdampfdruck des kältesten Metalls flach, {water} bei {coldest} (ein Hitzdraht-Vakuummeter zeigt bis zum Doppelten).</translation>
+        </message>
+        <message>
+            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
+            <translation>Das Metall erwärmen, mit trockenem Stickstoff spülen, erneut evakuieren.</translation>
+        </message>
+        <message>
+            <source>Leak: {course}, straight at {rate} and no bend.</source>
+            <translation>Leck: {course}, gerade mit {rate} und ohne Biegung.</translation>
+        </message>
+        <message>
+            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
+            <translation>Mit Stickstoffdruck suchen; zuerst Schläuche und Pumpenventil ansehen.</translation>
+        </message>
+        <message>
+            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
+            <translation>auf so kaltem Metall ist das Trockeneis oder CO2 aus Öl oder Sieb, nicht Wasser</translation>
+        </message>
+        <message>
+            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
+            <translation>nicht der Wasserdampfdruck des Metalls: Ausgasen, Öl oder restliches CO2</translation>
+        </message>
+        <message>
+            <source>without the metal's temperature moisture can't be ruled out</source>
+            <translation>ohne die Temperatur des Metalls ist Feuchte nicht auszuschließen</translation>
+        </message>
+        <message>
+            <source>Levels too high: {course}; {what}.</source>
+            <translation>Wird zu hoch flach: {course}; {what}.</translation>
+        </message>
+        <message>
+            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
+            <translation>Erneut evakuieren; ein kleinerer Anstieg beim zweiten Mal bestätigt Ausgasen.</translation>
+        </message>
+        <message>
+            <source>The rise began at {begin}, above {limit}.</source>
+            <translation>Der Anstieg begann bei {begin}, über {limit}.</translation>
+        </message>
+        <message>
+            <source>Evacuate further, then shut the pump off.</source>
+            <translation>Weiter evakuieren, dann die Pumpe absperren.</translation>
+        </message>
+        <message>
+            <source>So far {course}.</source>
+            <translation>Bisher {course}.</translation>
+        </message>
+        <message>
+            <source>Above {limit}: {course}, and the curve is still bending.</source>
+            <translation>Über {limit}: {course}, und die Kurve biegt sich noch.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten: gerade weiter ist ein Leck, flach werden ist Feuchte oder Ausgasen.</translation>
+        </message>
+        <message>
+            <source>Below {limit}, but still rising at {rate}: {course}.</source>
+            <translation>Unter {limit}, aber steigt noch mit {rate}: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten: gerade weiter ist ein Leck, flach werden ist Ausgasen.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but without the metal's temperature dry is not shown.</source>
+            <translation>Die Grenze ist eingehalten ({course}), aber ohne die Temperatur des Metalls ist trocken nicht gezeigt.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the coldest metal or give its temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Einen Anlegefühler an das kälteste Metall setzen oder seine Temperatur angeben.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
+            <translation>Die Grenze ist eingehalten ({course}), aber Eis auf Metall von {coldest} hat nur {water}: nicht trocken gezeigt.</translation>
+        </message>
+        <message>
+            <source>Warm the metal and repeat.</source>
+            <translation>Das Metall erwärmen und wiederholen.</translation>
+        </message>
+        <message>
+            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
+            <translation>Nicht bekannt: weniger als 20 Vakuumwerte seit dem Absperren der Pumpe.</translation>
+        </message>
+        <message>
+            <source>Record the vacuum gauge for the whole test.</source>
+            <translation>Das Vakuummeter während der ganzen Prüfung aufzeichnen.</translation>
         </message>
     </context>
     <context>

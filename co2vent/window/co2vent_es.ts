@@ -778,6 +778,34 @@
             <source>open</source>
             <translation>abierta</translation>
         </message>
+        <message>
+            <source>Tight</source>
+            <translation>Estanco</translation>
+        </message>
+        <message>
+            <source>Leaking</source>
+            <translation>Con fuga</translation>
+        </message>
+        <message>
+            <source>Not known yet</source>
+            <translation>Aún no se sabe</translation>
+        </message>
+        <message>
+            <source>Tight and dry</source>
+            <translation>Estanco y seco</translation>
+        </message>
+        <message>
+            <source>Leak</source>
+            <translation>Fuga</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Humedad</translation>
+        </message>
+        <message>
+            <source>Outgassing</source>
+            <translation>Desgasificación</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -2330,6 +2358,11 @@
             <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
         <message>
+            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
+            <translation>Sin ayuda no habrá hervido antes de {time}; con {power} W de calor suave en el punto bajo, no antes de {warmed}.</translation>
+        </message>
+        <message>
             <source>{time} s without the rise of gas shut in</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
             <translation>{time} s sin la subida del gas encerrado</translation>
@@ -2678,6 +2711,254 @@
         <message>
             <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
             <translation>Hielo seco: la presión bajó hasta el punto triple y se queda ahí ({freezing}): el venteo está abierto y el líquido se congela. Déjelo abierto, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
+        </message>
+        <message>
+            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
+            <translation>la temperatura {change} explica {effect}; pérdida {loss} en {time}</translation>
+        </message>
+        <message>
+            <source>{loss} ({lower} to {upper}, 95 %)</source>
+            <translation>{loss} ({lower} a {upper}, 95 %)</translation>
+        </message>
+        <message>
+            <source>Can't tell yet: {seen}, {limit} allowed.</source>
+            <translation>Aún no se puede decir: {seen}, {limit} admisible.</translation>
+        </message>
+        <message>
+            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más: la cota se estrecha con el tiempo; ayuda una temperatura más estable.</translation>
+        </message>
+        <message>
+            <source>{loss} without bounds</source>
+            <translation>{loss} sin cotas</translation>
+        </message>
+        <message>
+            <source>fewer than 10 readings</source>
+            <translation>menos de 10 lecturas</translation>
+        </message>
+        <message>
+            <source>Record pressure and clamp.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Registre presión y sonda de pinza.</translation>
+        </message>
+        <message>
+            <source>no clamp reading beside every pressure: the temperature can't be told from a leak</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>no hay lectura de sonda de pinza junto a cada presión: la temperatura no se distingue de una fuga</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the section, in the shade, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ponga una sonda de pinza en el tramo, a la sombra, y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
+            <translation>sin presión de prueba, o se ha ido: menos de 0,5 bar sobre el aire</translation>
+        </message>
+        <message>
+            <source>Raise the pressure and hold again.</source>
+            <translation>Suba la presión y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
+            <translation>La presión varía demasiado despacio para acotar una pérdida en {time}.</translation>
+        </message>
+        <message>
+            <source>Hold longer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más.</translation>
+        </message>
+        <message>
+            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
+            <translation>Aún se asienta: la pérdida no es igual en ambas mitades; {seen}.</translation>
+        </message>
+        <message>
+            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
+            <translation>Espere a que se vaya el calor del llenado y el sol deje el tubo.</translation>
+        </message>
+        <message>
+            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>La presión sube más de lo que explica la temperatura: {seen}. Entra gas por una válvula, o la sonda de pinza no muestra el gas; una entrada oculta una fuga.</translation>
+        </message>
+        <message>
+            <source>Shut off the supply or double block, move the clamp, hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Cierre la alimentación o doble bloqueo, mueva la sonda de pinza, espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Leaking: {seen}, {limit} allowed.</source>
+            <translation>Con fuga: {seen}, {limit} admisible.</translation>
+        </message>
+        <message>
+            <source>Find the leak, mend, repeat.</source>
+            <translation>Busque la fuga, repárela, repita.</translation>
+        </message>
+        <message>
+            <source>Tight within the limit: {seen}, {limit} allowed.</source>
+            <translation>Estanco dentro del límite: {seen}, {limit} admisible.</translation>
+        </message>
+        <message>
+            <source>Not known: {why}.</source>
+            <translation>No se sabe: {why}.</translation>
+        </message>
+        <message>
+            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
+            <translation>la presión nunca se movió: una válvula de manómetro cerrada da la misma traza</translation>
+        </message>
+        <message>
+            <source>Bleed a little, see the gauge follow, and hold again.</source>
+            <translation>Purgue un poco, vea que el manómetro responde y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Test within that range.</source>
+            <translation>Pruebe dentro de ese rango.</translation>
+        </message>
+        <message>
+            <source>So far no loss above what is allowed, but only for {time}.</source>
+            <translation>Hasta ahora sin pérdida sobre lo admisible, pero solo {time}.</translation>
+        </message>
+        <message>
+            <source>Hold at least {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere al menos {time} más.</translation>
+        </message>
+        <message>
+            <source>{begin} to {end} in {time}</source>
+            <translation>de {begin} a {end} en {time}</translation>
+        </message>
+        <message>
+            <source>{micron} micron ({pascal}, {millibar})</source>
+            <translation>{micron} micras ({pascal}, {millibar})</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min ({lower} to {upper})</source>
+            <translation>{rate} micras/min ({lower} a {upper})</translation>
+        </message>
+        <message>
+            <source>Too few independent readings to judge: {course}.</source>
+            <translation>Muy pocas lecturas independientes para juzgar: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere {time} más.</translation>
+        </message>
+        <message>
+            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
+            <translation>Límite respetado: {course}, {limit} admisible; subida tardía {rate}; el agua en este metal llegaría a {water}.</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min without bounds</source>
+            <translation>{rate} micras/min sin cotas</translation>
+        </message>
+        <message>
+            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
+            <translation>El vacuómetro nunca se movió: {course}; uno cerrado se ve igual.</translation>
+        </message>
+        <message>
+            <source>Let the gauge see the pump once, then hold again.</source>
+            <translation>Deje que el vacuómetro vea la bomba una vez y espere de nuevo.</translation>
+        </message>
+        <message>
+            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
+            <translation>La presión baja: {course}. La bomba no está cerrada, o se enfría el vacuómetro o el metal.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump and begin again.</source>
+            <translation>Cierre la válvula de la bomba y empiece de nuevo.</translation>
+        </message>
+        <message>
+            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
+            <translation>Humedad: {course}, se nivela cerca de la presión de vapor de agua del metal más frío, {water} a {coldest} (un vacuómetro de hilo caliente muestra hasta el doble).</translation>
+        </message>
+        <message>
+            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
+            <translation>Caliente el metal, barra con nitrógeno seco, haga vacío otra vez.</translation>
+        </message>
+        <message>
+            <source>Leak: {course}, straight at {rate} and no bend.</source>
+            <translation>Fuga: {course}, recta a {rate} y sin curva.</translation>
+        </message>
+        <message>
+            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
+            <translation>Búsquela con presión de nitrógeno; mire primero mangueras y válvula de la bomba.</translation>
+        </message>
+        <message>
+            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
+            <translation>en metal tan frío eso es hielo seco o CO2 de aceite o tamiz, no agua</translation>
+        </message>
+        <message>
+            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
+            <translation>no es la presión de vapor de agua del metal: desgasificación, aceite o CO2 restante</translation>
+        </message>
+        <message>
+            <source>without the metal's temperature moisture can't be ruled out</source>
+            <translation>sin la temperatura del metal no se descarta humedad</translation>
+        </message>
+        <message>
+            <source>Levels too high: {course}; {what}.</source>
+            <translation>Se nivela demasiado alto: {course}; {what}.</translation>
+        </message>
+        <message>
+            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
+            <translation>Haga vacío otra vez; una subida menor la segunda vez confirma desgasificación.</translation>
+        </message>
+        <message>
+            <source>The rise began at {begin}, above {limit}.</source>
+            <translation>La subida empezó en {begin}, sobre {limit}.</translation>
+        </message>
+        <message>
+            <source>Evacuate further, then shut the pump off.</source>
+            <translation>Siga haciendo vacío y luego cierre la bomba.</translation>
+        </message>
+        <message>
+            <source>So far {course}.</source>
+            <translation>Hasta ahora {course}.</translation>
+        </message>
+        <message>
+            <source>Above {limit}: {course}, and the curve is still bending.</source>
+            <translation>Sobre {limit}: {course}, y la curva aún se dobla.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más: recto es fuga, nivelarse es humedad o desgasificación.</translation>
+        </message>
+        <message>
+            <source>Below {limit}, but still rising at {rate}: {course}.</source>
+            <translation>Bajo {limit}, pero aún sube a {rate}: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más: recto es fuga, nivelarse es desgasificación.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but without the metal's temperature dry is not shown.</source>
+            <translation>Se respeta el límite ({course}), pero sin la temperatura del metal no se muestra seco.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the coldest metal or give its temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ponga una sonda de pinza en el metal más frío o indique su temperatura.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
+            <translation>Se respeta el límite ({course}), pero el hielo en metal a {coldest} tiene solo {water}: no se muestra seco.</translation>
+        </message>
+        <message>
+            <source>Warm the metal and repeat.</source>
+            <translation>Caliente el metal y repita.</translation>
+        </message>
+        <message>
+            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
+            <translation>No se sabe: menos de 20 lecturas de vacío desde que se cerró la bomba.</translation>
+        </message>
+        <message>
+            <source>Record the vacuum gauge for the whole test.</source>
+            <translation>Registre el vacuómetro durante toda la prueba.</translation>
         </message>
     </context>
     <context>

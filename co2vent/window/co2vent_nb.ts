@@ -778,6 +778,34 @@
             <source>open</source>
             <translation>åpen</translation>
         </message>
+        <message>
+            <source>Tight</source>
+            <translation>Tett</translation>
+        </message>
+        <message>
+            <source>Leaking</source>
+            <translation>Lekker</translation>
+        </message>
+        <message>
+            <source>Not known yet</source>
+            <translation>Ikke kjent ennå</translation>
+        </message>
+        <message>
+            <source>Tight and dry</source>
+            <translation>Tett og tørt</translation>
+        </message>
+        <message>
+            <source>Leak</source>
+            <translation>Lekkasje</translation>
+        </message>
+        <message>
+            <source>Moisture</source>
+            <translation>Fukt</translation>
+        </message>
+        <message>
+            <source>Outgassing</source>
+            <translation>Avgassing</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -2330,6 +2358,11 @@
             <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
         <message>
+            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
+            <translation>Av seg selv er den ikke kokt bort før om {time}; med {power} W mild varme på lavpunktet ikke før om {warmed}.</translation>
+        </message>
+        <message>
             <source>{time} s without the rise of gas shut in</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
             <translation>{time} s uten stigningen fra innestengt gass</translation>
@@ -2678,6 +2711,254 @@
         <message>
             <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
             <translation>Tørris: trykket falt til trippelpunktet og står der ({freezing}): avblåsningen er åpen, og væske fryser. La den stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
+        </message>
+        <message>
+            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
+            <translation>temperatur {change} forklarer {effect}; tap {loss} over {time}</translation>
+        </message>
+        <message>
+            <source>{loss} ({lower} to {upper}, 95 %)</source>
+            <translation>{loss} ({lower} til {upper}, 95 %)</translation>
+        </message>
+        <message>
+            <source>Can't tell yet: {seen}, {limit} allowed.</source>
+            <translation>Kan ikke si ennå: {seen}, {limit} tillatt.</translation>
+        </message>
+        <message>
+            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger: grensen blir trangere med tiden; jevnere temperatur hjelper.</translation>
+        </message>
+        <message>
+            <source>{loss} without bounds</source>
+            <translation>{loss} uten grenser</translation>
+        </message>
+        <message>
+            <source>fewer than 10 readings</source>
+            <translation>færre enn 10 målinger</translation>
+        </message>
+        <message>
+            <source>Record pressure and clamp.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ta opp trykk og klemmeføler.</translation>
+        </message>
+        <message>
+            <source>no clamp reading beside every pressure: the temperature can't be told from a leak</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>ikke klemmefølermåling ved hvert trykk: temperatur kan ikke skilles fra lekkasje</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the section, in the shade, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sett en klemmeføler på seksjonen, i skyggen, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
+            <translation>intet prøvetrykk, eller det er borte: under 0,5 bar over luften</translation>
+        </message>
+        <message>
+            <source>Raise the pressure and hold again.</source>
+            <translation>Hev trykket og hold igjen.</translation>
+        </message>
+        <message>
+            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
+            <translation>Trykket vandrer for sakte til å avgrense et tap på {time}.</translation>
+        </message>
+        <message>
+            <source>Hold longer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger.</translation>
+        </message>
+        <message>
+            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
+            <translation>Roer seg fortsatt: tapet er ikke likt i begge halvdeler; {seen}.</translation>
+        </message>
+        <message>
+            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
+            <translation>Vent til fyllvarmen er borte og solen er av røret.</translation>
+        </message>
+        <message>
+            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Trykket stiger mer enn temperaturen forklarer: {seen}. Gass strømmer inn forbi en ventil, eller klemmeføleren viser ikke gassen; en innstrømning skjuler en lekkasje.</translation>
+        </message>
+        <message>
+            <source>Shut off the supply or double block, move the clamp, hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Steng tilførselen eller steng dobbelt, flytt klemmeføleren, hold igjen.</translation>
+        </message>
+        <message>
+            <source>Leaking: {seen}, {limit} allowed.</source>
+            <translation>Lekker: {seen}, {limit} tillatt.</translation>
+        </message>
+        <message>
+            <source>Find the leak, mend, repeat.</source>
+            <translation>Finn lekkasjen, utbedre, gjenta.</translation>
+        </message>
+        <message>
+            <source>Tight within the limit: {seen}, {limit} allowed.</source>
+            <translation>Tett innenfor grensen: {seen}, {limit} tillatt.</translation>
+        </message>
+        <message>
+            <source>Not known: {why}.</source>
+            <translation>Ikke kjent: {why}.</translation>
+        </message>
+        <message>
+            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
+            <translation>trykket rørte seg aldri: en stengt manometerventil gir samme kurve</translation>
+        </message>
+        <message>
+            <source>Bleed a little, see the gauge follow, and hold again.</source>
+            <translation>Luft litt, se at manometeret følger, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Test within that range.</source>
+            <translation>Prøv innenfor det området.</translation>
+        </message>
+        <message>
+            <source>So far no loss above what is allowed, but only for {time}.</source>
+            <translation>Så langt intet tap over det tillatte, men bare i {time}.</translation>
+        </message>
+        <message>
+            <source>Hold at least {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold minst {time} til.</translation>
+        </message>
+        <message>
+            <source>{begin} to {end} in {time}</source>
+            <translation>{begin} til {end} på {time}</translation>
+        </message>
+        <message>
+            <source>{micron} micron ({pascal}, {millibar})</source>
+            <translation>{micron} mikron ({pascal}, {millibar})</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min ({lower} to {upper})</source>
+            <translation>{rate} mikron/min ({lower} til {upper})</translation>
+        </message>
+        <message>
+            <source>Too few independent readings to judge: {course}.</source>
+            <translation>For få uavhengige målinger til å dømme: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold {time} til.</translation>
+        </message>
+        <message>
+            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
+            <translation>Grensen holdt: {course}, {limit} tillatt; sen stigning {rate}; vann på dette metallet ville gå til {water}.</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min without bounds</source>
+            <translation>{rate} mikron/min uten grenser</translation>
+        </message>
+        <message>
+            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
+            <translation>Vakuummeteret rørte seg aldri: {course}; et avstengt ser likt ut.</translation>
+        </message>
+        <message>
+            <source>Let the gauge see the pump once, then hold again.</source>
+            <translation>La vakuummeteret se pumpen én gang, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
+            <translation>Trykket faller: {course}. Pumpen er ikke stengt av, eller vakuummeter eller metall kjøles.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump and begin again.</source>
+            <translation>Steng ventilen til pumpen og begynn på nytt.</translation>
+        </message>
+        <message>
+            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
+            <translation>Fukt: {course}, flater ut nær vanndamptrykket til det kaldeste metallet, {water} ved {coldest} (en glødetrådmåler viser opptil det dobbelte).</translation>
+        </message>
+        <message>
+            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
+            <translation>Varm metallet, skyll med tørr nitrogen, evakuer igjen.</translation>
+        </message>
+        <message>
+            <source>Leak: {course}, straight at {rate} and no bend.</source>
+            <translation>Lekkasje: {course}, rett med {rate} og ingen bøy.</translation>
+        </message>
+        <message>
+            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
+            <translation>Finn den med nitrogentrykk; se på slanger og pumpeventilen først.</translation>
+        </message>
+        <message>
+            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
+            <translation>på så kaldt metall er det tørris eller CO2 fra olje eller sil, ikke vann</translation>
+        </message>
+        <message>
+            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
+            <translation>ikke vanndamptrykket til metallet: avgassing, olje eller CO2 igjen</translation>
+        </message>
+        <message>
+            <source>without the metal's temperature moisture can't be ruled out</source>
+            <translation>uten metallets temperatur kan fukt ikke utelukkes</translation>
+        </message>
+        <message>
+            <source>Levels too high: {course}; {what}.</source>
+            <translation>Flater ut for høyt: {course}; {what}.</translation>
+        </message>
+        <message>
+            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
+            <translation>Evakuer igjen; en mindre stigning andre gang bekrefter avgassing.</translation>
+        </message>
+        <message>
+            <source>The rise began at {begin}, above {limit}.</source>
+            <translation>Stigningen begynte ved {begin}, over {limit}.</translation>
+        </message>
+        <message>
+            <source>Evacuate further, then shut the pump off.</source>
+            <translation>Evakuer videre, og steng av pumpen.</translation>
+        </message>
+        <message>
+            <source>So far {course}.</source>
+            <translation>Så langt {course}.</translation>
+        </message>
+        <message>
+            <source>Above {limit}: {course}, and the curve is still bending.</source>
+            <translation>Over {limit}: {course}, og kurven bøyer fortsatt av.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger: rett fram er lekkasje, utflating er fukt eller avgassing.</translation>
+        </message>
+        <message>
+            <source>Below {limit}, but still rising at {rate}: {course}.</source>
+            <translation>Under {limit}, men stiger fortsatt med {rate}: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger: rett fram er lekkasje, utflating er avgassing.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but without the metal's temperature dry is not shown.</source>
+            <translation>Grensen er holdt ({course}), men uten metallets temperatur er tørt ikke vist.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the coldest metal or give its temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sett en klemmeføler på det kaldeste metallet, eller oppgi temperaturen.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
+            <translation>Grensen er holdt ({course}), men is på metall ved {coldest} har bare {water}: ikke vist tørt.</translation>
+        </message>
+        <message>
+            <source>Warm the metal and repeat.</source>
+            <translation>Varm metallet og gjenta.</translation>
+        </message>
+        <message>
+            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
+            <translation>Ikke kjent: færre enn 20 vakuummålinger siden pumpen ble stengt av.</translation>
+        </message>
+        <message>
+            <source>Record the vacuum gauge for the whole test.</source>
+            <translation>Ta opp vakuummeteret gjennom hele prøven.</translation>
         </message>
     </context>
     <context>
