@@ -9,6 +9,7 @@ from co2vent.inference.outcome import Bounds
 from co2vent.inference.standing_test import standing_test
 from co2vent.inference.vacuum_rise import vacuum_rise_test
 from co2vent.readings.reading import Reading, Setup
+from co2vent.sentence import joined
 
 Numbers = dict[str, float | str | None]
 
@@ -43,7 +44,7 @@ def judge_test(
         verdict, reason, numbers = _standing(readings, setup, options)
     else:
         verdict, reason, numbers = _vacuum(readings, setup, options)
-    return TestResult(at_s, test, verdict, reason.strip(), by, log, numbers)
+    return TestResult(at_s, test, verdict, reason, by, log, numbers)
 
 
 def _standing(
@@ -61,7 +62,7 @@ def _standing(
         **_bounds("loss_g_per_h", found.loss_kg_per_s, 3.6e6),
         "allowed_mbar_per_h": found.allowed_pa_per_s * 36.0,
     }
-    return found.verdict.value, f"{found.reason} {found.next_step}", numbers
+    return found.verdict.value, _together(found.reason, found.next_step), numbers
 
 
 def _vacuum(
@@ -82,7 +83,11 @@ def _vacuum(
         **_bounds("late_rise_Pa_per_min", found.late_pa_per_s, 60.0),
         "water_Pa": found.water_pa,
     }
-    return found.verdict.value, f"{found.reason} {found.next_step}", numbers
+    return found.verdict.value, _together(found.reason, found.next_step), numbers
+
+
+def _together(reason: str, next_step: str) -> str:
+    return joined(reason, next_step) if next_step else reason
 
 
 def _bounds(name: str, bounds: Bounds | None, factor: float) -> Mapping[str, float | None]:

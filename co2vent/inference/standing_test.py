@@ -17,6 +17,7 @@ from co2vent.inference.closed_gas import gas_density_kg_m3, pressure_slopes
 from co2vent.inference.held import Slope, block_means, fit_slope, smallest_step
 from co2vent.inference.outcome import Bounds
 from co2vent.readings.reading import Reading, Setup
+from co2vent.sentence import Sentence
 from co2vent.units import PSI_PA
 
 Floats = NDArray[np.float64]
@@ -95,14 +96,18 @@ def standing_test(
     limits = limits or StandingLimits()
     held = _held(readings, begin_s)
     if len(held) < 10:
-        return _unknown(held, limits, "fewer than 10 readings", "Record pressure and clamp.")
+        return _unknown(
+            held, limits, Sentence("fewer than 10 readings"), Sentence("Record pressure and clamp.")
+        )
     clamps = [_metal_k(reading) for reading in held]
     if any(clamp is None for clamp in clamps):
         return _unknown(
             held,
             limits,
-            "no clamp reading beside every pressure: the temperature can't be told from a leak",
-            "Put a clamp on the section, in the shade, and hold again.",
+            Sentence(
+                "no clamp reading beside every pressure: the temperature can't be told from a leak"
+            ),
+            Sentence("Put a clamp on the section, in the shade, and hold again."),
         )
     at_s = np.array([reading.at_s for reading in held])
     pressure_pa = np.array([reading.pressure_pa for reading in held])
@@ -113,8 +118,8 @@ def standing_test(
         return _unknown(
             held,
             limits,
-            "no test pressure, or it is gone: less than 0.5 bar above the air",
-            "Raise the pressure and hold again.",
+            Sentence("no test pressure, or it is gone: less than 0.5 bar above the air"),
+            Sentence("Raise the pressure and hold again."),
         )
     try:
         trial = _Standing(at_s, pressure_pa, metal_k, step_pa, setup)
@@ -122,12 +127,14 @@ def standing_test(
             return _unknown(
                 held,
                 limits,
-                "the pressure never moved: such a trace is also what a shut gauge valve gives",
-                "Bleed a little, see the gauge follow, and hold again.",
+                Sentence(
+                    "the pressure never moved: such a trace is also what a shut gauge valve gives"
+                ),
+                Sentence("Bleed a little, see the gauge follow, and hold again."),
             )
         return _judge_standing(trial, setup, limits)
     except OutOfRangeError as error:
-        return _unknown(held, limits, str(error), "Test within that range.")
+        return _unknown(held, limits, str(error), Sentence("Test within that range."))
 
 
 class _Standing:
@@ -227,48 +234,60 @@ def _judge_standing(trial: _Standing, setup: Setup, limits: StandingLimits) -> S
             allowed_pa_per_s=allowed,
         )
 
-    seen = (
-        f"temperature {change_k:+.1f} K explains {_difference(effect_pa, setup, sign=True)}; "
-        f"loss {_per_hour(loss, setup)} over {span_s / 60:.0f} min"
+    span = f"{span_s / 60:.0f} min"
+    seen = Sentence(
+        "temperature {change} explains {effect}; loss {loss} over {time}",
+        change=f"{change_k:+.1f} K",
+        effect=_difference(effect_pa, setup, sign=True),
+        loss=_per_hour(loss, setup),
+        time=span,
     )
-    allowed_text = f"{_difference(allowed * 3600, setup)}/h allowed"
+    limit = f"{_difference(allowed * 3600, setup)}/h"
     if loss.lower is None or loss.upper is None:
         return result(
             Tightness.NOT_KNOWN_YET,
-            f"The pressure wanders too slowly to bound a loss in {span_s / 60:.0f} min.",
-            "Hold longer.",
+            Sentence("The pressure wanders too slowly to bound a loss in {time}.", time=span),
+            Sentence("Hold longer."),
         )
     settling = not steady or (begin > 0 and span_s < limits.least_s and loss.lower > 0.0)
     if settling:
         return result(
             Tightness.NOT_KNOWN_YET,
-            f"Still settling: the loss is not the same in both halves; {seen}.",
-            "Wait until the heat of filling has gone and the sun is off the pipe.",
+            Sentence("Still settling: the loss is not the same in both halves; {seen}.", seen=seen),
+            Sentence("Wait until the heat of filling has gone and the sun is off the pipe."),
         )
     if loss.upper < 0.0:
         return result(
             Tightness.NOT_KNOWN_YET,
-            f"The pressure rises more than the temperature explains: {seen}. Gas flows in past a "
-            "valve, or the clamp does not show the gas; an inflow hides a leak.",
-            "Shut off the supply or double block, move the clamp, hold again.",
+            Sentence(
+                "The pressure rises more than the temperature explains: {seen}. Gas flows in past "
+                "a valve, or the clamp does not show the gas; an inflow hides a leak.",
+                seen=seen,
+            ),
+            Sentence("Shut off the supply or double block, move the clamp, hold again."),
         )
     if loss.lower > 0.0 and loss.upper > allowed:
         return result(
-            Tightness.LEAKING, f"Leaking: {seen}, {allowed_text}.", "Find the leak, mend, repeat."
+            Tightness.LEAKING,
+            Sentence("Leaking: {seen}, {limit} allowed.", seen=seen, limit=limit),
+            Sentence("Find the leak, mend, repeat."),
         )
     if loss.upper <= allowed:
         if span_s < limits.least_s:
             left_min = (limits.least_s - span_s) / 60
             return result(
                 Tightness.NOT_KNOWN_YET,
-                f"So far no loss above what is allowed, but only for {span_s / 60:.0f} min.",
-                f"Hold at least {left_min:.0f} min more.",
+                Sentence("So far no loss above what is allowed, but only for {time}.", time=span),
+                Sentence("Hold at least {time} more.", time=f"{left_min:.0f} min"),
             )
-        return result(Tightness.TIGHT, f"Tight within the limit: {seen}, {allowed_text}.")
+        return result(
+            Tightness.TIGHT,
+            Sentence("Tight within the limit: {seen}, {limit} allowed.", seen=seen, limit=limit),
+        )
     return result(
         Tightness.NOT_KNOWN_YET,
-        f"Can't tell yet: {seen}, {allowed_text}.",
-        "Hold longer: the bound narrows with time; steadier temperature helps.",
+        Sentence("Can't tell yet: {seen}, {limit} allowed.", seen=seen, limit=limit),
+        Sentence("Hold longer: the bound narrows with time; steadier temperature helps."),
     )
 
 
@@ -311,7 +330,7 @@ def _unknown(
     mean_pa = sum(reading.pressure_pa for reading in held) / len(held) if held else 0.0
     return StandingResult(
         verdict=Tightness.NOT_KNOWN_YET,
-        reason=f"Not known: {why}.",
+        reason=Sentence("Not known: {why}.", why=why),
         next_step=next_step,
         begin_s=held[0].at_s if held else 0.0,
         end_s=held[-1].at_s if held else 0.0,
@@ -331,9 +350,11 @@ def _difference(pressure_pa: float, setup: Setup, sign: bool = False) -> str:
 def _per_hour(loss: Slope, setup: Setup) -> str:
     hour = 3600.0
     if loss.lower is None or loss.upper is None:
-        return f"{_difference(loss.estimate * hour, setup)}/h without bounds"
-    return (
-        f"{_difference(loss.estimate * hour, setup)}/h "
-        f"({_difference(loss.lower * hour, setup).split()[0]} to "
-        f"{_difference(loss.upper * hour, setup)}/h, 95 %)"
+        estimate = f"{_difference(loss.estimate * hour, setup)}/h"
+        return Sentence("{loss} without bounds", loss=estimate)
+    return Sentence(
+        "{loss} ({lower} to {upper}, 95 %)",
+        loss=f"{_difference(loss.estimate * hour, setup)}/h",
+        lower=_difference(loss.lower * hour, setup).split()[0],
+        upper=f"{_difference(loss.upper * hour, setup)}/h",
     )

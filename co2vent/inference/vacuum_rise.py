@@ -22,6 +22,7 @@ from co2vent.inference.held import Slope, block_means, fit_slope, smallest_step
 from co2vent.inference.outcome import Bounds
 from co2vent.inference.water import water_vapour_pressure_pa
 from co2vent.readings.reading import Reading
+from co2vent.sentence import Sentence
 from co2vent.units import MICRON_PA, ZERO_CELSIUS_K
 
 Floats = NDArray[np.float64]
@@ -105,8 +106,10 @@ def vacuum_rise_test(
     if len(held_s) < 20 or held_s[-1] <= held_s[0]:
         return VacuumResult(
             verdict=VacuumVerdict.NOT_KNOWN_YET,
-            reason="Not known: fewer than 20 vacuum readings since the pump was shut off.",
-            next_step="Record the vacuum gauge for the whole test.",
+            reason=Sentence(
+                "Not known: fewer than 20 vacuum readings since the pump was shut off."
+            ),
+            next_step=Sentence("Record the vacuum gauge for the whole test."),
             begin_s=float(held_s[0]) if len(held_s) else 0.0,
             end_s=float(held_s[-1]) if len(held_s) else 0.0,
         )
@@ -208,20 +211,33 @@ def _verdict(
     """Return verdict, reason and next step. The order is that of the risk: leak and water first."""
     unknown = VacuumVerdict.NOT_KNOWN_YET
     early, late = curve.early, curve.late
-    course = f"{_vacuum(curve.begin_pa)} to {_vacuum(curve.end_pa)} in {curve.span_s / 60:.0f} min"
+    course = Sentence(
+        "{begin} to {end} in {time}",
+        begin=_vacuum(curve.begin_pa),
+        end=_vacuum(curve.end_pa),
+        time=f"{curve.span_s / 60:.0f} min",
+    )
+    limit, rate = _vacuum(limits.end_pa), _rate(late)
     if not curve.moved:
         return (
             unknown,
-            f"The gauge never moved: {course}; a gauge that is shut off looks the same.",
-            "Let the gauge see the pump once, then hold again.",
+            Sentence(
+                "The gauge never moved: {course}; a gauge that is shut off looks the same.",
+                course=course,
+            ),
+            Sentence("Let the gauge see the pump once, then hold again."),
         )
     if late.lower is None or late.upper is None:
-        return unknown, f"Too few independent readings to judge: {course}.", "Hold longer."
+        few = Sentence("Too few independent readings to judge: {course}.", course=course)
+        return unknown, few, Sentence("Hold longer.")
     if late.upper < 0.0 or curve.rise_pa < -0.1 * curve.begin_pa:
         return (
             unknown,
-            f"The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.",
-            "Shut the valve to the pump and begin again.",
+            Sentence(
+                "The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.",
+                course=course,
+            ),
+            Sentence("Shut the valve to the pump and begin again."),
         )
     noticeable = LEAK_SHARE * (limits.end_pa - limits.begin_pa) / limits.least_s
     levelled = late.upper <= max(LEVEL_RATIO * early.estimate, 0.0)
@@ -240,69 +256,102 @@ def _verdict(
     if wet and water_pa is not None and coldest_k is not None:
         return (
             VacuumVerdict.MOISTURE,
-            f"Moisture: {course}, levels near the water vapour pressure of the coldest metal, "
-            f"{_vacuum(water_pa)} at {coldest_k - ZERO_CELSIUS_K:.0f} °C (a hot-wire gauge shows "
-            "up to twice as much).",
-            "Warm the metal, sweep with dry nitrogen, evacuate again.",
+            Sentence(
+                "Moisture: {course}, levels near the water vapour pressure of the coldest metal, "
+                "{water} at {coldest} (a hot-wire gauge shows up to twice as much).",
+                course=course,
+                water=_vacuum(water_pa),
+                coldest=f"{coldest_k - ZERO_CELSIUS_K:.0f} °C",
+            ),
+            Sentence("Warm the metal, sweep with dry nitrogen, evacuate again."),
         )
     if straight:
         return (
             VacuumVerdict.LEAK,
-            f"Leak: {course}, straight at {_rate(late)} and no bend.",
-            "Find it with nitrogen pressure; look at hoses and the pump valve first.",
+            Sentence("Leak: {course}, straight at {rate} and no bend.", course=course, rate=rate),
+            Sentence("Find it with nitrogen pressure; look at hoses and the pump valve first."),
         )
     if levelled and kept is False and curve.end_pa > limits.end_pa:
         cold = coldest_k is not None and coldest_k < COLD_METAL_K
         what = (
-            "on metal this cold that is dry ice or CO2 out of oil or sieve, not water"
+            Sentence("on metal this cold that is dry ice or CO2 out of oil or sieve, not water")
             if cold
-            else "not the water vapour pressure of the metal: outgassing, oil or CO2 left"
+            else Sentence("not the water vapour pressure of the metal: outgassing, oil or CO2 left")
         )
         if water_pa is None:
-            what = "without the metal's temperature moisture can't be ruled out"
+            what = Sentence("without the metal's temperature moisture can't be ruled out")
         return (
             VacuumVerdict.OUTGASSING,
-            f"Levels too high: {course}; {what}.",
-            "Evacuate again; a smaller rise the second time confirms outgassing.",
+            Sentence("Levels too high: {course}; {what}.", course=course, what=what),
+            Sentence("Evacuate again; a smaller rise the second time confirms outgassing."),
         )
     if kept is False and curve.begin_pa > limits.begin_pa:
         return (
             unknown,
-            f"The rise began at {_vacuum(curve.begin_pa)}, above {_vacuum(limits.begin_pa)}.",
-            "Evacuate further, then shut the pump off.",
+            Sentence(
+                "The rise began at {begin}, above {limit}.",
+                begin=_vacuum(curve.begin_pa),
+                limit=_vacuum(limits.begin_pa),
+            ),
+            Sentence("Evacuate further, then shut the pump off."),
         )
     if kept is None:
         left_min = ceil((limits.least_s - curve.span_s) / 60)
-        return unknown, f"So far {course}.", f"Hold {left_min} min more."
+        more = Sentence("Hold {time} more.", time=f"{left_min} min")
+        return unknown, Sentence("So far {course}.", course=course), more
     if kept is False:
         return (
             unknown,
-            f"Above {_vacuum(limits.end_pa)}: {course}, and the curve is still bending.",
-            "Hold longer: straight on is a leak, levelling is moisture or outgassing.",
+            Sentence(
+                "Above {limit}: {course}, and the curve is still bending.",
+                limit=limit,
+                course=course,
+            ),
+            Sentence("Hold longer: straight on is a leak, levelling is moisture or outgassing."),
         )
     if not (levelled or quiet):
         return (
             unknown,
-            f"Below {_vacuum(limits.end_pa)}, but still rising at {_rate(late)}: {course}.",
-            "Hold longer: straight on is a leak, levelling is outgassing.",
+            Sentence(
+                "Below {limit}, but still rising at {rate}: {course}.",
+                limit=limit,
+                rate=rate,
+                course=course,
+            ),
+            Sentence("Hold longer: straight on is a leak, levelling is outgassing."),
         )
     if water_pa is None or coldest_k is None:
         return (
             unknown,
-            f"The limit is kept ({course}), but without the metal's temperature dry is not shown.",
-            "Put a clamp on the coldest metal or give its temperature.",
+            Sentence(
+                "The limit is kept ({course}), but without the metal's temperature dry is not "
+                "shown.",
+                course=course,
+            ),
+            Sentence("Put a clamp on the coldest metal or give its temperature."),
         )
     if curve.end_pa >= 0.5 * water_pa:
         return (
             unknown,
-            f"The limit is kept ({course}), but ice on metal at "
-            f"{coldest_k - ZERO_CELSIUS_K:.0f} °C has only {_vacuum(water_pa)}: not shown dry.",
-            "Warm the metal and repeat.",
+            Sentence(
+                "The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not "
+                "shown dry.",
+                course=course,
+                coldest=f"{coldest_k - ZERO_CELSIUS_K:.0f} °C",
+                water=_vacuum(water_pa),
+            ),
+            Sentence("Warm the metal and repeat."),
         )
     return (
         VacuumVerdict.TIGHT_AND_DRY,
-        f"Limit kept: {course}, {_vacuum(limits.end_pa)} allowed; late rise {_rate(late)}; water "
-        f"on this metal would go to {_vacuum(water_pa)}.",
+        Sentence(
+            "Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go "
+            "to {water}.",
+            course=course,
+            limit=limit,
+            rate=rate,
+            water=_vacuum(water_pa),
+        ),
         "",
     )
 
@@ -341,7 +390,12 @@ def _bounds(slope: Slope, factor: float = 1.0) -> Bounds:
 
 def _vacuum(pressure_pa: float) -> str:
     pascals = f"{pressure_pa:.0f}" if pressure_pa >= 100.0 else f"{pressure_pa:.3g}"
-    return f"{pressure_pa / MICRON_PA:.0f} micron ({pascals} Pa, {pressure_pa / 100.0:.3g} mbar)"
+    return Sentence(
+        "{micron} micron ({pascal}, {millibar})",
+        micron=f"{pressure_pa / MICRON_PA:.0f}",
+        pascal=f"{pascals} Pa",
+        millibar=f"{pressure_pa / 100.0:.3g} mbar",
+    )
 
 
 def _rate(slope: Slope) -> str:
@@ -350,5 +404,10 @@ def _rate(slope: Slope) -> str:
         return f"{per_minute:.2g}" if abs(per_minute) < 10.0 else f"{per_minute:.0f}"
 
     if slope.lower is None or slope.upper is None:
-        return f"{shown(slope.estimate)} micron/min without bounds"
-    return f"{shown(slope.estimate)} micron/min ({shown(slope.lower)} to {shown(slope.upper)})"
+        return Sentence("{rate} micron/min without bounds", rate=shown(slope.estimate))
+    return Sentence(
+        "{rate} micron/min ({lower} to {upper})",
+        rate=shown(slope.estimate),
+        lower=shown(slope.lower),
+        upper=shown(slope.upper),
+    )

@@ -242,8 +242,22 @@ class TestRow(Row):
         """Show the newest verdict of this test."""
         results = [one for one in job.tests if one.test == self.test]
         if results:
-            words = results[-1].verdict.replace("_", " ")
-            self.verdict.setText(f"{words.capitalize()}. {results[-1].reason}")
+            words = verdict_words(results[-1].verdict)
+            self.verdict.setText(f"{words}. {spoken(results[-1].reason)}")
+
+
+def verdict_words(verdict: str) -> str:
+    """Return the verdict of a test of a closed section in words."""
+    words = {
+        "tight": translate("Job", "Tight"),
+        "leaking": translate("Job", "Leaking"),
+        "not_known_yet": translate("Job", "Not known yet"),
+        "tight_and_dry": translate("Job", "Tight and dry"),
+        "leak": translate("Job", "Leak"),
+        "moisture": translate("Job", "Moisture"),
+        "outgassing": translate("Job", "Outgassing"),
+    }
+    return words.get(verdict, verdict.replace("_", " ").capitalize())
 
 
 class ValveRow(Row):

@@ -1,4 +1,4 @@
-"""The job's steps and the exercises on a translated screen: no English left, nothing cut off."""
+"""The job's steps, tests and the exercises on a translated screen: no English, nothing cut off."""
 
 import dataclasses
 
@@ -9,14 +9,18 @@ from PySide6.QtWidgets import QAbstractButton
 from co2vent.guidance.job import Job, JobHead
 from co2vent.guidance.procedure_text import default_procedure_text, read_procedure
 from co2vent.guidance.steps import begin_job
+from co2vent.inference.standing_test import standing_test
+from co2vent.inference.vacuum_rise import vacuum_rise_test
 from co2vent.practice.exercises import exercises
+from co2vent.readings.reading import Gas, Reading, Setup
 from co2vent.sentence import Sentence
 from co2vent.window.class_start import ClassStart
 from co2vent.window.job_page import JobPage
 from co2vent.window.job_parts import ConfirmRow, WrapLabel
 from co2vent.window.languages import install
 from co2vent.window.sentences import spoken
-from tests.window.catalogue import core_texts
+from tests.window.catalogue import core_texts, sentence_templates
+from tests.window.test_sentences import _english
 from tests.window.test_sizes import _cut_off
 
 LANGUAGES = ("de", "es", "nb")
@@ -108,3 +112,19 @@ def test_every_exercise_is_told_and_fits(qtbot, look, spoken_in, language, scree
         assert exercise.story not in story
         assert exercise.look_for not in story
         assert _cut_off(page) == []
+
+
+def test_verdicts_of_the_closed_sections_tests_leave_no_english_behind() -> None:
+    setup = Setup(gas=Gas.NITROGEN)
+    known = set(sentence_templates())
+    for loss_pa, rise_pa in ((0.0, 0.05), (3.0, 0.5), (0.02, 0.0), (-3.0, 40.0)):
+        rows = [
+            Reading(
+                10.0 * i, 41e5 - loss_pa * 10.0 * i + 50.0 * (i % 3), 278.0 + 0.01 * (i % 5),
+                vacuum_pa=60.0 + rise_pa * i + 0.3 * (i % 2),
+            )
+            for i in range(250)
+        ]  # fmt: skip
+        for found in (standing_test(rows, setup), vacuum_rise_test(rows), standing_test([], setup)):
+            said = (found.reason, found.next_step)
+            assert [left for text in said for left in _english(text, known)] == []
