@@ -11,9 +11,11 @@ from co2vent.window.sizes import DIGIT_SHARE_OF_FONT, Sizes
 from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.words import translate
 
+TAIL_SHARE = 0.25  # of the font's size: how far a g hangs below the line; DejaVu Sans Bold 0.24
+
 
 class Figure(QWidget):
-    """One number in large digits with its unit, and a caption beneath."""
+    """One number in large digits with its unit, under a caption that says what it is."""
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -38,7 +40,8 @@ class Figure(QWidget):
         """Take the sizes of the screen."""
         self._digit_px = sizes.digit_px
         self._text_px = sizes.text_px
-        self.setFixedHeight(round(sizes.digit_px * 1.1 + sizes.text_px * 1.4))
+        line = max(sizes.text_px * 1.4, 0.48 * sizes.digit_px)  # small text leaves room for air
+        self.setFixedHeight(round(sizes.digit_px * 1.1 + line))
         self.update()
 
     def show_figure(
@@ -63,7 +66,7 @@ class Figure(QWidget):
         font.setBold(True)
         unit_font = QFont(self.font())
         unit_font.setBold(True)
-        pixel = min(self._digit_px, (height - caption_height) / 1.06) / DIGIT_SHARE_OF_FONT
+        pixel = min(self._digit_px, (height - caption_height) / 1.1) / DIGIT_SHARE_OF_FONT
         while pixel > 10:
             font.setPixelSize(round(pixel))
             unit_font.setPixelSize(max(9, round(min(pixel * 0.42, self._text_px * 1.7))))
@@ -73,8 +76,9 @@ class Figure(QWidget):
                 break
             pixel *= 0.95
         self.painted_digit_px = round(pixel) * DIGIT_SHARE_OF_FONT
-        lift = 0.09 * self.painted_digit_px if "," in self._digits else 2.0  # the comma hangs down
-        baseline = height - caption_height - lift
+        comma = 0.09 * self.painted_digit_px if "," in self._digits else 0.0
+        lift = max(comma, TAIL_SHARE * unit_font.pixelSize())  # comma and g hang down
+        baseline = height - lift
         ink = QColor(self._palette.faint if self._stale else self._palette.ink)
         painter.setPen(ink)
         painter.setFont(font)
@@ -86,7 +90,7 @@ class Figure(QWidget):
             self._paint_second(painter, digits_width, baseline, width)
         if self._stale:
             self._strike(painter, box)
-        self._paint_caption(painter, QRectF(0.0, height - caption_height, width, caption_height))
+        self._paint_caption(painter, QRectF(0.0, 0.0, width, caption_height))
         painter.end()
 
     def _paint_second(self, painter: QPainter, left: float, baseline: float, width: float) -> None:

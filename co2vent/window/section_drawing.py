@@ -19,6 +19,7 @@ from co2vent.window.theme import OUTDOOR, Palette
 
 LOWEST_SHARE: Final = 1e-4  # of the volume: 0.01 % is drawn as nothing
 MARKS: Final = ((1e-3, 1), (1e-2, 0), (1e-1, 0), (1.0, 0))  # share of the volume, decimals
+LINE_OF_MARK: Final = 1.15  # a mark's words need so many times their size
 
 
 def level(share: float) -> float:
@@ -71,7 +72,8 @@ class SectionDrawing(QWidget):
         marks_width = self._small_px * 4.0
         valve = min(self.height() * 0.4, self.width() * 0.09)
         width = max(20.0, self.width() - 2 * valve - marks_width - 6.0)
-        height = min(self.height() - 6.0, 0.75 * width)  # a length of pipe lies down
+        room = self.height() - 1.2 * self._small_px  # half the words of the marks at both ends
+        height = min(room, 0.75 * width)  # a length of pipe lies down
         body = QRectF(valve + 2.0, (self.height() - height) / 2.0, width, height)
         shape = QPainterPath()
         corner = body.height() * 0.32
@@ -142,13 +144,12 @@ class SectionDrawing(QWidget):
         painter.setFont(font)
         painter.setPen(QPen(QColor(self._palette.faint), 1.5))
         left = body.right() + valve + 2.0
-        room = body.height() / (len(MARKS) * self._small_px * 1.05)
+        sparse = body.height() / len(MARKS) < self._small_px * LINE_OF_MARK
         for at, (share, places) in enumerate(MARKS):
-            if room < 1.0 and at % 2 == 0:
+            if sparse and at % 2 == 0:
                 continue
             y = body.bottom() - level(share) * body.height()
-            text_y = min(max(y, body.top() + self._small_px * 0.5), body.bottom())
             painter.drawLine(QPointF(left, y), QPointF(left + 4.0, y))
-            box = QRectF(left + 6.0, text_y - self._small_px, marks_width, self._small_px * 2.0)
+            box = QRectF(left + 6.0, y - self._small_px, marks_width, self._small_px * 2.0)
             words = f"{text.number(100.0 * share, places)} %"
             painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter.value), words)

@@ -69,7 +69,7 @@ class StatusRow(QWidget):
         self.recording.hide()
         self._stretches = (
             (self.age, 4),
-            (self.valve, 3),
+            (self.valve, 4),
             (self.temperature, 4),
             (self.recording, 4),
             (self.sound, 2),
