@@ -50,7 +50,7 @@ class ClassPage(VentPage):
         self.pause_key = Key("play", translate("Key", "Start"), "Space", self.toggle, self)
         self.set_keys(
             [
-                Key("back", translate("Key", "Leave"), "Esc", self.back.emit, self),
+                Key("back", translate("Key", "Leave"), "Esc", self.uncover_or_leave, self),
                 Key("valve_open", translate("Key", "Open"), "O", self.open_valve, self),
                 Key("valve_closed", translate("Key", "Close"), "C", self.close_valve, self),
                 self.pause_key,

@@ -23,6 +23,7 @@ class ConfirmPanel(QWidget):
             Key("leave", translate("Live", "End"), "E", self._confirm, self),
             Key("keep_holding", translate("Live", "Go on"), "G", refuse, self),
         ]
+        self.setFocusProxy(self.keys[1])  # the stroke that does no harm
         column = QVBoxLayout(self)
         column.addStretch(1)
         column.addWidget(self.question)

@@ -50,7 +50,7 @@ class ReplayPage(VentPage):
         self.play_key = Key("play", translate("Key", "Play"), "Space", self._toggle, self)
         self.set_keys(
             [
-                Key("back", translate("Key", "Back"), "Esc", self.back.emit, self),
+                Key("back", translate("Key", "Back"), "Esc", self.uncover_or_leave, self),
                 Key("previous", translate("Key", "Previous"), "P", self._previous, self),
                 self.play_key,
                 Key("next", translate("Key", "Next"), "N", self._next, self),

@@ -272,7 +272,17 @@ class VentPage(QWidget):
         self.panel.side.setVisible(not (wide and widget is not None))
         if self._plots is not None:
             self._plots.setVisible(widget is None)
+        first = None if widget is None else widget.focusProxy()
+        if first is not None:
+            first.setFocus()  # the next stroke belongs to what was asked
         self.redraw()
+
+    def uncover_or_leave(self) -> None:
+        """Put away what lies over the pictures; with nothing there, leave the page."""
+        if any(cover.isVisibleTo(self) for cover in self._covers):
+            self.lay_over(None)
+        else:
+            self.back.emit()
 
     def say(self, words: str) -> None:
         """Show a message for some seconds."""
