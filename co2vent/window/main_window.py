@@ -56,8 +56,10 @@ class MainWindow(PageStack):
             Command("theme", translate("Command", "Theme"), "T", self.next_theme),
             Command("units", translate("Command", "Units"), "U", self.next_units),
             Command("text_size", translate("Command", "Text size"), "X", self.next_text_size),
-            Command("zoom", translate("Command", "Full screen"), "F11", self.toggle_full_screen),
-            Command("note", translate("Command", "Language"), "L", self.next_language),
+            Command(
+                "full_screen", translate("Command", "Full screen"), "F11", self.toggle_full_screen
+            ),
+            Command("language", translate("Command", "Language"), "L", self.next_language),
             Command("job", translate("Command", "Job"), "Ctrl+J", self.open_job),
             Command("leave", translate("Command", "Quit"), "Ctrl+Q", self.close),
         ]
@@ -70,7 +72,7 @@ class MainWindow(PageStack):
             self.addAction(action)
 
     def _new_start_page(self) -> StartPage:
-        size = Command("zoom", translate("Command", "Screen size"), "K", self.open_calibration)
+        size = Command("ruler", translate("Command", "Screen size"), "K", self.open_calibration)
         commands = [c for c in self.commands() if c.action != self.open_job]
         return StartPage(start_choices(self), [*commands[:-1], size, commands[-1]], self.look, self)
 

@@ -40,7 +40,7 @@ class ChoiceCard(QWidget):
         super().__init__(parent)
         self._choice = choice
         self.key = QToolButton(self)
-        self.key.setText(f"{choice.words} ({choice.shortcut})")
+        self.key.setText(f"  {choice.words} ({choice.shortcut})")  # apart from the drawing
         self.key.setShortcut(choice.shortcut)
         self.key.setAccessibleName(choice.words)
         self.key.setAccessibleDescription(choice.meaning)
