@@ -18,7 +18,7 @@ from co2vent.window.words import charge_words, translate
 #: Contexts of the catalogue that hold the core's texts; a text is looked up in each.
 CONTEXTS: Final = ("Core", "Prompt", "Steps", "Exercises")
 
-_FIGURE: Final = re.compile(r"([+-]?\d+(?:\.\d+)?)( \D+)?")
+_FIGURE: Final = re.compile(r"([+-]?\d+(?:\.\d+)?(?:e[+-]\d+)?)( \D+)?")
 _UNITS: Final = {" degC": " °C", " degF": " °F", " bar a": " bar abs"}
 
 

@@ -33,7 +33,7 @@ from tests.window.test_sizes import _cut_off
 
 LANGUAGES = ("de", "es", "nb")
 SAMPLES = ("vapour-only", "dry-ice", "leak-by", "liquid-full", "liquid-left-bare", "no-power")
-FIGURE = re.compile(r"[+-]?\d+(\.\d+)?( [^\d]+)?")
+FIGURE = re.compile(r"[+-]?\d+(\.\d+)?(e[+-]\d+)?( [^\d]+)?")
 LEAST_REASON_PX = 11
 
 
