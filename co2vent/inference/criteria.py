@@ -43,11 +43,11 @@ class Criteria:
     # what liquid keeps up. The slowest wet holds of 12,000 vents of two models, at their bound and
     # in Pa/s for each kelvin of drive: insulated or not told 1.1 and 1.2 (13 K; 38 K, with a small
     # outward leak), then 1.6 to 1.9 at any drive; bare 1.6 and 2.5 (liquid that boiled badly), then
-    # 2.6. The limits are about half, up to a most; from 8 to 12 K there is no room for one
+    # 2.6. The limits are two thirds or less, up to a most; from 8 to 12 K there is no room for one
     clamp_power_k: float = 12.0  # least reading above saturation that gives power
-    clamp_insulated_per_k: float = 0.6
+    clamp_insulated_per_k: float = 0.7
     clamp_insulated_most: float = 36.0
-    clamp_bare_per_k: float = 0.8
+    clamp_bare_per_k: float = 0.85
     clamp_bare_most: float = 55.0
     # metal that cools in a closed section gives its heat to something that boils, K/s
     clamp_cooling: float = 0.001
