@@ -15,8 +15,8 @@ from co2vent.window.words import translate
 
 def alarm_line(alarm: Alarm) -> str:
     """Return one alarm in words: its name, whether it lasts and whether it was acknowledged."""
-    lasting = translate("Alarm", "now") if alarm.present else translate("Alarm", "has been")
-    seen = "" if alarm.acknowledged else " · " + translate("Alarm", "not acknowledged")
+    lasting = translate("Alarm", "now") if alarm.present else translate("Alarm", "earlier")
+    seen = "" if alarm.acknowledged else " · " + translate("Alarm", "not seen yet (A)")
     return f"{alarm_words(alarm.kind)} ({lasting}{seen})"
 
 

@@ -8,12 +8,12 @@
             <translation>jetzt</translation>
         </message>
         <message>
-            <source>has been</source>
-            <translation>war</translation>
+            <source>earlier</source>
+            <translation>vorhin</translation>
         </message>
         <message>
-            <source>not acknowledged</source>
-            <translation>nicht quittiert</translation>
+            <source>not seen yet (A)</source>
+            <translation>noch nicht quittiert (A)</translation>
         </message>
         <message>
             <source>ALARM:</source>
@@ -104,8 +104,8 @@
             <translation>Trockeneis</translation>
         </message>
         <message>
-            <source>undetermined</source>
-            <translation>nicht bestimmt</translation>
+            <source>not known yet</source>
+            <translation>noch nicht bekannt</translation>
         </message>
         <message>
             <source>no leak-by seen</source>
@@ -890,7 +890,7 @@
             <translation>Offen</translation>
         </message>
         <message>
-            <source>Vent shut</source>
+            <source>Vent closed</source>
             <translation>Zu</translation>
         </message>
         <message>
@@ -1544,14 +1544,14 @@
             <translation>UNTER dem Tripelpunkt</translation>
         </message>
         <message>
-            <source>{gap} above the stop pressure {stop}</source>
+            <source>gauge · {gap} above stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{gap} über dem Stoppdruck {stop}</translation>
+            <translation>Manometer · {gap} über Stopp {stop}</translation>
         </message>
         <message>
-            <source>{gap} below the stop pressure {stop}</source>
+            <source>gauge · {gap} below stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{gap} unter dem Stoppdruck {stop}</translation>
+            <translation>Manometer · {gap} unter Stopp {stop}</translation>
         </message>
         <message>
             <source>stop pressure in {time}</source>

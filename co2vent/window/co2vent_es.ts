@@ -8,12 +8,12 @@
             <translation>ahora</translation>
         </message>
         <message>
-            <source>has been</source>
-            <translation>hubo</translation>
+            <source>earlier</source>
+            <translation>antes</translation>
         </message>
         <message>
-            <source>not acknowledged</source>
-            <translation>sin confirmar</translation>
+            <source>not seen yet (A)</source>
+            <translation>aún sin confirmar (A)</translation>
         </message>
         <message>
             <source>ALARM:</source>
@@ -104,8 +104,8 @@
             <translation>hielo seco</translation>
         </message>
         <message>
-            <source>undetermined</source>
-            <translation>indeterminado</translation>
+            <source>not known yet</source>
+            <translation>aún no se sabe</translation>
         </message>
         <message>
             <source>no leak-by seen</source>
@@ -890,7 +890,7 @@
             <translation>Abierto</translation>
         </message>
         <message>
-            <source>Vent shut</source>
+            <source>Vent closed</source>
             <translation>Cerrado</translation>
         </message>
         <message>
@@ -1544,14 +1544,14 @@
             <translation>BAJO el punto triple</translation>
         </message>
         <message>
-            <source>{gap} above the stop pressure {stop}</source>
+            <source>gauge · {gap} above stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{gap} sobre la parada {stop}</translation>
+            <translation>manómetro · {gap} sobre la parada {stop}</translation>
         </message>
         <message>
-            <source>{gap} below the stop pressure {stop}</source>
+            <source>gauge · {gap} below stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{gap} bajo la parada {stop}</translation>
+            <translation>manómetro · {gap} bajo la parada {stop}</translation>
         </message>
         <message>
             <source>stop pressure in {time}</source>

@@ -8,12 +8,12 @@
             <translation>nå</translation>
         </message>
         <message>
-            <source>has been</source>
-            <translation>har vært</translation>
+            <source>earlier</source>
+            <translation>tidligere</translation>
         </message>
         <message>
-            <source>not acknowledged</source>
-            <translation>ikke kvittert</translation>
+            <source>not seen yet (A)</source>
+            <translation>ikke kvittert ennå (A)</translation>
         </message>
         <message>
             <source>ALARM:</source>
@@ -104,8 +104,8 @@
             <translation>tørris</translation>
         </message>
         <message>
-            <source>undetermined</source>
-            <translation>ikke bestemt</translation>
+            <source>not known yet</source>
+            <translation>ikke kjent ennå</translation>
         </message>
         <message>
             <source>no leak-by seen</source>
@@ -890,7 +890,7 @@
             <translation>Åpen</translation>
         </message>
         <message>
-            <source>Vent shut</source>
+            <source>Vent closed</source>
             <translation>Stengt</translation>
         </message>
         <message>
@@ -1544,14 +1544,14 @@
             <translation>UNDER trippelpunktet</translation>
         </message>
         <message>
-            <source>{gap} above the stop pressure {stop}</source>
+            <source>gauge · {gap} above stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{gap} over stopptrykket {stop}</translation>
+            <translation>manometer · {gap} over stopp {stop}</translation>
         </message>
         <message>
-            <source>{gap} below the stop pressure {stop}</source>
+            <source>gauge · {gap} below stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{gap} under stopptrykket {stop}</translation>
+            <translation>manometer · {gap} under stopp {stop}</translation>
         </message>
         <message>
             <source>stop pressure in {time}</source>

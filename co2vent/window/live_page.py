@@ -45,7 +45,7 @@ class LivePage(VentPage):
             [
                 Key("back", translate("Key", "Leave"), "Ctrl+W", self.leave, self),
                 Key("valve_open", translate("Key", "Vent open"), "O", self._opened, self),
-                Key("valve_closed", translate("Key", "Vent shut"), "C", self._closed, self),
+                Key("valve_closed", translate("Key", "Vent closed"), "C", self._closed, self),
                 Key("note", translate("Key", "Note"), "N", self.note.ask, self),
                 Key("acknowledge", translate("Key", "Seen"), "A", self.acknowledge, self),
                 Key("silence", translate("Key", "Silence"), "S", self.silence, self),

@@ -173,10 +173,10 @@ def _stop_words(view: View, pressure_pa: float, unit: str) -> str:
     above_pa = pressure_pa - view.stop_pressure_pa
     stop = text.pressure(view.stop_pressure_pa, view.setup.ambient_pressure_pa, unit)
     if above_pa >= 0:
-        return translate("Text", "{gap} above the stop pressure {stop}").format(
+        return translate("Text", "gauge · {gap} above stop {stop}").format(
             gap=text.difference(above_pa, unit), stop=stop
         )
-    return translate("Text", "{gap} below the stop pressure {stop}").format(
+    return translate("Text", "gauge · {gap} below stop {stop}").format(
         gap=text.difference(-above_pa, unit), stop=stop
     )
 

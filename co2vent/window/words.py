@@ -125,7 +125,7 @@ _CHARGES: Final[dict[Charge, str]] = {
     Charge.TWO_PHASE: QT_TRANSLATE_NOOP("Charge", "liquid and vapour"),
     Charge.VAPOR_ONLY: QT_TRANSLATE_NOOP("Charge", "vapour only"),
     Charge.SOLID_PRESENT: QT_TRANSLATE_NOOP("Charge", "dry ice"),
-    Charge.UNDETERMINED: QT_TRANSLATE_NOOP("Charge", "undetermined"),
+    Charge.UNDETERMINED: QT_TRANSLATE_NOOP("Charge", "not known yet"),
 }
 
 _LEAKS: Final[dict[LeakBy, str]] = {
