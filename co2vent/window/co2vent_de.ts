@@ -1382,6 +1382,46 @@
             <source>Simulated vents: invented readings, replayed at ten times speed</source>
             <translation>Simulierte Vorgänge: erfundene Messwerte, zehnfache Geschwindigkeit</translation>
         </message>
+        <message>
+            <source>Liquid left, bare steel</source>
+            <translation>Flüssigkeit übrig, blanker Stahl</translation>
+        </message>
+        <message>
+            <source>Vapour only</source>
+            <translation>Nur Dampf</translation>
+        </message>
+        <message>
+            <source>Liquid left, insulated</source>
+            <translation>Flüssigkeit übrig, gedämmt</translation>
+        </message>
+        <message>
+            <source>Liquid left, quiet pressure</source>
+            <translation>Flüssigkeit übrig, ruhiger Druck</translation>
+        </message>
+        <message>
+            <source>A valve leaks by</source>
+            <translation>Ein Ventil lässt durch</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>Shut in full of liquid</source>
+            <translation>Voll Flüssigkeit eingesperrt</translation>
+        </message>
+        <message>
+            <source>At 1600 m, gauge in psig</source>
+            <translation>Auf 1600 m, Manometer in psig</translation>
+        </message>
+        <message>
+            <source>Valve not recorded</source>
+            <translation>Ventil nicht aufgezeichnet</translation>
+        </message>
+        <message>
+            <source>From another logger</source>
+            <translation>Von einem anderen Logger</translation>
+        </message>
     </context>
     <context>
         <name>Source</name>

@@ -1382,6 +1382,46 @@
             <source>Simulated vents: invented readings, replayed at ten times speed</source>
             <translation>Venteos simulados: lecturas inventadas, a diez veces la velocidad</translation>
         </message>
+        <message>
+            <source>Liquid left, bare steel</source>
+            <translation>Queda líquido, acero desnudo</translation>
+        </message>
+        <message>
+            <source>Vapour only</source>
+            <translation>Solo vapor</translation>
+        </message>
+        <message>
+            <source>Liquid left, insulated</source>
+            <translation>Queda líquido, aislado</translation>
+        </message>
+        <message>
+            <source>Liquid left, quiet pressure</source>
+            <translation>Queda líquido, presión quieta</translation>
+        </message>
+        <message>
+            <source>A valve leaks by</source>
+            <translation>Una válvula deja pasar</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Hielo seco</translation>
+        </message>
+        <message>
+            <source>Shut in full of liquid</source>
+            <translation>Encerrado lleno de líquido</translation>
+        </message>
+        <message>
+            <source>At 1600 m, gauge in psig</source>
+            <translation>A 1600 m, manómetro en psig</translation>
+        </message>
+        <message>
+            <source>Valve not recorded</source>
+            <translation>Válvula no registrada</translation>
+        </message>
+        <message>
+            <source>From another logger</source>
+            <translation>De otro registrador</translation>
+        </message>
     </context>
     <context>
         <name>Source</name>

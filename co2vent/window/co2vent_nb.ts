@@ -1382,6 +1382,46 @@
             <source>Simulated vents: invented readings, replayed at ten times speed</source>
             <translation>Simulerte avblåsninger: oppdiktede målinger, ti ganger farten</translation>
         </message>
+        <message>
+            <source>Liquid left, bare steel</source>
+            <translation>Væske igjen, bart stål</translation>
+        </message>
+        <message>
+            <source>Vapour only</source>
+            <translation>Bare damp</translation>
+        </message>
+        <message>
+            <source>Liquid left, insulated</source>
+            <translation>Væske igjen, isolert</translation>
+        </message>
+        <message>
+            <source>Liquid left, quiet pressure</source>
+            <translation>Væske igjen, rolig trykk</translation>
+        </message>
+        <message>
+            <source>A valve leaks by</source>
+            <translation>En ventil lekker gjennom</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Tørris</translation>
+        </message>
+        <message>
+            <source>Shut in full of liquid</source>
+            <translation>Innestengt full av væske</translation>
+        </message>
+        <message>
+            <source>At 1600 m, gauge in psig</source>
+            <translation>På 1600 m, manometer i psig</translation>
+        </message>
+        <message>
+            <source>Valve not recorded</source>
+            <translation>Ventil ikke registrert</translation>
+        </message>
+        <message>
+            <source>From another logger</source>
+            <translation>Fra en annen logger</translation>
+        </message>
     </context>
     <context>
         <name>Source</name>

@@ -10,19 +10,32 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
-from co2vent.window.words import translate
+from co2vent.window.words import QT_TRANSLATE_NOOP, translate
 
-FIRST = "liquid-left-bare.csv"  # the one that shows most of what the screen says
+# What each shows, in the order in which to look at them.
+TITLES = {
+    "liquid-left-bare.csv": QT_TRANSLATE_NOOP("Samples", "Liquid left, bare steel"),
+    "vapour-only.csv": QT_TRANSLATE_NOOP("Samples", "Vapour only"),
+    "liquid-left-insulated.csv": QT_TRANSLATE_NOOP("Samples", "Liquid left, insulated"),
+    "no-power.csv": QT_TRANSLATE_NOOP("Samples", "Liquid left, quiet pressure"),
+    "leak-by.csv": QT_TRANSLATE_NOOP("Samples", "A valve leaks by"),
+    "dry-ice.csv": QT_TRANSLATE_NOOP("Samples", "Dry ice"),
+    "liquid-full.csv": QT_TRANSLATE_NOOP("Samples", "Shut in full of liquid"),
+    "altitude-psig.csv": QT_TRANSLATE_NOOP("Samples", "At 1600 m, gauge in psig"),
+    "no-valve-column.csv": QT_TRANSLATE_NOOP("Samples", "Valve not recorded"),
+    "foreign-logger.csv": QT_TRANSLATE_NOOP("Samples", "From another logger"),
+}
 
 
 def sample_names() -> list[str]:
-    """Return the file names of the shipped logs, the one to begin with first."""
+    """Return the file names of the shipped logs, in the order of `TITLES`."""
     names = sorted(
         entry.name
         for entry in files("co2vent.sample_logs").iterdir()
         if entry.name.endswith(".csv") and not entry.name.endswith(".truth.csv")
     )
-    return sorted(names, key=lambda name: name != FIRST)
+    order = list(TITLES)
+    return sorted(names, key=lambda name: order.index(name) if name in order else len(order))
 
 
 class SamplesPage(QWidget):
@@ -54,7 +67,9 @@ class SamplesPage(QWidget):
 
     @staticmethod
     def _words(name: str) -> str:
-        return name.removesuffix(".csv").replace("-", " ")
+        title = TITLES.get(name)
+        plain = name.removesuffix(".csv").replace("-", " ")
+        return plain if title is None else translate("Samples", title)
 
     @staticmethod
     def _opener(open_sample: Callable[[str], object], name: str) -> Callable[[], object]:
