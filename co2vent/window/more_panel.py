@@ -40,7 +40,7 @@ class MorePanel(QWidget):
 
     def set_sizes(self, sizes: Sizes) -> None:
         """Take the sizes of the screen."""
-        columns = 3
+        columns = 3 if sizes.portrait or len(self.keys) <= 12 else 4  # rows that stay 15 mm
         for at in range(columns):
             self._grid.setColumnStretch(at, 1)
         for place, key in enumerate(self.keys):

@@ -63,8 +63,6 @@ class PromptBand(QWidget):
         self._lit = True
         self.headline = FitLabel(self, max_px=60, bold=True, wrap=True)
         self.reason = FitLabel(self, max_px=20)
-        self.headline.setAccessibleName("prompt")
-        self.reason.setAccessibleName("reason")
         self._flash = QTimer(self)
         self._flash.timeout.connect(self._toggle)
 

@@ -16,6 +16,7 @@ from co2vent.inference.outcome import Bounds, Charge
 from co2vent.window import text
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.words import charge_words
 
 LOWEST_SHARE: Final = 1e-4  # of the volume: 0.01 % is drawn as nothing
 MARKS: Final = ((1e-3, 1), (1e-2, 0), (1e-1, 0), (1.0, 0))  # share of the volume, decimals
@@ -62,7 +63,7 @@ class SectionDrawing(QWidget):
         if (share, charge, known) == (self._share, self._charge, self._known):
             return
         self._share, self._charge, self._known = share, charge, known
-        self.setAccessibleName(f"section: {charge.value.replace('_', ' ')}")
+        self.setAccessibleName(f"section: {charge_words(charge)}")
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
