@@ -1,7 +1,6 @@
 """A key: a large button with a drawing, a word and the key of the keyboard that does the same."""
 
 from collections.abc import Callable, Sequence
-from itertools import pairwise
 
 from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QFontMetrics, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
@@ -129,5 +128,3 @@ class KeyRows(QGridLayout):
             self.setColumnStretch(at, int(at < columns))
         for place, key in enumerate(keys):
             self.addWidget(key, place // columns, place % columns)
-        for one, other in pairwise(keys):
-            QWidget.setTabOrder(one, other)  # as they stand, not as they were made
