@@ -5,6 +5,7 @@ from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
+from co2vent.readings.reading import Setup
 
 
 def really_closed(
@@ -39,11 +40,16 @@ def may_be_liquid_yet(
     )
 
 
-def deficit(trend: Trend, strength: Power, criteria: Criteria) -> bool:
-    """Whether the gas gains less than its metal's warming gives: a loss may hide boiling."""
+def deficit(trend: Trend, strength: Power, setup: Setup, criteria: Criteria) -> bool:
+    """Whether the gas gains less than its metal's warming gives: a loss may hide boiling.
+
+    On bare metal only, which the ambient warms everywhere; behind insulation the cold spot under
+    the clamp warms from the metal around it, and the gas with neither.
+    """
     warming = strength.metal_slope
     return (
-        warming >= criteria.deficit_least_slope
+        setup.insulated is False
+        and warming >= criteria.deficit_least_slope
         and trend.slope_upper < criteria.deficit_share * warming
     )
 

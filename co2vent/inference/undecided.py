@@ -82,7 +82,7 @@ def undecided(
             Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
             keep,
         )
-    if quiet and deficit(trend, strength, criteria):
+    if quiet and deficit(trend, strength, setup, criteria):
         return (
             Sentence(
                 "Not known: {between}, less than the {gain} that the metal's warming gives "
