@@ -369,8 +369,10 @@ def test_the_window_lives_while_more_comes_than_can_be_read(qtbot, page, tmp_pat
     page.test_key.click()
     assert page.trial.last.wait(2.0)
     assert ("Reading what the file holds" if kind == "long file" else "Readings arrive") in verdict
+    # it lives: no time limit on a machine that others use (the flood's is in `benchmark window`)
     gaps = sorted(after - before for before, after in pairwise(beats))
-    assert gaps[-1] < 0.2, gaps[-5:]
+    assert gaps[len(gaps) // 2] < 0.1, gaps[-5:]
+    assert gaps[-1] < 2.0, gaps[-5:]
 
 
 def test_the_window_lives_while_a_source_is_opened_and_closed(qtbot, page) -> None:
