@@ -28,7 +28,7 @@ class AlarmStrip(QWidget):
         self._palette: Palette = OUTDOOR
         self._severity = Severity.CALM
         self._label = FitLabel(self, bold=True, align=Qt.AlignmentFlag.AlignLeft)
-        self._label.setAccessibleName("alarms")
+        self._label.setAccessibleName(translate("Spoken", "alarms"))
         row = QHBoxLayout(self)
         row.setContentsMargins(12, 2, 12, 2)
         row.addWidget(self._label)

@@ -16,6 +16,7 @@ from co2vent.window.class_reveal import ClassReveal
 from co2vent.window.class_run import ClassRun
 from co2vent.window.class_words import prediction_words, sheet_html
 from co2vent.window.commands import Command
+from co2vent.window.confirm_panel import ConfirmPanel
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
@@ -45,7 +46,10 @@ class ClassPage(VentPage):
         self.predict = ClassPredict(self)
         self.predict.answered.connect(self._answered)
         self.reveal = ClassReveal(self)
-        for cover in (self.predict, self.reveal):
+        question = translate("Class", "Leave the class? This run and its score are lost.")
+        self.confirm = ConfirmPanel(self._stay, question, "N", self)
+        self._paused_before = True
+        for cover in (self.predict, self.reveal, self.confirm):
             self.add_cover(cover)
         self.pause_key = Key("play", translate("Key", "Start"), "Space", self.toggle, self)
         self.set_keys(
@@ -92,6 +96,31 @@ class ClassPage(VentPage):
         if not self.run.paused:
             self.lay_over(None)
         self.tick()
+
+    def leave(self) -> None:
+        """Leave a run that has not begun; ask before one is lost."""
+        if self.run.now_s <= 0.0:
+            super().leave()
+            return
+        self._paused_before = self.run.paused
+        self.run.paused = True
+        self.confirm.ask(self.back.emit)
+        self.lay_over(self.confirm)
+        self.tick()
+
+    def _stay(self) -> None:
+        """Go on as before the question; the stroke that follows starts or stops time again."""
+        self.run.paused = self._paused_before
+        self.lay_over(None)
+        self.pause_key.setFocus()
+        self.tick()
+
+    def uncover_or_leave(self) -> None:
+        """Put away what lies over the pictures; with nothing there, leave the page."""
+        if self.confirm.isVisibleTo(self):
+            self._stay()
+        else:
+            super().uncover_or_leave()
 
     def _slower(self) -> None:
         self.run.slower()

@@ -244,11 +244,13 @@ class ClassStart(QWidget):
         for part in (self.list, self.change, self.value):
             part.setFont(font)
         for part in (self.change, self.value):
-            part.setMinimumHeight(round(sizes.target_px * 0.8))
+            part.setMinimumHeight(sizes.target_px)
         self._row.setDirection(
             QBoxLayout.Direction.TopToBottom if sizes.portrait else QBoxLayout.Direction.LeftToRight
         )
-        self.list.setStyleSheet(f"QListWidget::item{{padding:{sizes.gap_px}px}}")
+        self.list.setStyleSheet(
+            f"QListWidget::item{{min-height:{sizes.target_px}px;padding:0 {sizes.gap_px}px}}"
+        )
         for key in (self.back_key, self.go_key):
             key.set_theme(self._look.palette)
             key.set_sizes(sizes)

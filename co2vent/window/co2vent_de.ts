@@ -126,6 +126,10 @@
     <context>
         <name>Class</name>
         <message>
+            <source>Leave the class? This run and its score are lost.</source>
+            <translation>Übung verlassen? Dieser Lauf und seine Wertung gehen verloren.</translation>
+        </message>
+        <message>
             <source>Committed {said}. Space goes on.</source>
             <translation>Festgelegt {said}. Leertaste: weiter.</translation>
         </message>
@@ -421,6 +425,14 @@
             <translation>Höchster Druck PS, mit Einheit</translation>
         </message>
         <message>
+            <source>{field} (optional)</source>
+            <translation>{field} (freiwillig)</translation>
+        </message>
+        <message>
+            <source>e.g. {example}</source>
+            <translation>z. B. {example}</translation>
+        </message>
+        <message>
             <source>Connect a gauge</source>
             <translation>Manometer verbinden</translation>
         </message>
@@ -467,6 +479,1631 @@
         <message>
             <source>The test is over; test again</source>
             <translation>Die Prüfung ist zu Ende; noch einmal prüfen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Core</name>
+        <message>
+            <source>No hold in the record: nothing shows what is inside.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Kein Halt in der Aufzeichnung: nichts zeigt, was darin ist.</translation>
+        </message>
+        <message>
+            <source>Vapour only was shown, but no longer stands: {reason}</source>
+            <translation>Nur Dampf war gezeigt, gilt aber nicht mehr: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge is at the top of its range</source>
+            <translation>das Manometer ist am Ende seines Bereichs</translation>
+        </message>
+        <message>
+            <source>the reading has not changed for {time}, though it used to show noise</source>
+            <translation>der Messwert steht seit {time}, obwohl er vorher rauschte</translation>
+        </message>
+        <message>
+            <source>the reading jumped by {jump} with the vent closed</source>
+            <translation>der Messwert sprang um {jump} bei geschlossenem Ablass</translation>
+        </message>
+        <message>
+            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
+            <translation>Kein Urteil: {fault}. Ablass schließen und mit dem mechanischen Manometer vergleichen.</translation>
+        </message>
+        <message>
+            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Stickstoff, {now}. In Ruhe lassen; die Standdruckprüfung beurteilt es. Stickstoff erstickt: den Raum lüften, bevor der Abschnitt geöffnet wird.</translation>
+        </message>
+        <message>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>Der Ablass ist offen und der Druck steht bei {now}: ein Pfropfen aus Trockeneis, ein geschlossenes Ventil oder ein abgetrenntes Manometer. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; keine Flamme, keine Schläge.</translation>
+        </message>
+        <message>
+            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>{now} liegt unter dem Tripelpunkt ({triple}) und Flüssigkeit war nicht ausgeschlossen: sie wird zu Trockeneis. Ablass schließen und halten.</translation>
+        </message>
+        <message>
+            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}: {above} über dem Stoppdruck von {stop}. Dampf von oben, langsam.</translation>
+        </message>
+        <message>
+            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
+            <translation>{now}, eingeschlossen. Wenn Messgerät, zweite Person, Schlauch, Austritt und Schutz in Ordnung sind: Dampf von oben langsam bis {stop} ablassen.</translation>
+        </message>
+        <message>
+            <source>The hold has begun: leave the vent shut and everything still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Der Halt hat begonnen: Ablass geschlossen und alles in Ruhe lassen.</translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <translation>kein Druck</translation>
+        </message>
+        <message>
+            <source>No reading has come yet; rely on the mechanical gauge.</source>
+            <translation>Noch kein Messwert; auf das mechanische Manometer verlassen.</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
+            <translation>Es kommen keine Messwerte mehr: Ablass schließen und das mechanische Manometer ablesen; steigt es, ablassen.</translation>
+        </message>
+        <message>
+            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
+            <translation>Eingeschlossen bei {now}, über {limit}: 90 % vom niedrigsten aus Ansprechdruck des Sicherheitsventils, zulässigem Druck und Manometerbereich.</translation>
+        </message>
+        <message>
+            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
+            <translation>Der Druck steht am Tripelpunkt ({now}) bei offenem Ablass: Flüssigkeit gefriert. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; nie auf einen Pfropfen schlagen.</translation>
+        </message>
+        <message>
+            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
+            <translation>Bei {now} ohne Urteil davor: unter null am Manometer kann Schnee liegen. Ablassseite offen lassen, warm werden lassen, nicht in der Linie stehen; null am Manometer ist kein Beweis.</translation>
+        </message>
+        <message>
+            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site&apos;s own procedure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Bei {now} nach „nur Dampf“. Beide Entlüftungen öffnen und offen lassen; CO2-Messgerät an die tiefen Stellen; nicht in der Linie des Deckels stehen. Dann die Anweisung der Anlage.</translation>
+        </message>
+        <message>
+            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
+            <translation>Nahe 1 bar g ({now}): schließen und auf einen Anstieg bis {triple} achten, das Zeichen für Trockeneis.</translation>
+        </message>
+        <message>
+            <source>Now {now}. On to zero.</source>
+            <translation>Jetzt {now}. Weiter auf null.</translation>
+        </message>
+        <message>
+            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
+            <translation>Jetzt {now}. Nahe 1 bar g anhalten und auf Trockeneis halten; ein Stehen nahe {triple} heißt Trockeneis.</translation>
+        </message>
+        <message>
+            <source>, falling {fall} a minute</source>
+            <translation>, fällt {fall} je Minute</translation>
+        </message>
+        <message>
+            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}{rate}; Stoppdruck {stop}, Tripelpunkt {triple}.</translation>
+        </message>
+        <message>
+            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>{now}. Ein steiler Anstieg hieße voll Flüssigkeit; {time}, um es zu sehen.</translation>
+        </message>
+        <message>
+            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Beide Entlüftungen öffnen und offen lassen; nicht in der Linie des Deckels stehen.</translation>
+        </message>
+        <message>
+            <source>hold {number} starts</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number} beginnt</translation>
+        </message>
+        <message>
+            <source>no reading for more than {time}</source>
+            <translation>seit mehr als {time} kein Messwert</translation>
+        </message>
+        <message>
+            <source>readings stopped</source>
+            <translation>keine Messwerte mehr</translation>
+        </message>
+        <message>
+            <source>readings are back; a verdict starts from here</source>
+            <translation>Messwerte sind wieder da; ein Urteil beginnt ab hier</translation>
+        </message>
+        <message>
+            <source>vapour only no longer stands: {why}</source>
+            <translation>„nur Dampf“ gilt nicht mehr: {why}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {why}; its evidence starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number}: {why}; sein Nachweis beginnt neu</translation>
+        </message>
+        <message>
+            <source>check the gauge: {fault}</source>
+            <translation>Manometer prüfen: {fault}</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards</source>
+            <translation>die Uhr lief rückwärts</translation>
+        </message>
+        <message>
+            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
+            <translation>seit {time} kein Messwert: Ablass schließen und das mechanische Manometer ablesen</translation>
+        </message>
+        <message>
+            <source>Not known yet: {why}, so the hold&apos;s evidence starts anew.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch nicht bekannt: {why}, der Nachweis des Halts beginnt neu.</translation>
+        </message>
+        <message>
+            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
+            <translation>das Metall mit {now} ist unter seiner zulässigen Mindesttemperatur von {least}: keine Schläge, kein Druck darauf, bis es warm ist</translation>
+        </message>
+        <message>
+            <source>below the local triple point with vapour only standing: watch for the shelf</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>unter dem örtlichen Tripelpunkt, „nur Dampf“ gilt: auf die Stufe achten</translation>
+        </message>
+        <message>
+            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
+            <translation>ALARM: unter dem örtlichen Tripelpunkt, bevor „nur Dampf“ gezeigt war; Restflüssigkeit wird zu Trockeneis</translation>
+        </message>
+        <message>
+            <source>hold {number} ends: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number} endet: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point</source>
+            <translation>der Druck steht am Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards; the hold starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>die Uhr lief rückwärts; der Halt beginnt neu</translation>
+        </message>
+        <message>
+            <source>vent open</source>
+            <translation>Ablass offen</translation>
+        </message>
+        <message>
+            <source>vent open, found from the pressure</source>
+            <translation>Ablass offen, am Druck erkannt</translation>
+        </message>
+        <message>
+            <source>vent closed</source>
+            <translation>Ablass geschlossen</translation>
+        </message>
+        <message>
+            <source>vent closed, found from the pressure</source>
+            <translation>Ablass geschlossen, am Druck erkannt</translation>
+        </message>
+        <message>
+            <source>dry ice: {reason}</source>
+            <translation>Trockeneis: {reason}</translation>
+        </message>
+        <message>
+            <source>dry ice shows</source>
+            <translation>Trockeneis zeigt sich</translation>
+        </message>
+        <message>
+            <source>line {line}: {reason}</source>
+            <translation>Zeile {line}: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge shows no value: {cell}</source>
+            <translation>das Manometer zeigt keinen Wert: {cell}</translation>
+        </message>
+        <message>
+            <source>the hold shows liquid</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>der Halt zeigt Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>the gauge was out of range</source>
+            <translation>das Manometer war außerhalb seines Bereichs</translation>
+        </message>
+        <message>
+            <source>flow into the section is suspected</source>
+            <translation>Zufluss in den Abschnitt vermutet</translation>
+        </message>
+        <message>
+            <source>the hold no longer shows it</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>der Halt zeigt es nicht mehr</translation>
+        </message>
+        <message>
+            <source>the two gauges differ by {difference}</source>
+            <translation>die zwei Manometer weichen um {difference} voneinander ab</translation>
+        </message>
+        <message>
+            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
+            <translation>der Ablass ist offen und der Druck fällt nicht: ein Pfropfen, oder das Manometer ist abgetrennt</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
+            <translation>der Druck steht bei offenem Ablass am Tripelpunkt: Flüssigkeit gefriert</translation>
+        </message>
+        <message>
+            <source>rising between {least} and {most}</source>
+            <translation>Anstieg zwischen {least} und {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>Flüssigkeit: nach {time} steigt der Druck noch {slope}, und {why}.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
+            <translation>Noch nicht bekannt: {between}; Flüssigkeit würde mindestens {least} halten{given}.</translation>
+        </message>
+        <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Weiter halten; beruhigt es sich nicht, bis zum Stoppdruck ablassen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>the clamp is only {drive} from saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>der Anlegefühler liegt nur {drive} von der Sättigung</translation>
+        </message>
+        <message>
+            <source>dry metal that warms gives at most {most}</source>
+            <translation>trockenes Metall, das warm wird, gibt höchstens {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>Flüssigkeit: {pressure} und ein Anstieg von {slope} sind mehr, als Gas beim Erwärmen von {start} erreichen kann ({bound}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch nicht bekannt: {time} im Halt; der erste Anstieg ist in jedem Fall Gas, das sich erwärmt.</translation>
+        </message>
+        <message>
+            <source>Keep holding.</source>
+            <translation>Weiter halten.</translation>
+        </message>
+        <message>
+            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
+            <translation>Nicht bekannt: der Messwert hat sich seit dem Schließen nicht bewegt; ein abgetrenntes Manometer sieht genauso aus. Ablass kurz öffnen und sehen, ob es antwortet.</translation>
+        </message>
+        <message>
+            <source>Crack the vent and see the gauge answer.</source>
+            <translation>Ablass kurz öffnen und sehen, ob das Manometer antwortet.</translation>
+        </message>
+        <message>
+            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
+            <translation>Nicht bekannt: {pressure} ist zu nah am Tripelpunkt, um ruhiges Gas von schmelzendem Trockeneis zu unterscheiden.</translation>
+        </message>
+        <message>
+            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
+            <translation>Weiter halten: ist Trockeneis geschmolzen, steigt der Druck weiter.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
+            <translation>Nicht bekannt: {between}, aber der Abschnitt war unter dem Tripelpunkt, und schmelzendes Trockeneis schluckt die Wärme, die Flüssigkeit zeigen würde.</translation>
+        </message>
+        <message>
+            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
+            <translation>Den tiefsten Punkt auf 15 K über Sättigung erwärmen und 5 min halten.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, less than the {gain} that the metal&apos;s warming gives shut-in gas: an outward leak may hide boiling.</source>
+            <translation>Nicht bekannt: {between}, weniger als die {gain}, die die Erwärmung des Metalls eingeschlossenem Gas gibt: ein Leck nach außen kann Sieden verbergen.</translation>
+        </message>
+        <message>
+            <source>Prove the vent and the joints tight, and hold again.</source>
+            <translation>Ablass und Verbindungen auf Dichtheit prüfen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
+            <translation>Noch nicht bekannt: {between}, aber die Kurve ist nicht die eines geschlossenen, ruhenden Abschnitts.</translation>
+        </message>
+        <message>
+            <source>Leave the section still and hold again.</source>
+            <translation>Den Abschnitt in Ruhe lassen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
+            <translation>Nicht bekannt: {between}, aber zuvor stieg er auf {pressure}; Gas steigt vom selben Druck beim nächsten Mal weniger, Flüssigkeit wieder so viel.</translation>
+        </message>
+        <message>
+            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Bis zum Stoppdruck ablassen und erneut halten: der Anstieg muss kleiner sein.</translation>
+        </message>
+        <message>
+            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Der Anlegefühler liegt {drive} über Sättigung: den tiefsten Punkt auf {wanted} darüber erwärmen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Einen Anlegefühler an den tiefsten Punkt setzen, oder angeben, dass das Metall blank ist.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Nicht bekannt: {between}, und ohne nachweislich warmes Metall hat dieser Halt keine Aussagekraft; gedämmte Flüssigkeit kann so langsam steigen wie {least}.</translation>
+        </message>
+        <message>
+            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
+            <translation>Nur Dampf: nach {time} steigt der Druck höchstens {most}; Flüssigkeit über der zulässigen Menge würde mindestens {least} halten{given}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Nicht bekannt: {between}, und der Anlegefühler wird kälter, obwohl der Ablass zu ist: was bei ihm liegt, kann sieden.</translation>
+        </message>
+        <message>
+            <source>Hold on until the clamp stands or warms.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Weiter halten, bis der Anlegefühler steht oder wärmer wird.</translation>
+        </message>
+        <message>
+            <source>{most}, {part} of it the metal&apos;s warming</source>
+            <translation>{most}, davon {part} durch die Erwärmung des Metalls</translation>
+        </message>
+        <message>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
+            <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
+        </message>
+        <message>
+            <source>the lowest metal is {drive} above saturation</source>
+            <translation>das tiefste Metall liegt {drive} über Sättigung</translation>
+        </message>
+        <message>
+            <source>the metal is bare</source>
+            <translation>das Metall ist blank</translation>
+        </message>
+        <message>
+            <source>{time}, within {width} of it</source>
+            <translation>{time}, innerhalb von {width}</translation>
+        </message>
+        <message>
+            <source>level for {time} after rising {rise}</source>
+            <translation>{time} gleichbleibend nach einem Anstieg von {rise}</translation>
+        </message>
+        <message>
+            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Voll Flüssigkeit: der geschlossene Abschnitt steigt {detail}, viel schneller, als Flüssigkeit mit Dampf darüber es kann; den Ablassweg sofort öffnen.</translation>
+        </message>
+        <message>
+            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
+            <translation>Noch nicht abgelassen: eine geschlossene Füllung bei Sättigung sagt nichts darüber, wie viel Flüssigkeit da ist.</translation>
+        </message>
+        <message>
+            <source>{slope}, {steepness} per kelvin</source>
+            <translation>{slope}, {steepness} je Kelvin</translation>
+        </message>
+        <message>
+            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Noch nicht abgelassen; steigt {slope}: Wärme, oder Durchlass an einem Ventil.</translation>
+        </message>
+        <message>
+            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
+            <translation>Noch nicht bekannt: Anstieg zwischen {least} und {most} bei {pressure}; Trockeneis würde weiter bis zum Tripelpunkt steigen.</translation>
+        </message>
+        <message>
+            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Stickstoff: eine Standdruckprüfung, als solche beurteilt (siehe Auftrag oder Bericht); nichts hier sagt etwas über CO2.</translation>
+        </message>
+        <message>
+            <source>Not known: {fault}, so the hold proves nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Nicht bekannt: {fault}, der Halt beweist also nichts.</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
+        </message>
+        <message>
+            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
+            <translation>Von selbst ist sie nicht vor {time} verkocht; mit {power} W sanfter Wärme am tiefsten Punkt nicht vor {warmed}.</translation>
+        </message>
+        <message>
+            <source>{time} s without the rise of gas shut in</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>{time} s ohne den Anstieg eingeschlossenen Gases</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
+            <translation>Noch nicht bekannt: {time} unter dem Tripelpunkt; Trockeneis würde auf {triple} steigen und dort stehen.</translation>
+        </message>
+        <message>
+            <source>, with metal {drive} above the triple point</source>
+            <translation>, mit Metall {drive} über dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
+            <translation>Kein Trockeneis zu sehen: {time} bei {pressure}{given}, Anstieg höchstens {most}; Trockeneis gäbe mindestens {least}.</translation>
+        </message>
+        <message>
+            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
+            <translation>Trockeneis wurde gesehen und nichts zeigt, dass es weg ist: {pressure}, Anstieg {slope} (Schnee hat dort {snow}).</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>Dry ice, or flow past a closed valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Trockeneis, oder Durchlass an einem geschlossenen Ventil</translation>
+        </message>
+        <message>
+            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
+            <translation>{found}: unter dem Tripelpunkt bei {pressure} und nach {time} noch {slope} Anstieg; die Erwärmung des Metalls gibt höchstens {most} (Schnee hat dort {snow}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch nicht bekannt: der Halt hat gerade begonnen; der erste Anstieg ist in jedem Fall Gas, das sich erwärmt.</translation>
+        </message>
+        <message>
+            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
+            <translation>Nicht bekannt: der geschlossene Abschnitt verliert Druck ({slope}); ein Leck nach außen oder ein nicht ganz geschlossener Ablass kann Sieden verbergen. Nachweisen, dass der Ablass zu ist, und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
+            <translation>Bis {pressure} weiter halten, bevor wieder abgelassen wird; milde Wärme am tiefen Punkt beschleunigt es.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Bis {pressure} weiter halten: zwei Drücke unterscheiden Flüssigkeit von Durchlass an einem Ventil.</translation>
+        </message>
+        <message>
+            <source>pressure</source>
+            <translation>Druck</translation>
+        </message>
+        <message>
+            <source>pressure above the triple point</source>
+            <translation>Druck über dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>pressure above the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Druck über dem Stoppdruck</translation>
+        </message>
+        <message>
+            <source>pressure rise</source>
+            <translation>Druckanstieg</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>Rohrtemperatur</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>obere Temperatur</translation>
+        </message>
+        <message>
+            <source>ambient temperature</source>
+            <translation>Umgebungstemperatur</translation>
+        </message>
+        <message>
+            <source>coldest clamp above the metal&apos;s minimum</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>kältester Anlegefühler über dem Minimum des Metalls</translation>
+        </message>
+        <message>
+            <source>lowest clamp above saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>tiefster Anlegefühler über Sättigung</translation>
+        </message>
+        <message>
+            <source>CO2 in the air</source>
+            <translation>CO2 in der Luft</translation>
+        </message>
+        <message>
+            <source>gauge open to air off zero by</source>
+            <translation>Nullabweichung des Manometers an der Luft</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>Vakuum</translation>
+        </message>
+        <message>
+            <source>hold running</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Halt läuft</translation>
+        </message>
+        <message>
+            <source>latest holds in a row that show vapour only</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>letzte Halte nacheinander, die nur Dampf zeigen</translation>
+        </message>
+        <message>
+            <source>latest low hold rules dry ice out</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>letzter Halt bei niedrigem Druck schließt Trockeneis aus</translation>
+        </message>
+        <message>
+            <source>standing-pressure test says tight</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Standdruckprüfung sagt dicht</translation>
+        </message>
+        <message>
+            <source>vacuum-rise test says tight and dry</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>Vakuumanstiegsprüfung sagt dicht und trocken</translation>
+        </message>
+        <message>
+            <source>, steady for {time}</source>
+            <translation>, {time} lang stetig</translation>
+        </message>
+        <message>
+            <source>at least {value}</source>
+            <translation>mindestens {value}</translation>
+        </message>
+        <message>
+            <source>at most {value}</source>
+            <translation>höchstens {value}</translation>
+        </message>
+        <message>
+            <source>{low} and {high}</source>
+            <translation>{low} und {high}</translation>
+        </message>
+        <message>
+            <source>write down: {what}</source>
+            <translation>aufschreiben: {what}</translation>
+        </message>
+        <message>
+            <source>still shut on the isolation list: {valves}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>auf der Absperrliste noch geschlossen: {valves}</translation>
+        </message>
+        <message>
+            <source>the isolation list is empty: name each valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>die Absperrliste ist leer: jedes Ventil nennen</translation>
+        </message>
+        <message>
+            <source>Simulated readings: this job is practice and can&apos;t be signed.</source>
+            <translation>Simulierte Messwerte: dieser Auftrag ist Übung und kann nicht unterschrieben werden.</translation>
+        </message>
+        <message>
+            <source>give the name of the person who does this</source>
+            <translation>den Namen der Person angeben, die das tut</translation>
+        </message>
+        <message>
+            <source>too long: {most} characters at most</source>
+            <translation>zu lang: höchstens {most} Zeichen</translation>
+        </message>
+        <message>
+            <source>that confirmation belongs to a later step</source>
+            <translation>diese Bestätigung gehört zu einem späteren Schritt</translation>
+        </message>
+        <message>
+            <source>write something, or leave the entry alone</source>
+            <translation>etwas eintragen, oder das Feld lassen</translation>
+        </message>
+        <message>
+            <source>name the valve</source>
+            <translation>das Ventil nennen</translation>
+        </message>
+        <message>
+            <source>{quantity}: must come from readings here</source>
+            <translation>{quantity}: muss hier aus Messwerten kommen</translation>
+        </message>
+        <message>
+            <source>{value} does not meet: {condition}</source>
+            <translation>{value} erfüllt nicht: {condition}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to do</source>
+            <translation>der Auftrag ist beendet; es ist nichts mehr zu tun</translation>
+        </message>
+        <message>
+            <source>not yet: {lacks}</source>
+            <translation>noch nicht: {lacks}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to skip</source>
+            <translation>der Auftrag ist beendet; es ist nichts mehr auszulassen</translation>
+        </message>
+        <message>
+            <source>&apos;{step}&apos; can&apos;t be skipped</source>
+            <translation>„{step}“ kann nicht ausgelassen werden</translation>
+        </message>
+        <message>
+            <source>write something</source>
+            <translation>etwas schreiben</translation>
+        </message>
+        <message>
+            <source>give a reason</source>
+            <translation>einen Grund angeben</translation>
+        </message>
+        <message>
+            <source>no venting yet: {lacks}</source>
+            <translation>noch nicht ablassen: {lacks}</translation>
+        </message>
+        <message>
+            <source>Close the vent until this is confirmed again.</source>
+            <translation>Ablass schließen, bis dies wieder bestätigt ist.</translation>
+        </message>
+        <message>
+            <source>Left out before the joint is broken: {steps}</source>
+            <translation>Vor dem Lösen der Verbindung ausgelassen: {steps}</translation>
+        </message>
+        <message>
+            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
+            <translation>Stoppdruck {kept}: {below} darunter mit Flüssigkeit darin, davon {triple} unter dem Tripelpunkt.</translation>
+        </message>
+        <message>
+            <source>kept</source>
+            <translation>gehalten</translation>
+        </message>
+        <message>
+            <source>NOT KEPT</source>
+            <translation>NICHT GEHALTEN</translation>
+        </message>
+        <message>
+            <source>Dry ice made: {mass} at most.</source>
+            <translation>Trockeneis gebildet: höchstens {mass}.</translation>
+        </message>
+        <message>
+            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
+            <translation>Am Ende darin: {left} Flüssigkeit und Trockeneis (zulässig {allowable}).</translation>
+        </message>
+        <message>
+            <source>CO2 vented: {mass} in {time}.</source>
+            <translation>CO2 abgelassen: {mass} in {time}.</translation>
+        </message>
+        <message>
+            <source>You said: {state}. That was {judged}.</source>
+            <translation>Sie sagten: {state}. Das war {judged}.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>richtig</translation>
+        </message>
+        <message>
+            <source>WRONG</source>
+            <translation>FALSCH</translation>
+        </message>
+        <message>
+            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
+            <translation>GEFÄHRLICH: der Abschnitt wurde mit Flüssigkeit oder Trockeneis darin für leer gehalten.</translation>
+        </message>
+        <message>
+            <source>subcooled liquid</source>
+            <translation>voll Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>two phase</source>
+            <translation>Flüssigkeit und Dampf</translation>
+        </message>
+        <message>
+            <source>vapor only</source>
+            <translation>nur Dampf</translation>
+        </message>
+        <message>
+            <source>solid present</source>
+            <translation>Trockeneis</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>nicht bestimmt</translation>
+        </message>
+        <message>
+            <source>readings come {time} late</source>
+            <translation>Messwerte kommen {time} zu spät</translation>
+        </message>
+        <message>
+            <source>this program has a fault; use the mechanical gauge</source>
+            <translation>dieses Programm hat einen Fehler; das mechanische Manometer benutzen</translation>
+        </message>
+        <message>
+            <source>more data than can be shown in time: {rows} rows were passed over</source>
+            <translation>mehr Daten, als rechtzeitig gezeigt werden können: {rows} Zeilen übergangen</translation>
+        </message>
+        <message>
+            <source>source lost: {reason}</source>
+            <translation>Quelle verloren: {reason}</translation>
+        </message>
+        <message>
+            <source>source back: {label}</source>
+            <translation>Quelle wieder da: {label}</translation>
+        </message>
+        <message>
+            <source>cut short by another program</source>
+            <translation>von einem anderen Programm gekürzt</translation>
+        </message>
+        <message>
+            <source>replaced by another file</source>
+            <translation>durch eine andere Datei ersetzt</translation>
+        </message>
+        <message>
+            <source>not open</source>
+            <translation>nicht offen</translation>
+        </message>
+        <message>
+            <source>disconnected</source>
+            <translation>getrennt</translation>
+        </message>
+        <message>
+            <source>no answer ({wrong})</source>
+            <translation>keine Antwort ({wrong})</translation>
+        </message>
+        <message>
+            <source>no answer</source>
+            <translation>keine Antwort</translation>
+        </message>
+        <message>
+            <source>disconnected ({error})</source>
+            <translation>getrennt ({error})</translation>
+        </message>
+        <message>
+            <source>{label}: {what}; check the cable, the program keeps trying</source>
+            <translation>{label}: {what}; Kabel prüfen, das Programm versucht es weiter</translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <translation>nicht verbunden</translation>
+        </message>
+        <message>
+            <source>the server closed the connection</source>
+            <translation>der Server hat die Verbindung geschlossen</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
+            <translation>Trockeneis: der Druck fiel bis zum Tripelpunkt und steht dort ({freezing}): der Ablass ist offen, und Flüssigkeit gefriert. Offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
+        </message>
+        <message>
+            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
+            <translation>Temperatur {change} erklärt {effect}; Verlust {loss} über {time}</translation>
+        </message>
+        <message>
+            <source>{loss} ({lower} to {upper}, 95 %)</source>
+            <translation>{loss} ({lower} bis {upper}, 95 %)</translation>
+        </message>
+        <message>
+            <source>Can&apos;t tell yet: {seen}, {limit} allowed.</source>
+            <translation>Noch nicht zu sagen: {seen}, {limit} zulässig.</translation>
+        </message>
+        <message>
+            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten: die Grenze wird mit der Zeit enger; ruhigere Temperatur hilft.</translation>
+        </message>
+        <message>
+            <source>{loss} without bounds</source>
+            <translation>{loss} ohne Grenzen</translation>
+        </message>
+        <message>
+            <source>fewer than 10 readings</source>
+            <translation>weniger als 10 Messwerte</translation>
+        </message>
+        <message>
+            <source>Record pressure and clamp.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Druck und Anlegefühler aufzeichnen.</translation>
+        </message>
+        <message>
+            <source>no clamp reading beside every pressure: the temperature can&apos;t be told from a leak</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>nicht neben jedem Druck ein Anlegefühlerwert: Temperatur und Leck sind nicht zu trennen</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the section, in the shade, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Einen Anlegefühler im Schatten an den Abschnitt setzen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
+            <translation>kein Prüfdruck, oder er ist weg: weniger als 0,5 bar über der Luft</translation>
+        </message>
+        <message>
+            <source>Raise the pressure and hold again.</source>
+            <translation>Den Druck erhöhen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
+            <translation>Der Druck wandert zu langsam, um in {time} einen Verlust einzugrenzen.</translation>
+        </message>
+        <message>
+            <source>Hold longer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten.</translation>
+        </message>
+        <message>
+            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
+            <translation>Noch nicht beruhigt: der Verlust ist in beiden Hälften nicht gleich; {seen}.</translation>
+        </message>
+        <message>
+            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
+            <translation>Warten, bis die Füllwärme weg ist und keine Sonne auf das Rohr scheint.</translation>
+        </message>
+        <message>
+            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Der Druck steigt mehr, als die Temperatur erklärt: {seen}. Gas strömt durch ein Ventil ein, oder der Anlegefühler zeigt nicht das Gas; ein Zufluss verbirgt ein Leck.</translation>
+        </message>
+        <message>
+            <source>Shut off the supply or double block, move the clamp, hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Den Zulauf absperren oder doppelt absperren, den Anlegefühler versetzen, erneut halten.</translation>
+        </message>
+        <message>
+            <source>Leaking: {seen}, {limit} allowed.</source>
+            <translation>Undicht: {seen}, {limit} zulässig.</translation>
+        </message>
+        <message>
+            <source>Find the leak, mend, repeat.</source>
+            <translation>Das Leck suchen, beheben, wiederholen.</translation>
+        </message>
+        <message>
+            <source>Tight within the limit: {seen}, {limit} allowed.</source>
+            <translation>Dicht innerhalb der Grenze: {seen}, {limit} zulässig.</translation>
+        </message>
+        <message>
+            <source>Not known: {why}.</source>
+            <translation>Nicht bekannt: {why}.</translation>
+        </message>
+        <message>
+            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
+            <translation>der Druck hat sich nie bewegt: so eine Kurve gibt auch ein geschlossenes Manometerventil</translation>
+        </message>
+        <message>
+            <source>Bleed a little, see the gauge follow, and hold again.</source>
+            <translation>Ein wenig entlüften, sehen, dass das Manometer folgt, und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Test within that range.</source>
+            <translation>Innerhalb dieses Bereichs prüfen.</translation>
+        </message>
+        <message>
+            <source>So far no loss above what is allowed, but only for {time}.</source>
+            <translation>Bisher kein Verlust über dem Zulässigen, aber erst seit {time}.</translation>
+        </message>
+        <message>
+            <source>Hold at least {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch mindestens {time} halten.</translation>
+        </message>
+        <message>
+            <source>{begin} to {end} in {time}</source>
+            <translation>{begin} bis {end} in {time}</translation>
+        </message>
+        <message>
+            <source>{micron} micron ({pascal}, {millibar})</source>
+            <translation>{micron} Mikron ({pascal}, {millibar})</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min ({lower} to {upper})</source>
+            <translation>{rate} Mikron/min ({lower} bis {upper})</translation>
+        </message>
+        <message>
+            <source>Too few independent readings to judge: {course}.</source>
+            <translation>Zu wenige unabhängige Messwerte für ein Urteil: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch {time} halten.</translation>
+        </message>
+        <message>
+            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
+            <translation>Grenze eingehalten: {course}, {limit} zulässig; später Anstieg {rate}; Wasser auf diesem Metall ginge bis {water}.</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min without bounds</source>
+            <translation>{rate} Mikron/min ohne Grenzen</translation>
+        </message>
+        <message>
+            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
+            <translation>Das Vakuummeter hat sich nie bewegt: {course}; ein abgesperrtes sieht genauso aus.</translation>
+        </message>
+        <message>
+            <source>Let the gauge see the pump once, then hold again.</source>
+            <translation>Das Vakuummeter einmal die Pumpe sehen lassen, dann erneut halten.</translation>
+        </message>
+        <message>
+            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
+            <translation>Der Druck fällt: {course}. Die Pumpe ist nicht abgesperrt, oder Vakuummeter oder Metall kühlt ab.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump and begin again.</source>
+            <translation>Das Ventil zur Pumpe schließen und neu beginnen.</translation>
+        </message>
+        <message>
+            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
+            <translation>Feuchte: {course}, wird nahe dem Wasserdampfdruck des kältesten Metalls flach, {water} bei {coldest} (ein Hitzdraht-Vakuummeter zeigt bis zum Doppelten).</translation>
+        </message>
+        <message>
+            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
+            <translation>Das Metall erwärmen, mit trockenem Stickstoff spülen, erneut evakuieren.</translation>
+        </message>
+        <message>
+            <source>Leak: {course}, straight at {rate} and no bend.</source>
+            <translation>Leck: {course}, gerade mit {rate} und ohne Biegung.</translation>
+        </message>
+        <message>
+            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
+            <translation>Mit Stickstoffdruck suchen; zuerst Schläuche und Pumpenventil ansehen.</translation>
+        </message>
+        <message>
+            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
+            <translation>auf so kaltem Metall ist das Trockeneis oder CO2 aus Öl oder Sieb, nicht Wasser</translation>
+        </message>
+        <message>
+            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
+            <translation>nicht der Wasserdampfdruck des Metalls: Ausgasen, Öl oder restliches CO2</translation>
+        </message>
+        <message>
+            <source>without the metal&apos;s temperature moisture can&apos;t be ruled out</source>
+            <translation>ohne die Temperatur des Metalls ist Feuchte nicht auszuschließen</translation>
+        </message>
+        <message>
+            <source>Levels too high: {course}; {what}.</source>
+            <translation>Wird zu hoch flach: {course}; {what}.</translation>
+        </message>
+        <message>
+            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
+            <translation>Erneut evakuieren; ein kleinerer Anstieg beim zweiten Mal bestätigt Ausgasen.</translation>
+        </message>
+        <message>
+            <source>The rise began at {begin}, above {limit}.</source>
+            <translation>Der Anstieg begann bei {begin}, über {limit}.</translation>
+        </message>
+        <message>
+            <source>Evacuate further, then shut the pump off.</source>
+            <translation>Weiter evakuieren, dann die Pumpe absperren.</translation>
+        </message>
+        <message>
+            <source>So far {course}.</source>
+            <translation>Bisher {course}.</translation>
+        </message>
+        <message>
+            <source>Above {limit}: {course}, and the curve is still bending.</source>
+            <translation>Über {limit}: {course}, und die Kurve biegt sich noch.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten: gerade weiter ist ein Leck, flach werden ist Feuchte oder Ausgasen.</translation>
+        </message>
+        <message>
+            <source>Below {limit}, but still rising at {rate}: {course}.</source>
+            <translation>Unter {limit}, aber steigt noch mit {rate}: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Länger halten: gerade weiter ist ein Leck, flach werden ist Ausgasen.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but without the metal&apos;s temperature dry is not shown.</source>
+            <translation>Die Grenze ist eingehalten ({course}), aber ohne die Temperatur des Metalls ist trocken nicht gezeigt.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the coldest metal or give its temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Einen Anlegefühler an das kälteste Metall setzen oder seine Temperatur angeben.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
+            <translation>Die Grenze ist eingehalten ({course}), aber Eis auf Metall von {coldest} hat nur {water}: nicht trocken gezeigt.</translation>
+        </message>
+        <message>
+            <source>Warm the metal and repeat.</source>
+            <translation>Das Metall erwärmen und wiederholen.</translation>
+        </message>
+        <message>
+            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
+            <translation>Nicht bekannt: weniger als 20 Vakuumwerte seit dem Absperren der Pumpe.</translation>
+        </message>
+        <message>
+            <source>Record the vacuum gauge for the whole test.</source>
+            <translation>Das Vakuummeter während der ganzen Prüfung aufzeichnen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Exercises</name>
+        <message>
+            <source>Vapour only, warm metal</source>
+            <translation>Nur Dampf, warmes Metall</translation>
+        </message>
+        <message>
+            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Filterabschnitt S-1, 10 Liter, blanker Stahl, seit dem Morgen abgesperrt. Das Metall ist rund 50 K wärmer als CO2 beim Stoppdruck. Bis zum Stoppdruck ablassen, schließen, beobachten.</translation>
+        </message>
+        <message>
+            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
+            <translation>Wie schnell der Anstieg abklingt, und wie viel kleiner er beim zweiten Mal ist.</translation>
+        </message>
+        <message>
+            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Etwa ein halbes bar in der ersten Minute, dann flach; der zweite Halt steigt viel weniger.</translation>
+        </message>
+        <message>
+            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Es steigt, also ist Flüssigkeit da: lässt unnötig ab, oder tiefer als den Stoppdruck.</translation>
+        </message>
+        <message>
+            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
+            <translation>Was täte die Kurve in Minute 8, wenn eine Tasse Flüssigkeit übrig wäre? Mit Übung 2 vergleichen.</translation>
+        </message>
+        <message>
+            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
+            <translation>Auf denselben Anfang ablassen und erneut halten: warmes Gas steigt kaum noch.</translation>
+        </message>
+        <message>
+            <source>One per cent of liquid left</source>
+            <translation>Ein Prozent Flüssigkeit übrig</translation>
+        </message>
+        <message>
+            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Der Nachbar von Übung 1: dieselben 10 Liter blanker Stahl. Er hielt Flüssigkeit und wurde abgelassen; etwa ein Prozent seines Volumens ist noch Flüssigkeit, unten im Filter.</translation>
+        </message>
+        <message>
+            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
+            <translation>Die erste Minute sieht aus wie Übung 1. Die Minuten 3 bis 8 nicht.</translation>
+        </message>
+        <message>
+            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
+            <translation>Eine erste Minute wie Gas, dann ein stetiger Anstieg von Hunderten Millibar je Minute.</translation>
+        </message>
+        <message>
+            <source>The same first minute as exercise 1, so it is gas.</source>
+            <translation>Dieselbe erste Minute wie Übung 1, also Gas.</translation>
+        </message>
+        <message>
+            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
+            <translation>Ab welcher Minute ließ sich diese Kurve von Übung 1 unterscheiden? Warum nicht früher?</translation>
+        </message>
+        <message>
+            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
+            <translation>Warten: die späte Steigung. Oder noch einmal ablassen: der Anstieg kommt genauso steil wieder.</translation>
+        </message>
+        <message>
+            <source>Ten per cent of liquid left</source>
+            <translation>Zehn Prozent Flüssigkeit übrig</translation>
+        </message>
+        <message>
+            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
+            <translation>Noch einmal derselbe Abschnitt, jetzt mit zehn Prozent seines Volumens flüssig: zehnmal so viel wie in Übung 2. Vorher festlegen, ehe die Kurve weitergeht: steigt es schneller oder langsamer?</translation>
+        </message>
+        <message>
+            <source>The first minute, against exercise 2.</source>
+            <translation>Die erste Minute, gegen Übung 2.</translation>
+        </message>
+        <message>
+            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
+            <translation>Eine langsamere erste Minute als mit einem Prozent: mehr Flüssigkeit muss warm werden.</translation>
+        </message>
+        <message>
+            <source>Less rise, so less liquid.</source>
+            <translation>Weniger Anstieg, also weniger Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
+            <translation>Welcher Teil der Kurve sagt, wie viel Flüssigkeit übrig ist? (Keiner: nur, dass sie da ist.)</translation>
+        </message>
+        <message>
+            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
+            <translation>Keiner am Druck allein: wiegen, oder ablassen und zählen, was kommt.</translation>
+        </message>
+        <message>
+            <source>Liquid left, and all metal as cold as it</source>
+            <translation>Flüssigkeit übrig, und alles Metall so kalt wie sie</translation>
+        </message>
+        <message>
+            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
+            <translation>Ein gedämmter Abschnitt von 50 Litern nach langem, langsamem Ablassen an einem kalten Tag. Überall Reif. Das Manometer steht still.</translation>
+        </message>
+        <message>
+            <source>How far the metal is above the saturation temperature of the pressure.</source>
+            <translation>Wie weit das Metall über der Sättigungstemperatur des Drucks liegt.</translation>
+        </message>
+        <message>
+            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
+            <translation>Fast kein Anstieg in zehn Minuten, mit Kilogramm Flüssigkeit darin.</translation>
+        </message>
+        <message>
+            <source>Flat, so empty.</source>
+            <translation>Flach, also leer.</translation>
+        </message>
+        <message>
+            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
+            <translation>Welche Wärme hätte hier Flüssigkeit sieden lassen können? Was müsste warm sein?</translation>
+        </message>
+        <message>
+            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
+            <translation>Wärme an die tiefen Punkte bringen und erneut halten; bis dahin hat die Prüfung keine Aussagekraft.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks by</source>
+            <translation>Das Zulaufventil lässt durch</translation>
+        </message>
+        <message>
+            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Filterabschnitt S-4. Niemand erwähnt, dass das Absperrventil im Zulauf einen Kratzer im Sitz hat: ein Zehntel Gramm je Sekunde kommt durch.</translation>
+        </message>
+        <message>
+            <source>Is the rise straight? Is it as steep at another pressure?</source>
+            <translation>Ist der Anstieg gerade? Ist er bei anderem Druck gleich steil?</translation>
+        </message>
+        <message>
+            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
+            <translation>Gerade von den ersten Minuten an, und von 9 bar g so steil wie von 5.</translation>
+        </message>
+        <message>
+            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
+            <translation>Siedende Flüssigkeit: lässt eine Stunde lang ab, während der Durchlass den Abschnitt füllt.</translation>
+        </message>
+        <message>
+            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
+            <translation>Was von Flüssigkeit und Durchlass wird bei höherem Druck langsamer, und warum?</translation>
+        </message>
+        <message>
+            <source>Hold at a second pressure; block and bleed the supply.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
+            <translation>Bei einem zweiten Druck halten; den Zulauf doppelt absperren und zwischenentlüften.</translation>
+        </message>
+        <message>
+            <source>Vented to 1 bar g with liquid left</source>
+            <translation>Mit Rest an Flüssigkeit auf 1 bar g abgelassen</translation>
+        </message>
+        <message>
+            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
+            <translation>Jemand hatte es eilig und ließ gleich bis 1 bar g ab. Dann wurde das Ventil geschlossen, und nun steigt der Druck und bleibt bei etwas über 4 bar g stehen.</translation>
+        </message>
+        <message>
+            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
+            <translation>Wo der Druck auf dem Weg hinab verweilt, und wo er auf dem Weg hinauf stehen bleibt.</translation>
+        </message>
+        <message>
+            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Eine Stufe nahe 4,2 bar g in beiden Richtungen; sie bleibt eine Viertelstunde und länger.</translation>
+        </message>
+        <message>
+            <source>It has stabilised, so it is safe.</source>
+            <translation>Es hat sich stabilisiert, also ist es sicher.</translation>
+        </message>
+        <message>
+            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
+            <translation>Was hält den Druck auf einem Wert fest? Was geschieht, wenn das letzte Trockeneis geschmolzen ist?</translation>
+        </message>
+        <message>
+            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
+            <translation>Den Ruhedruck mit dem örtlichen Tripelpunkt vergleichen; warten, mit offener Ablassseite.</translation>
+        </message>
+        <message>
+            <source>Dry ice at zero on the gauge</source>
+            <translation>Trockeneis bei null am Manometer</translation>
+        </message>
+        <message>
+            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Das Manometer zeigt 0,0 bar g. Die Entlüftung war die ganze Nacht offen und wurde gerade geschlossen. Reif liegt am tiefen Punkt und sonst nirgends.</translation>
+        </message>
+        <message>
+            <source>The climb after closing, and the temperature of the low point.</source>
+            <translation>Der Anstieg nach dem Schließen, und die Temperatur des tiefen Punkts.</translation>
+        </message>
+        <message>
+            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
+            <translation>Von null steigt der Druck entlang der Sublimationslinie auf 4,2 bar g zu.</translation>
+        </message>
+        <message>
+            <source>Zero means empty: open it.</source>
+            <translation>Null heißt leer: öffnen.</translation>
+        </message>
+        <message>
+            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Welchen Druck hat Trockeneis bei -78 °C? Was zeigte das Manometer, wenn die Entlüftung offen bliebe?</translation>
+        </message>
+        <message>
+            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Die Entlüftung schließen und einige Minuten beobachten; am tiefen Punkt nach Reif fühlen.</translation>
+        </message>
+        <message>
+            <source>The gauge is shut off</source>
+            <translation>Das Manometer ist abgesperrt</translation>
+        </message>
+        <message>
+            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
+            <translation>Das Ventil am Manometerschlauch wurde zugestoßen, während der Ablass geschlossen war. Im Abschnitt ist noch Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>The noise of the reading; what a short mini-vent does to it.</source>
+            <translation>Das Rauschen des Messwerts; was ein kurzes Ablassen mit ihm macht.</translation>
+        </message>
+        <message>
+            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
+            <translation>Eine Kurve ohne jede Bewegung, nicht einmal Rauschen; ein kurzes Ablassen bewegt sie nicht.</translation>
+        </message>
+        <message>
+            <source>A perfect hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ein perfekter Halt.</translation>
+        </message>
+        <message>
+            <source>What does a real gauge on a real section never do?</source>
+            <translation>Was tut ein echtes Manometer an einem echten Abschnitt nie?</translation>
+        </message>
+        <message>
+            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
+            <translation>Den Ablass zwei Sekunden öffnen: ein Manometer, das den Abschnitt sieht, bewegt sich.</translation>
+        </message>
+        <message>
+            <source>An oil-rich strainer</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Ein ölreicher Filter</translation>
+        </message>
+        <message>
+            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
+            <translation>Abschnitt S-8 liegt tief hinter einem Ölfang, der nie geleert wurde. Die Flüssigkeit ist weg, aber das Öl im Filter hält noch CO2.</translation>
+        </message>
+        <message>
+            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ein langsamer gebogener Ausläufer, und wie er von Halt zu Halt schrumpft.</translation>
+        </message>
+        <message>
+            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
+            <translation>Ein Ausläufer, der sich biegt, weit unter Sättigung, und nach jedem Ablassen kleiner.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there. Or: the supply valve leaks.</source>
+            <translation>Es ist noch Flüssigkeit da. Oder: das Zulaufventil lässt durch.</translation>
+        </message>
+        <message>
+            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
+            <translation>Was von Flüssigkeit, Durchlass und Öl gibt jedes Mal weniger? Warum ist es noch nicht klar?</translation>
+        </message>
+        <message>
+            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Noch einmal ablassen und halten: eine Quelle, die versiegt, ist weder Flüssigkeit noch Durchlass.</translation>
+        </message>
+        <message>
+            <source>A gauge that reads high, at 2000 m</source>
+            <translation>Ein Manometer, das zu viel zeigt, in 2000 m Höhe</translation>
+        </message>
+        <message>
+            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
+            <translation>Eine Anlage in den Bergen auf 2000 m. Das Manometer zeigt 0,3 bar zu viel, niemand hat seine Null geprüft, und die Karte an der Wand gilt für Meereshöhe: Stopp bei 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
+            <translation>Der wahre Abstand zum Tripelpunkt, wenn das Manometer 5,2 bar g zeigt.</translation>
+        </message>
+        <message>
+            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
+            <translation>Das Manometer zeigt 5,2 bar g; der Abschnitt liegt nur ein halbes bar über dem Tripelpunkt.</translation>
+        </message>
+        <message>
+            <source>I have a full bar of margin.</source>
+            <translation>Ich habe ein ganzes bar Abstand.</translation>
+        </message>
+        <message>
+            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
+            <translation>Wo liegt der Tripelpunkt auf einem Manometer in 2000 m Höhe? (4,39 bar g, nicht 4,17.)</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
+            <translation>Das Manometer zur Luft öffnen und seine Null ablesen; die Höhe vor dem Ablassen angeben.</translation>
+        </message>
+        <message>
+            <source>Vacuum on a wet section</source>
+            <translation>Vakuum an einem feuchten Abschnitt</translation>
+        </message>
+        <message>
+            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
+            <translation>Der Kern wurde im Regen gewechselt. Die Pumpe läuft, das Vakuummeter fällt nicht weiter; die Pumpe wird abgestellt und es steigt.</translation>
+        </message>
+        <message>
+            <source>Where the pressure bends and comes to rest, and what the metal&apos;s temperature says to it.</source>
+            <translation>Wo der Druck abbiegt und stehen bleibt, und was die Temperatur des Metalls dazu sagt.</translation>
+        </message>
+        <message>
+            <source>It rests near the saturation pressure of water at the metal&apos;s temperature: 10 to 20 mbar.</source>
+            <translation>Er bleibt nahe dem Sättigungsdruck von Wasser bei der Temperatur des Metalls stehen: 10 bis 20 mbar.</translation>
+        </message>
+        <message>
+            <source>There is a leak: looks for it for an hour.</source>
+            <translation>Da ist ein Leck: sucht eine Stunde danach.</translation>
+        </message>
+        <message>
+            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
+            <translation>Was tut ein Leck, was Wasser nicht tut? (Es geht in gerader Linie weiter.)</translation>
+        </message>
+        <message>
+            <source>Warm the section: water rises with it; a leak does not care.</source>
+            <translation>Den Abschnitt erwärmen: Wasser steigt mit; ein Leck kümmert das nicht.</translation>
+        </message>
+        <message>
+            <source>Nitrogen standing test in the sun</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Standprüfung mit Stickstoff in der Sonne</translation>
+        </message>
+        <message>
+            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Der Abschnitt steht für seine Standdruckprüfung unter Stickstoff bei 50 bar g. Er wurde am kühlen Morgen gefüllt; jetzt scheint die Sonne darauf.</translation>
+        </message>
+        <message>
+            <source>Pressure and temperature together.</source>
+            <translation>Druck und Temperatur zusammen.</translation>
+        </message>
+        <message>
+            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
+            <translation>Zwei bar mehr in einer Stunde, ohne dass Gas dazukam: das Metall ist um zehn Kelvin wärmer.</translation>
+        </message>
+        <message>
+            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
+            <translation>Der Zulauf lässt durch. Oder, wenn es kühlt: der Abschnitt leckt.</translation>
+        </message>
+        <message>
+            <source>What is left of the rise when it is corrected for temperature?</source>
+            <translation>Was bleibt vom Anstieg, wenn er auf die Temperatur berichtigt ist?</translation>
+        </message>
+        <message>
+            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
+            <translation>Mit der Gastemperatur und einem Realgasfaktor berichtigen; auf den Abend warten.</translation>
+        </message>
+        <message>
+            <source>The vent valve leaks out</source>
+            <translation>Das Ablassventil lässt nach außen durch</translation>
+        </message>
+        <message>
+            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
+            <translation>Gedämmter Abschnitt S-5 mit Kilogramm Flüssigkeit. Das Ablassventil ist zu, aber ein Korn liegt auf dem Sitz: was siedet, entweicht dort.</translation>
+        </message>
+        <message>
+            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
+            <translation>Reif und Geräusch am Austritt, während das Manometer still steht.</translation>
+        </message>
+        <message>
+            <source>A quiet gauge: what leaks out is what boils off.</source>
+            <translation>Ein ruhiges Manometer: was hinausleckt, ist, was siedet.</translation>
+        </message>
+        <message>
+            <source>Quiet, so empty.</source>
+            <translation>Ruhig, also leer.</translation>
+        </message>
+        <message>
+            <source>What are the two ways for a gauge to stand still above liquid?</source>
+            <translation>Auf welche zwei Arten kann ein Manometer über Flüssigkeit still stehen?</translation>
+        </message>
+        <message>
+            <source>Test the outlet for flow; cap it and hold again.</source>
+            <translation>Den Austritt auf Strömung prüfen; verschließen und erneut halten.</translation>
+        </message>
+        <message>
+            <source>Shut in liquid-full</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Voll Flüssigkeit abgesperrt</translation>
+        </message>
+        <message>
+            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
+            <translation>Beide Ventile von Abschnitt S-3 wurden auf Flüssigkeit geschlossen. Er ist zwei Kelvin wärmer, als die Flüssigkeit war. Sonst ist noch nichts geschehen.</translation>
+        </message>
+        <message>
+            <source>Bar per minute before the first vent, and what opening does.</source>
+            <translation>Bar je Minute vor dem ersten Ablassen, und was das Öffnen tut.</translation>
+        </message>
+        <message>
+            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
+            <translation>Das Manometer steigt um mehrere bar in der Minute; beim Öffnen fällt es sofort auf Sättigung.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks: looks for the leak first.</source>
+            <translation>Das Zulaufventil lässt durch: sucht zuerst das Leck.</translation>
+        </message>
+        <message>
+            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
+            <translation>Zehn bar für ein Kelvin: wie lange, bis das Sicherheitsventil öffnet?</translation>
+        </message>
+        <message>
+            <source>None: open the vent path at once.</source>
+            <translation>Keiner: den Ablassweg sofort öffnen.</translation>
+        </message>
+        <message>
+            <source>Air in the section</source>
+            <translation>Luft im Abschnitt</translation>
+        </message>
+        <message>
+            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
+            <translation>Abschnitt S-6 wurde letzte Woche geöffnet und schlecht evakuiert. Außer CO2 ist ein bar Luft darin, und Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Pressure against the saturation pressure of the coldest metal.</source>
+            <translation>Druck gegen den Sättigungsdruck des kältesten Metalls.</translation>
+        </message>
+        <message>
+            <source>The gauge stands above the saturation pressure of the liquid&apos;s temperature.</source>
+            <translation>Das Manometer steht über dem Sättigungsdruck zur Temperatur der Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Über Sättigung, also voll Flüssigkeit. Oder: unterkühlt, also kein Sieden zu fürchten.</translation>
+        </message>
+        <message>
+            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
+            <translation>Welches Zeichen von Flüssigkeit lässt Luft unberührt? (Die späte Steigung.)</translation>
+        </message>
+        <message>
+            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
+            <translation>Noch einmal ablassen und halten: Luft geht mit dem Dampf; Flüssigkeit nicht.</translation>
+        </message>
+        <message>
+            <source>Metal colder than the liquid</source>
+            <translation>Metall kälter als die Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
+            <translation>Vor einer Stunde wurde der Abschnitt zu tief abgelassen und rechtzeitig angehalten; seither kam wieder Flüssigkeit herein. Das Metall ist noch kälter als die Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>The delay: nothing happens at first.</source>
+            <translation>Die Verzögerung: zuerst geschieht nichts.</translation>
+        </message>
+        <message>
+            <source>Hardly a rise in the first minute or two, then it comes.</source>
+            <translation>Kaum ein Anstieg in den ersten ein, zwei Minuten, dann kommt er.</translation>
+        </message>
+        <message>
+            <source>A minute without a rise: empty.</source>
+            <translation>Eine Minute ohne Anstieg: leer.</translation>
+        </message>
+        <message>
+            <source>Where did the heat go in the first two minutes?</source>
+            <translation>Wohin ging die Wärme in den ersten zwei Minuten?</translation>
+        </message>
+        <message>
+            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Länger halten; ein Anlegefühler am tiefen Punkt, der kälter als Sättigung ist, macht den Halt ungültig.</translation>
+        </message>
+        <message>
+            <source>Liquid through the drain: the hose plugs</source>
+            <translation>Flüssigkeit durch den Ablauf: der Schlauch verstopft</translation>
+        </message>
+        <message>
+            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
+            <translation>Der Ablassschlauch wurde an den tiefen Ablauf gesetzt, weil der näher war. Es kommt Flüssigkeit, und sie wird im Schlauch zu Schnee.</translation>
+        </message>
+        <message>
+            <source>The flow dies with the valve open; the pressure stays.</source>
+            <translation>Die Strömung stirbt bei offenem Ventil; der Druck bleibt.</translation>
+        </message>
+        <message>
+            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
+            <translation>Der Druck fällt nicht weiter, Dutzende bar über null, bei offenem Ventil.</translation>
+        </message>
+        <message>
+            <source>The flow has stopped, so it is empty.</source>
+            <translation>Die Strömung hat aufgehört, also ist es leer.</translation>
+        </message>
+        <message>
+            <source>On which side of the plug is the pressure? Where do you stand?</source>
+            <translation>Auf welcher Seite des Pfropfens ist der Druck? Wo stehen Sie?</translation>
+        </message>
+        <message>
+            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
+            <translation>Das Ventil offen lassen, Abstand halten, warten; von oben ablassen.</translation>
+        </message>
+        <message>
+            <source>dry metal c</source>
+            <translation>trockenes Metall °C</translation>
+        </message>
+        <message>
+            <source>wet metal c</source>
+            <translation>benetztes Metall °C</translation>
+        </message>
+        <message>
+            <source>liquid fraction</source>
+            <translation>Flüssigkeitsanteil</translation>
+        </message>
+        <message>
+            <source>nitrogen bar</source>
+            <translation>Stickstoff bar</translation>
+        </message>
+        <message>
+            <source>oil kg</source>
+            <translation>Öl kg</translation>
+        </message>
+        <message>
+            <source>solid kg</source>
+            <translation>Trockeneis kg</translation>
+        </message>
+        <message>
+            <source>water kg</source>
+            <translation>Wasser kg</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>Rauschen</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>Auflösung</translation>
+        </message>
+        <message>
+            <source>stuck from s</source>
+            <translation>hängt ab s</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>Null</translation>
+        </message>
+        <message>
+            <source>leak by g per s</source>
+            <translation>Durchlass g/s</translation>
+        </message>
+        <message>
+            <source>leak out bore mm</source>
+            <translation>Leck nach außen, Bohrung mm</translation>
+        </message>
+        <message>
+            <source>supply liquid</source>
+            <translation>Zulauf flüssig</translation>
+        </message>
+        <message>
+            <source>altitude</source>
+            <translation>Höhe angegeben</translation>
+        </message>
+        <message>
+            <source>insulated</source>
+            <translation>gedämmt</translation>
+        </message>
+        <message>
+            <source>volume l</source>
+            <translation>Volumen L</translation>
+        </message>
+        <message>
+            <source>altitude m</source>
+            <translation>Höhe m</translation>
+        </message>
+        <message>
+            <source>ambient c</source>
+            <translation>Umgebung °C</translation>
+        </message>
+        <message>
+            <source>pump l per min</source>
+            <translation>Pumpe L/min</translation>
+        </message>
+        <message>
+            <source>low point</source>
+            <translation>tiefer Punkt</translation>
+        </message>
+        <message>
+            <source>plugs</source>
+            <translation>verstopft</translation>
         </message>
     </context>
     <context>
@@ -707,7 +2344,7 @@
             <translation>Techniker</translation>
         </message>
         <message>
-            <source>Technician's certificate</source>
+            <source>Technician&apos;s certificate</source>
             <translation>Nachweis des Technikers</translation>
         </message>
         <message>
@@ -731,11 +2368,11 @@
             <translation>Manometer: kalibriert am</translation>
         </message>
         <message>
-            <source>Put the job's folder in</source>
+            <source>Put the job&apos;s folder in</source>
             <translation>Ordner des Auftrags in</translation>
         </message>
         <message>
-            <source>Your site's steps (TOML), empty for the usual</source>
+            <source>Your site&apos;s steps (TOML), empty for the usual</source>
             <translation>Schritte Ihres Standorts (TOML), leer: die üblichen</translation>
         </message>
         <message>
@@ -751,7 +2388,7 @@
             <translation>Abschnitt und mindestens einen Namen angeben.</translation>
         </message>
         <message>
-            <source>A job's folder</source>
+            <source>A job&apos;s folder</source>
             <translation>Ordner eines Auftrags</translation>
         </message>
         <message>
@@ -1078,7 +2715,7 @@
             <translation>Luftwechsel je Stunde</translation>
         </message>
         <message>
-            <source>Give the volume of the section, and the charge's °C or bar g.</source>
+            <source>Give the volume of the section, and the charge&apos;s °C or bar g.</source>
             <translation>Volumen des Abschnitts angeben, dazu °C oder bar g der Füllung.</translation>
         </message>
         <message>
@@ -1106,14 +2743,6 @@
     <context>
         <name>Plot</name>
         <message>
-            <source>if vapour only</source>
-            <translation>wenn nur Dampf</translation>
-        </message>
-        <message>
-            <source>least with liquid left</source>
-            <translation>mindestens bei Flüssigkeit</translation>
-        </message>
-        <message>
             <source>rise, {unit}</source>
             <translation>Anstieg, {unit}</translation>
         </message>
@@ -1125,6 +2754,10 @@
             <source>hold {number}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Halt {number}</translation>
+        </message>
+        <message>
+            <source>before the vent</source>
+            <translation>vor dem Ablassen</translation>
         </message>
         <message>
             <source>liquid</source>
@@ -1463,292 +3096,6 @@
         </message>
     </context>
     <context>
-        <name>Start</name>
-        <message>
-            <source>Open a recorded vent</source>
-            <translation>Aufzeichnung öffnen</translation>
-        </message>
-        <message>
-            <source>A readings log, from this program or another logger.</source>
-            <translation>Messwerte aus diesem Programm oder einem anderen Logger.</translation>
-        </message>
-        <message>
-            <source>Try a sample</source>
-            <translation>Beispiel ansehen</translation>
-        </message>
-        <message>
-            <source>Simulated vents that ship with the program, replayed.</source>
-            <translation>Simulierte Vorgänge, die dem Programm beiliegen.</translation>
-        </message>
-        <message>
-            <source>Connect a gauge</source>
-            <translation>Manometer verbinden</translation>
-        </message>
-        <message>
-            <source>Watch a live vent with prompts, and record it.</source>
-            <translation>Live mit Anweisungen verfolgen und aufzeichnen.</translation>
-        </message>
-        <message>
-            <source>Plan a vent</source>
-            <translation>Ablassen planen</translation>
-        </message>
-        <message>
-            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Füllung, Stoppdruck, Trockeneis, Raum und Zeit vorab.</translation>
-        </message>
-        <message>
-            <source>Practise</source>
-            <translation>Üben</translation>
-        </message>
-        <message>
-            <source>Work the valve of a simulated section; alone or with a class.</source>
-            <translation>Das Ventil eines simulierten Abschnitts bedienen, allein oder im Unterricht.</translation>
-        </message>
-        <message>
-            <source>A job</source>
-            <translation>Ein Auftrag</translation>
-        </message>
-        <message>
-            <source>Step by step from the permit to the signed record.</source>
-            <translation>Schritt für Schritt vom Freigabeschein zum Protokoll.</translation>
-        </message>
-        <message>
-            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
-            <translation>Neben Ihnen, während ein abgesperrter CO2-Abschnitt abgelassen wird: was noch drin ist, wie sicher, und was zu tun ist.</translation>
-        </message>
-        <message>
-            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
-            <translation>Es rät anhand von Messwerten. Es sagt nie, dass ein Abschnitt gefahrlos zu öffnen ist: Ihr Verfahren, Ihr Freigabeschein und das mechanische Manometer entscheiden.</translation>
-        </message>
-    </context>
-    <context>
-        <name>Status</name>
-        <message>
-            <source>recording; disk nearly full</source>
-            <translation>zeichnet auf; Platte fast voll</translation>
-        </message>
-        <message>
-            <source>recording: {lines} lines</source>
-            <translation>Aufzeichnung: {lines} Zeilen</translation>
-        </message>
-        <message>
-            <source>NO SOUND</source>
-            <translation>KEIN TON</translation>
-        </message>
-        <message>
-            <source>recording</source>
-            <translation>zeichnet auf</translation>
-        </message>
-        <message>
-            <source>NOT RECORDING</source>
-            <translation>KEINE AUFZEICHNUNG</translation>
-        </message>
-    </context>
-    <context>
-        <name>Text</name>
-        <message>
-            <source>STALE</source>
-            <translation>VERALTET</translation>
-        </message>
-        <message>
-            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
-            <translation>Ablass geschlossen lassen und das mechanische Manometer ablesen, bis Messwerte kommen.</translation>
-        </message>
-        <message>
-            <source>No reading yet</source>
-            <translation>Noch kein Messwert</translation>
-        </message>
-        <message>
-            <source>above the triple point</source>
-            <translation>über dem Tripelpunkt</translation>
-        </message>
-        <message>
-            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
-            <translation>Ablass schließen und das mechanische Manometer ablesen; steigt es, ablassen. Nichts vorher Gezeigtes gilt noch.</translation>
-        </message>
-        <message>
-            <source>No reading for {age} s.</source>
-            <translation>Seit {age} s kein Messwert.</translation>
-        </message>
-        <message>
-            <source>Inside: unknown while there are no readings</source>
-            <translation>Inhalt: unbekannt, solange Messwerte fehlen</translation>
-        </message>
-        <message>
-            <source>AT the triple point</source>
-            <translation>AM Tripelpunkt</translation>
-        </message>
-        <message>
-            <source>BELOW the triple point</source>
-            <translation>UNTER dem Tripelpunkt</translation>
-        </message>
-        <message>
-            <source>gauge · {gap} above stop {stop}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Manometer · {gap} über Stopp {stop}</translation>
-        </message>
-        <message>
-            <source>gauge · {gap} below stop {stop}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Manometer · {gap} unter Stopp {stop}</translation>
-        </message>
-        <message>
-            <source>stop pressure in {time}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Stoppdruck in {time}</translation>
-        </message>
-        <message>
-            <source>line temperature not measured</source>
-            <translation>Rohrtemperatur nicht gemessen</translation>
-        </message>
-        <message>
-            <source>line {temperature}</source>
-            <translation>Rohr {temperature}</translation>
-        </message>
-        <message>
-            <source>vent valve: not known</source>
-            <translation>Ablassventil: unbekannt</translation>
-        </message>
-        <message>
-            <source>vent valve: OPEN</source>
-            <translation>Ablassventil: OFFEN</translation>
-        </message>
-        <message>
-            <source>vent valve: CLOSED</source>
-            <translation>Ablassventil: ZU</translation>
-        </message>
-        <message>
-            <source>rate not known</source>
-            <translation>Rate unbekannt</translation>
-        </message>
-        <message>
-            <source>steady</source>
-            <translation>gleichbleibend</translation>
-        </message>
-        <message>
-            <source>falling {rate}/min</source>
-            <translation>fällt {rate}/min</translation>
-        </message>
-        <message>
-            <source>rising {rate}/min</source>
-            <translation>steigt {rate}/min</translation>
-        </message>
-        <message>
-            <source>no reading yet</source>
-            <translation>noch kein Messwert</translation>
-        </message>
-        <message>
-            <source>reading {age} min old</source>
-            <translation>Messwert {age} min alt</translation>
-        </message>
-        <message>
-            <source>reading {age} s old</source>
-            <translation>Messwert {age} s alt</translation>
-        </message>
-        <message>
-            <source>at least {least}, no upper bound</source>
-            <translation>mindestens {least}, keine Obergrenze</translation>
-        </message>
-        <message>
-            <source>not bounded</source>
-            <translation>nicht begrenzt</translation>
-        </message>
-        <message>
-            <source>{low} to {high} ({percent} %)</source>
-            <translation>{low} bis {high} ({percent} %)</translation>
-        </message>
-        <message>
-            <source>{best} ({low} to {high}, {percent} %)</source>
-            <translation>{best} ({low} bis {high}, {percent} %)</translation>
-        </message>
-        <message>
-            <source>share not bounded</source>
-            <translation>Anteil nicht begrenzt</translation>
-        </message>
-        <message>
-            <source>{low} to {high} % of the volume</source>
-            <translation>{low} bis {high} % des Volumens</translation>
-        </message>
-        <message>
-            <source>Inside: no hold yet</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Inhalt: noch kein Halt</translation>
-        </message>
-        <message>
-            <source>Inside: {state}</source>
-            <translation>Inhalt: {state}</translation>
-        </message>
-        <message>
-            <source>Liquid: {amount}</source>
-            <translation>Flüssigkeit: {amount}</translation>
-        </message>
-        <message>
-            <source>Dry ice: {amount}</source>
-            <translation>Trockeneis: {amount}</translation>
-        </message>
-        <message>
-            <source>This hold could see {least} or more</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Dieser Halt sieht ab {least}</translation>
-        </message>
-        <message>
-            <source>This hold has no detection limit yet</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch keine Nachweisgrenze</translation>
-        </message>
-        <message>
-            <source>Hold {number}: {time}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Halt {number}: {time}</translation>
-        </message>
-        <message>
-            <source>{time} left at least</source>
-            <translation>noch mindestens {time}</translation>
-        </message>
-        <message>
-            <source>Inside: hidden</source>
-            <translation>Inhalt: verborgen</translation>
-        </message>
-    </context>
-    <context>
-        <name>Tour</name>
-        <message>
-            <source>(I: next)</source>
-            <translation>(I: weiter)</translation>
-        </message>
-        <message>
-            <source>The band on top says what to do now, and under it why.</source>
-            <translation>Das Band oben sagt, was jetzt zu tun ist, und darunter warum.</translation>
-        </message>
-        <message>
-            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
-            <translation>Erste Zahl: Abstand über dem Tripelpunkt. Darunter wird Flüssigkeit zu Trockeneis.</translation>
-        </message>
-        <message>
-            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Zweite Zahl: das Manometer. Darunter: wie weit bis zum Stoppdruck.</translation>
-        </message>
-        <message>
-            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Die Kurve: Halte sind schattiert; N springt zum nächsten Ereignis.</translation>
-        </message>
-        <message>
-            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
-            <translation>Die Zeichnung: voll ist sicher Flüssigkeit, schraffiert möglich, ? unbekannt.</translation>
-        </message>
-        <message>
-            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
-            <translation>V wechselt die Bilder, F1 erklärt die Anweisung, M hat alles andere.</translation>
-        </message>
-        <message>
-            <source>If readings stop, the digits are struck through: close the vent.</source>
-            <translation>Bleiben Messwerte aus, sind die Ziffern durchgestrichen: Ablass schließen.</translation>
-        </message>
-    </context>
-    <context>
         <name>SourceTest</name>
         <message>
             <source>how the newest row is read</source>
@@ -1968,1037 +3315,173 @@
         </message>
     </context>
     <context>
-        <name>Core</name>
+        <name>Spoken</name>
         <message>
-            <source>No hold in the record: nothing shows what is inside.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Kein Halt in der Aufzeichnung: nichts zeigt, was darin ist.</translation>
+            <source>alarms</source>
+            <translation>Alarme</translation>
         </message>
         <message>
-            <source>Vapour only was shown, but no longer stands: {reason}</source>
-            <translation>Nur Dampf war gezeigt, gilt aber nicht mehr: {reason}</translation>
+            <source>events</source>
+            <translation>Ereignisse</translation>
         </message>
         <message>
-            <source>the gauge is at the top of its range</source>
-            <translation>das Manometer ist am Ende seines Bereichs</translation>
+            <source>headroom above the triple point</source>
+            <translation>Abstand über dem Tripelpunkt</translation>
         </message>
         <message>
-            <source>the reading has not changed for {time}, though it used to show noise</source>
-            <translation>der Messwert steht seit {time}, obwohl er vorher rauschte</translation>
+            <source>pressure against heat content</source>
+            <translation>Druck über Wärmeinhalt</translation>
         </message>
         <message>
-            <source>the reading jumped by {jump} with the vent closed</source>
-            <translation>der Messwert sprang um {jump} bei geschlossenem Ablass</translation>
+            <source>holds over each other</source>
+            <translation>Halte übereinander</translation>
         </message>
         <message>
-            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
-            <translation>Kein Urteil: {fault}. Ablass schließen und mit dem mechanischen Manometer vergleichen.</translation>
+            <source>pressure against temperature</source>
+            <translation>Druck über Temperatur</translation>
         </message>
         <message>
-            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Stickstoff, {now}. In Ruhe lassen; die Standdruckprüfung beurteilt es. Stickstoff erstickt: den Raum lüften, bevor der Abschnitt geöffnet wird.</translation>
+            <source>note</source>
+            <translation>Notiz</translation>
         </message>
         <message>
-            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
-            <translation>Der Ablass ist offen und der Druck steht bei {now}: ein Pfropfen aus Trockeneis, ein geschlossenes Ventil oder ein abgetrenntes Manometer. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; keine Flamme, keine Schläge.</translation>
+            <source>name of the writer, may be empty</source>
+            <translation>Name des Schreibers, darf leer bleiben</translation>
         </message>
         <message>
-            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>{now} liegt unter dem Tripelpunkt ({triple}) und Flüssigkeit war nicht ausgeschlossen: sie wird zu Trockeneis. Ablass schließen und halten.</translation>
+            <source>plan</source>
+            <translation>Plan</translation>
         </message>
         <message>
-            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{now}: {above} über dem Stoppdruck von {stop}. Dampf von oben, langsam.</translation>
+            <source>plan in full</source>
+            <translation>Plan vollständig</translation>
         </message>
         <message>
-            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
-            <translation>{now}, eingeschlossen. Wenn Messgerät, zweite Person, Schlauch, Austritt und Schutz in Ordnung sind: Dampf von oben langsam bis {stop} ablassen.</translation>
+            <source>place in the recording</source>
+            <translation>Stelle in der Aufzeichnung</translation>
         </message>
         <message>
-            <source>The hold has begun: leave the vent shut and everything still.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Der Halt hat begonnen: Ablass geschlossen und alles in Ruhe lassen.</translation>
+            <source>section: nothing known yet</source>
+            <translation>Abschnitt: noch nichts bekannt</translation>
         </message>
         <message>
-            <source>no pressure</source>
-            <translation>kein Druck</translation>
+            <source>section: {state}</source>
+            <translation>Abschnitt: {state}</translation>
         </message>
         <message>
-            <source>No reading has come yet; rely on the mechanical gauge.</source>
-            <translation>Noch kein Messwert; auf das mechanische Manometer verlassen.</translation>
+            <source>age of the newest reading</source>
+            <translation>Alter des neuesten Messwerts</translation>
         </message>
         <message>
-            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
-            <translation>Es kommen keine Messwerte mehr: Ablass schließen und das mechanische Manometer ablesen; steigt es, ablassen.</translation>
+            <source>temperature</source>
+            <translation>Temperatur</translation>
         </message>
         <message>
-            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
-            <translation>Eingeschlossen bei {now}, über {limit}: 90 % vom niedrigsten aus Ansprechdruck des Sicherheitsventils, zulässigem Druck und Manometerbereich.</translation>
+            <source>recording</source>
+            <translation>Aufzeichnung</translation>
         </message>
         <message>
-            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
-            <translation>Der Druck steht am Tripelpunkt ({now}) bei offenem Ablass: Flüssigkeit gefriert. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; nie auf einen Pfropfen schlagen.</translation>
+            <source>sound</source>
+            <translation>Ton</translation>
         </message>
         <message>
-            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
-            <translation>Bei {now} ohne Urteil davor: unter null am Manometer kann Schnee liegen. Ablassseite offen lassen, warm werden lassen, nicht in der Linie stehen; null am Manometer ist kein Beweis.</translation>
+            <source>source</source>
+            <translation>Quelle</translation>
         </message>
         <message>
-            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site's own procedure.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Bei {now} nach „nur Dampf“. Beide Entlüftungen öffnen und offen lassen; CO2-Messgerät an die tiefen Stellen; nicht in der Linie des Deckels stehen. Dann die Anweisung der Anlage.</translation>
+            <source>pressure and temperature against time</source>
+            <translation>Druck und Temperatur über der Zeit</translation>
         </message>
         <message>
-            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
-            <translation>Nahe 1 bar g ({now}): schließen und auf einen Anstieg bis {triple} achten, das Zeichen für Trockeneis.</translation>
-        </message>
-        <message>
-            <source>Now {now}. On to zero.</source>
-            <translation>Jetzt {now}. Weiter auf null.</translation>
-        </message>
-        <message>
-            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
-            <translation>Jetzt {now}. Nahe 1 bar g anhalten und auf Trockeneis halten; ein Stehen nahe {triple} heißt Trockeneis.</translation>
-        </message>
-        <message>
-            <source>, falling {fall} a minute</source>
-            <translation>, fällt {fall} je Minute</translation>
-        </message>
-        <message>
-            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{now}{rate}; Stoppdruck {stop}, Tripelpunkt {triple}.</translation>
-        </message>
-        <message>
-            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>{now}. Ein steiler Anstieg hieße voll Flüssigkeit; {time}, um es zu sehen.</translation>
-        </message>
-        <message>
-            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Beide Entlüftungen öffnen und offen lassen; nicht in der Linie des Deckels stehen.</translation>
-        </message>
-        <message>
-            <source>hold {number} starts</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Halt {number} beginnt</translation>
-        </message>
-        <message>
-            <source>no reading for more than {time}</source>
-            <translation>seit mehr als {time} kein Messwert</translation>
-        </message>
-        <message>
-            <source>readings stopped</source>
-            <translation>keine Messwerte mehr</translation>
-        </message>
-        <message>
-            <source>readings are back; a verdict starts from here</source>
-            <translation>Messwerte sind wieder da; ein Urteil beginnt ab hier</translation>
-        </message>
-        <message>
-            <source>vapour only no longer stands: {why}</source>
-            <translation>„nur Dampf“ gilt nicht mehr: {why}</translation>
-        </message>
-        <message>
-            <source>hold {number}: {why}; its evidence starts anew</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Halt {number}: {why}; sein Nachweis beginnt neu</translation>
-        </message>
-        <message>
-            <source>check the gauge: {fault}</source>
-            <translation>Manometer prüfen: {fault}</translation>
-        </message>
-        <message>
-            <source>the clock ran backwards</source>
-            <translation>die Uhr lief rückwärts</translation>
-        </message>
-        <message>
-            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
-            <translation>seit {time} kein Messwert: Ablass schließen und das mechanische Manometer ablesen</translation>
-        </message>
-        <message>
-            <source>Not known yet: {why}, so the hold's evidence starts anew.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch nicht bekannt: {why}, der Nachweis des Halts beginnt neu.</translation>
-        </message>
-        <message>
-            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
-            <translation>das Metall mit {now} ist unter seiner zulässigen Mindesttemperatur von {least}: keine Schläge, kein Druck darauf, bis es warm ist</translation>
-        </message>
-        <message>
-            <source>below the local triple point with vapour only standing: watch for the shelf</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>unter dem örtlichen Tripelpunkt, „nur Dampf“ gilt: auf die Stufe achten</translation>
-        </message>
-        <message>
-            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
-            <translation>ALARM: unter dem örtlichen Tripelpunkt, bevor „nur Dampf“ gezeigt war; Restflüssigkeit wird zu Trockeneis</translation>
-        </message>
-        <message>
-            <source>hold {number} ends: {charge}. {reason}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Halt {number} endet: {charge}. {reason}</translation>
-        </message>
-        <message>
-            <source>hold {number}: {charge}. {reason}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Halt {number}: {charge}. {reason}</translation>
-        </message>
-        <message>
-            <source>the pressure stands at the triple point</source>
-            <translation>der Druck steht am Tripelpunkt</translation>
-        </message>
-        <message>
-            <source>the clock ran backwards; the hold starts anew</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>die Uhr lief rückwärts; der Halt beginnt neu</translation>
-        </message>
-        <message>
-            <source>vent open</source>
-            <translation>Ablass offen</translation>
-        </message>
-        <message>
-            <source>vent open, found from the pressure</source>
-            <translation>Ablass offen, am Druck erkannt</translation>
-        </message>
-        <message>
-            <source>vent closed</source>
-            <translation>Ablass geschlossen</translation>
-        </message>
-        <message>
-            <source>vent closed, found from the pressure</source>
-            <translation>Ablass geschlossen, am Druck erkannt</translation>
-        </message>
-        <message>
-            <source>dry ice: {reason}</source>
-            <translation>Trockeneis: {reason}</translation>
-        </message>
-        <message>
-            <source>dry ice shows</source>
-            <translation>Trockeneis zeigt sich</translation>
-        </message>
-        <message>
-            <source>line {line}: {reason}</source>
-            <translation>Zeile {line}: {reason}</translation>
-        </message>
-        <message>
-            <source>the gauge shows no value: {cell}</source>
-            <translation>das Manometer zeigt keinen Wert: {cell}</translation>
-        </message>
-        <message>
-            <source>the hold shows liquid</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>der Halt zeigt Flüssigkeit</translation>
-        </message>
-        <message>
-            <source>the gauge was out of range</source>
-            <translation>das Manometer war außerhalb seines Bereichs</translation>
-        </message>
-        <message>
-            <source>flow into the section is suspected</source>
-            <translation>Zufluss in den Abschnitt vermutet</translation>
-        </message>
-        <message>
-            <source>the hold no longer shows it</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>der Halt zeigt es nicht mehr</translation>
-        </message>
-        <message>
-            <source>the two gauges differ by {difference}</source>
-            <translation>die zwei Manometer weichen um {difference} voneinander ab</translation>
-        </message>
-        <message>
-            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
-            <translation>der Ablass ist offen und der Druck fällt nicht: ein Pfropfen, oder das Manometer ist abgetrennt</translation>
-        </message>
-        <message>
-            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
-            <translation>der Druck steht bei offenem Ablass am Tripelpunkt: Flüssigkeit gefriert</translation>
-        </message>
-        <message>
-            <source>rising between {least} and {most}</source>
-            <translation>Anstieg zwischen {least} und {most}</translation>
-        </message>
-        <message>
-            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
-            <translation>Flüssigkeit: nach {time} steigt der Druck noch {slope}, und {why}.</translation>
-        </message>
-        <message>
-            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
-            <translation>Noch nicht bekannt: {between}; Flüssigkeit würde mindestens {least} halten{given}.</translation>
-        </message>
-        <message>
-            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Weiter halten; beruhigt es sich nicht, bis zum Stoppdruck ablassen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>the clamp is only {drive} from saturation</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>der Anlegefühler liegt nur {drive} von der Sättigung</translation>
-        </message>
-        <message>
-            <source>dry metal that warms gives at most {most}</source>
-            <translation>trockenes Metall, das warm wird, gibt höchstens {most}</translation>
-        </message>
-        <message>
-            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
-            <translation>Flüssigkeit: {pressure} und ein Anstieg von {slope} sind mehr, als Gas beim Erwärmen von {start} erreichen kann ({bound}).</translation>
-        </message>
-        <message>
-            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch nicht bekannt: {time} im Halt; der erste Anstieg ist in jedem Fall Gas, das sich erwärmt.</translation>
-        </message>
-        <message>
-            <source>Keep holding.</source>
-            <translation>Weiter halten.</translation>
-        </message>
-        <message>
-            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
-            <translation>Nicht bekannt: der Messwert hat sich seit dem Schließen nicht bewegt; ein abgetrenntes Manometer sieht genauso aus. Ablass kurz öffnen und sehen, ob es antwortet.</translation>
-        </message>
-        <message>
-            <source>Crack the vent and see the gauge answer.</source>
-            <translation>Ablass kurz öffnen und sehen, ob das Manometer antwortet.</translation>
-        </message>
-        <message>
-            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
-            <translation>Nicht bekannt: {pressure} ist zu nah am Tripelpunkt, um ruhiges Gas von schmelzendem Trockeneis zu unterscheiden.</translation>
-        </message>
-        <message>
-            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
-            <translation>Weiter halten: ist Trockeneis geschmolzen, steigt der Druck weiter.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
-            <translation>Nicht bekannt: {between}, aber der Abschnitt war unter dem Tripelpunkt, und schmelzendes Trockeneis schluckt die Wärme, die Flüssigkeit zeigen würde.</translation>
-        </message>
-        <message>
-            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
-            <translation>Den tiefsten Punkt auf 15 K über Sättigung erwärmen und 5 min halten.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, less than the {gain} that the metal's warming gives shut-in gas: an outward leak may hide boiling.</source>
-            <translation>Nicht bekannt: {between}, weniger als die {gain}, die die Erwärmung des Metalls eingeschlossenem Gas gibt: ein Leck nach außen kann Sieden verbergen.</translation>
-        </message>
-        <message>
-            <source>Prove the vent and the joints tight, and hold again.</source>
-            <translation>Ablass und Verbindungen auf Dichtheit prüfen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
-            <translation>Noch nicht bekannt: {between}, aber die Kurve ist nicht die eines geschlossenen, ruhenden Abschnitts.</translation>
-        </message>
-        <message>
-            <source>Leave the section still and hold again.</source>
-            <translation>Den Abschnitt in Ruhe lassen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
-            <translation>Nicht bekannt: {between}, aber zuvor stieg er auf {pressure}; Gas steigt vom selben Druck beim nächsten Mal weniger, Flüssigkeit wieder so viel.</translation>
-        </message>
-        <message>
-            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Bis zum Stoppdruck ablassen und erneut halten: der Anstieg muss kleiner sein.</translation>
-        </message>
-        <message>
-            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Der Anlegefühler liegt {drive} über Sättigung: den tiefsten Punkt auf {wanted} darüber erwärmen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Einen Anlegefühler an den tiefsten Punkt setzen, oder angeben, dass das Metall blank ist.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Nicht bekannt: {between}, und ohne nachweislich warmes Metall hat dieser Halt keine Aussagekraft; gedämmte Flüssigkeit kann so langsam steigen wie {least}.</translation>
-        </message>
-        <message>
-            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
-            <translation>Nur Dampf: nach {time} steigt der Druck höchstens {most}; Flüssigkeit über der zulässigen Menge würde mindestens {least} halten{given}.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Nicht bekannt: {between}, und der Anlegefühler wird kälter, obwohl der Ablass zu ist: was bei ihm liegt, kann sieden.</translation>
-        </message>
-        <message>
-            <source>Hold on until the clamp stands or warms.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Weiter halten, bis der Anlegefühler steht oder wärmer wird.</translation>
-        </message>
-        <message>
-            <source>{most}, {part} of it the metal's warming</source>
-            <translation>{most}, davon {part} durch die Erwärmung des Metalls</translation>
-        </message>
-        <message>
-            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
-            <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
-        </message>
-        <message>
-            <source>the lowest metal is {drive} above saturation</source>
-            <translation>das tiefste Metall liegt {drive} über Sättigung</translation>
-        </message>
-        <message>
-            <source>the metal is bare</source>
-            <translation>das Metall ist blank</translation>
-        </message>
-        <message>
-            <source>{time}, within {width} of it</source>
-            <translation>{time}, innerhalb von {width}</translation>
-        </message>
-        <message>
-            <source>level for {time} after rising {rise}</source>
-            <translation>{time} gleichbleibend nach einem Anstieg von {rise}</translation>
-        </message>
-        <message>
-            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Voll Flüssigkeit: der geschlossene Abschnitt steigt {detail}, viel schneller, als Flüssigkeit mit Dampf darüber es kann; den Ablassweg sofort öffnen.</translation>
-        </message>
-        <message>
-            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
-            <translation>Noch nicht abgelassen: eine geschlossene Füllung bei Sättigung sagt nichts darüber, wie viel Flüssigkeit da ist.</translation>
-        </message>
-        <message>
-            <source>{slope}, {steepness} per kelvin</source>
-            <translation>{slope}, {steepness} je Kelvin</translation>
-        </message>
-        <message>
-            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Noch nicht abgelassen; steigt {slope}: Wärme, oder Durchlass an einem Ventil.</translation>
-        </message>
-        <message>
-            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
-            <translation>Noch nicht bekannt: Anstieg zwischen {least} und {most} bei {pressure}; Trockeneis würde weiter bis zum Tripelpunkt steigen.</translation>
-        </message>
-        <message>
-            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Stickstoff: eine Standdruckprüfung, als solche beurteilt (siehe Auftrag oder Bericht); nichts hier sagt etwas über CO2.</translation>
-        </message>
-        <message>
-            <source>Not known: {fault}, so the hold proves nothing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Nicht bekannt: {fault}, der Halt beweist also nichts.</translation>
-        </message>
-        <message>
-            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
-        </message>
-        <message>
-            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
-            <translation>Von selbst ist sie nicht vor {time} verkocht; mit {power} W sanfter Wärme am tiefsten Punkt nicht vor {warmed}.</translation>
-        </message>
-        <message>
-            <source>{time} s without the rise of gas shut in</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>{time} s ohne den Anstieg eingeschlossenen Gases</translation>
-        </message>
-        <message>
-            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
-            <translation>Noch nicht bekannt: {time} unter dem Tripelpunkt; Trockeneis würde auf {triple} steigen und dort stehen.</translation>
-        </message>
-        <message>
-            <source>, with metal {drive} above the triple point</source>
-            <translation>, mit Metall {drive} über dem Tripelpunkt</translation>
-        </message>
-        <message>
-            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
-            <translation>Kein Trockeneis zu sehen: {time} bei {pressure}{given}, Anstieg höchstens {most}; Trockeneis gäbe mindestens {least}.</translation>
-        </message>
-        <message>
-            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
-            <translation>Trockeneis wurde gesehen und nichts zeigt, dass es weg ist: {pressure}, Anstieg {slope} (Schnee hat dort {snow}).</translation>
-        </message>
-        <message>
-            <source>Dry ice</source>
-            <translation>Trockeneis</translation>
-        </message>
-        <message>
-            <source>Dry ice, or flow past a closed valve</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Trockeneis, oder Durchlass an einem geschlossenen Ventil</translation>
-        </message>
-        <message>
-            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
-            <translation>{found}: unter dem Tripelpunkt bei {pressure} und nach {time} noch {slope} Anstieg; die Erwärmung des Metalls gibt höchstens {most} (Schnee hat dort {snow}).</translation>
-        </message>
-        <message>
-            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch nicht bekannt: der Halt hat gerade begonnen; der erste Anstieg ist in jedem Fall Gas, das sich erwärmt.</translation>
-        </message>
-        <message>
-            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
-            <translation>Nicht bekannt: der geschlossene Abschnitt verliert Druck ({slope}); ein Leck nach außen oder ein nicht ganz geschlossener Ablass kann Sieden verbergen. Nachweisen, dass der Ablass zu ist, und erneut halten.</translation>
-        </message>
-        <message>
-            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
-            <translation>Bis {pressure} weiter halten, bevor wieder abgelassen wird; milde Wärme am tiefen Punkt beschleunigt es.</translation>
-        </message>
-        <message>
-            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Bis {pressure} weiter halten: zwei Drücke unterscheiden Flüssigkeit von Durchlass an einem Ventil.</translation>
+            <source>margin</source>
+            <translation>Abstand</translation>
         </message>
         <message>
             <source>pressure</source>
             <translation>Druck</translation>
         </message>
+    </context>
+    <context>
+        <name>Start</name>
         <message>
-            <source>pressure above the triple point</source>
-            <translation>Druck über dem Tripelpunkt</translation>
+            <source>Open a recorded vent</source>
+            <translation>Aufzeichnung öffnen</translation>
         </message>
         <message>
-            <source>pressure above the stop pressure</source>
+            <source>A readings log, from this program or another logger.</source>
+            <translation>Messwerte aus diesem Programm oder einem anderen Logger.</translation>
+        </message>
+        <message>
+            <source>Try a sample</source>
+            <translation>Beispiel ansehen</translation>
+        </message>
+        <message>
+            <source>Simulated vents that ship with the program, replayed.</source>
+            <translation>Simulierte Vorgänge, die dem Programm beiliegen.</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Manometer verbinden</translation>
+        </message>
+        <message>
+            <source>Watch a live vent with prompts, and record it.</source>
+            <translation>Live mit Anweisungen verfolgen und aufzeichnen.</translation>
+        </message>
+        <message>
+            <source>Plan a vent</source>
+            <translation>Ablassen planen</translation>
+        </message>
+        <message>
+            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Druck über dem Stoppdruck</translation>
+            <translation>Füllung, Stoppdruck, Trockeneis, Raum und Zeit vorab.</translation>
         </message>
         <message>
-            <source>pressure rise</source>
-            <translation>Druckanstieg</translation>
+            <source>Practise</source>
+            <translation>Üben</translation>
         </message>
         <message>
-            <source>line temperature</source>
-            <translation>Rohrtemperatur</translation>
+            <source>Work the valve of a simulated section; alone or with a class.</source>
+            <translation>Das Ventil eines simulierten Abschnitts bedienen, allein oder im Unterricht.</translation>
         </message>
         <message>
-            <source>upper temperature</source>
-            <translation>obere Temperatur</translation>
+            <source>A job</source>
+            <translation>Ein Auftrag</translation>
         </message>
         <message>
-            <source>ambient temperature</source>
-            <translation>Umgebungstemperatur</translation>
+            <source>Step by step from the permit to the signed record.</source>
+            <translation>Schritt für Schritt vom Freigabeschein zum Protokoll.</translation>
         </message>
         <message>
-            <source>coldest clamp above the metal's minimum</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>kältester Anlegefühler über dem Minimum des Metalls</translation>
+            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
+            <translation>Neben Ihnen, während ein abgesperrter CO2-Abschnitt abgelassen wird: was noch drin ist, wie sicher, und was zu tun ist.</translation>
         </message>
         <message>
-            <source>lowest clamp above saturation</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>tiefster Anlegefühler über Sättigung</translation>
+            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
+            <translation>Es rät anhand von Messwerten. Es sagt nie, dass ein Abschnitt gefahrlos zu öffnen ist: Ihr Verfahren, Ihr Freigabeschein und das mechanische Manometer entscheiden.</translation>
         </message>
+    </context>
+    <context>
+        <name>Status</name>
         <message>
-            <source>CO2 in the air</source>
-            <translation>CO2 in der Luft</translation>
+            <source>recording; disk nearly full</source>
+            <translation>zeichnet auf; Platte fast voll</translation>
         </message>
         <message>
-            <source>gauge open to air off zero by</source>
-            <translation>Nullabweichung des Manometers an der Luft</translation>
+            <source>recording: {lines} lines</source>
+            <translation>Aufzeichnung: {lines} Zeilen</translation>
         </message>
         <message>
-            <source>vacuum</source>
-            <translation>Vakuum</translation>
+            <source>NO SOUND</source>
+            <translation>KEIN TON</translation>
         </message>
         <message>
-            <source>hold running</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Halt läuft</translation>
+            <source>recording</source>
+            <translation>zeichnet auf</translation>
         </message>
         <message>
-            <source>latest holds in a row that show vapour only</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>letzte Halte nacheinander, die nur Dampf zeigen</translation>
-        </message>
-        <message>
-            <source>latest low hold rules dry ice out</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>letzter Halt bei niedrigem Druck schließt Trockeneis aus</translation>
-        </message>
-        <message>
-            <source>standing-pressure test says tight</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Standdruckprüfung sagt dicht</translation>
-        </message>
-        <message>
-            <source>vacuum-rise test says tight and dry</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
-            <translation>Vakuumanstiegsprüfung sagt dicht und trocken</translation>
-        </message>
-        <message>
-            <source>, steady for {time}</source>
-            <translation>, {time} lang stetig</translation>
-        </message>
-        <message>
-            <source>at least {value}</source>
-            <translation>mindestens {value}</translation>
-        </message>
-        <message>
-            <source>at most {value}</source>
-            <translation>höchstens {value}</translation>
-        </message>
-        <message>
-            <source>{low} and {high}</source>
-            <translation>{low} und {high}</translation>
-        </message>
-        <message>
-            <source>write down: {what}</source>
-            <translation>aufschreiben: {what}</translation>
-        </message>
-        <message>
-            <source>still shut on the isolation list: {valves}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>auf der Absperrliste noch geschlossen: {valves}</translation>
-        </message>
-        <message>
-            <source>the isolation list is empty: name each valve</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>die Absperrliste ist leer: jedes Ventil nennen</translation>
-        </message>
-        <message>
-            <source>Simulated readings: this job is practice and can't be signed.</source>
-            <translation>Simulierte Messwerte: dieser Auftrag ist Übung und kann nicht unterschrieben werden.</translation>
-        </message>
-        <message>
-            <source>give the name of the person who does this</source>
-            <translation>den Namen der Person angeben, die das tut</translation>
-        </message>
-        <message>
-            <source>too long: {most} characters at most</source>
-            <translation>zu lang: höchstens {most} Zeichen</translation>
-        </message>
-        <message>
-            <source>that confirmation belongs to a later step</source>
-            <translation>diese Bestätigung gehört zu einem späteren Schritt</translation>
-        </message>
-        <message>
-            <source>write something, or leave the entry alone</source>
-            <translation>etwas eintragen, oder das Feld lassen</translation>
-        </message>
-        <message>
-            <source>name the valve</source>
-            <translation>das Ventil nennen</translation>
-        </message>
-        <message>
-            <source>{quantity}: must come from readings here</source>
-            <translation>{quantity}: muss hier aus Messwerten kommen</translation>
-        </message>
-        <message>
-            <source>{value} does not meet: {condition}</source>
-            <translation>{value} erfüllt nicht: {condition}</translation>
-        </message>
-        <message>
-            <source>the job has ended; nothing is left to do</source>
-            <translation>der Auftrag ist beendet; es ist nichts mehr zu tun</translation>
-        </message>
-        <message>
-            <source>not yet: {lacks}</source>
-            <translation>noch nicht: {lacks}</translation>
-        </message>
-        <message>
-            <source>the job has ended; nothing is left to skip</source>
-            <translation>der Auftrag ist beendet; es ist nichts mehr auszulassen</translation>
-        </message>
-        <message>
-            <source>'{step}' can't be skipped</source>
-            <translation>„{step}“ kann nicht ausgelassen werden</translation>
-        </message>
-        <message>
-            <source>write something</source>
-            <translation>etwas schreiben</translation>
-        </message>
-        <message>
-            <source>give a reason</source>
-            <translation>einen Grund angeben</translation>
-        </message>
-        <message>
-            <source>no venting yet: {lacks}</source>
-            <translation>noch nicht ablassen: {lacks}</translation>
-        </message>
-        <message>
-            <source>Close the vent until this is confirmed again.</source>
-            <translation>Ablass schließen, bis dies wieder bestätigt ist.</translation>
-        </message>
-        <message>
-            <source>Left out before the joint is broken: {steps}</source>
-            <translation>Vor dem Lösen der Verbindung ausgelassen: {steps}</translation>
-        </message>
-        <message>
-            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
-            <translation>Stoppdruck {kept}: {below} darunter mit Flüssigkeit darin, davon {triple} unter dem Tripelpunkt.</translation>
-        </message>
-        <message>
-            <source>kept</source>
-            <translation>gehalten</translation>
-        </message>
-        <message>
-            <source>NOT KEPT</source>
-            <translation>NICHT GEHALTEN</translation>
-        </message>
-        <message>
-            <source>Dry ice made: {mass} at most.</source>
-            <translation>Trockeneis gebildet: höchstens {mass}.</translation>
-        </message>
-        <message>
-            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
-            <translation>Am Ende darin: {left} Flüssigkeit und Trockeneis (zulässig {allowable}).</translation>
-        </message>
-        <message>
-            <source>CO2 vented: {mass} in {time}.</source>
-            <translation>CO2 abgelassen: {mass} in {time}.</translation>
-        </message>
-        <message>
-            <source>You said: {state}. That was {judged}.</source>
-            <translation>Sie sagten: {state}. Das war {judged}.</translation>
-        </message>
-        <message>
-            <source>right</source>
-            <translation>richtig</translation>
-        </message>
-        <message>
-            <source>WRONG</source>
-            <translation>FALSCH</translation>
-        </message>
-        <message>
-            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
-            <translation>GEFÄHRLICH: der Abschnitt wurde mit Flüssigkeit oder Trockeneis darin für leer gehalten.</translation>
-        </message>
-        <message>
-            <source>subcooled liquid</source>
-            <translation>voll Flüssigkeit</translation>
-        </message>
-        <message>
-            <source>two phase</source>
-            <translation>Flüssigkeit und Dampf</translation>
-        </message>
-        <message>
-            <source>vapor only</source>
-            <translation>nur Dampf</translation>
-        </message>
-        <message>
-            <source>solid present</source>
-            <translation>Trockeneis</translation>
-        </message>
-        <message>
-            <source>undetermined</source>
-            <translation>nicht bestimmt</translation>
-        </message>
-        <message>
-            <source>readings come {time} late</source>
-            <translation>Messwerte kommen {time} zu spät</translation>
-        </message>
-        <message>
-            <source>this program has a fault; use the mechanical gauge</source>
-            <translation>dieses Programm hat einen Fehler; das mechanische Manometer benutzen</translation>
-        </message>
-        <message>
-            <source>more data than can be shown in time: {rows} rows were passed over</source>
-            <translation>mehr Daten, als rechtzeitig gezeigt werden können: {rows} Zeilen übergangen</translation>
-        </message>
-        <message>
-            <source>source lost: {reason}</source>
-            <translation>Quelle verloren: {reason}</translation>
-        </message>
-        <message>
-            <source>source back: {label}</source>
-            <translation>Quelle wieder da: {label}</translation>
-        </message>
-        <message>
-            <source>cut short by another program</source>
-            <translation>von einem anderen Programm gekürzt</translation>
-        </message>
-        <message>
-            <source>replaced by another file</source>
-            <translation>durch eine andere Datei ersetzt</translation>
-        </message>
-        <message>
-            <source>not open</source>
-            <translation>nicht offen</translation>
-        </message>
-        <message>
-            <source>disconnected</source>
-            <translation>getrennt</translation>
-        </message>
-        <message>
-            <source>no answer ({wrong})</source>
-            <translation>keine Antwort ({wrong})</translation>
-        </message>
-        <message>
-            <source>no answer</source>
-            <translation>keine Antwort</translation>
-        </message>
-        <message>
-            <source>disconnected ({error})</source>
-            <translation>getrennt ({error})</translation>
-        </message>
-        <message>
-            <source>{label}: {what}; check the cable, the program keeps trying</source>
-            <translation>{label}: {what}; Kabel prüfen, das Programm versucht es weiter</translation>
-        </message>
-        <message>
-            <source>not connected</source>
-            <translation>nicht verbunden</translation>
-        </message>
-        <message>
-            <source>the server closed the connection</source>
-            <translation>der Server hat die Verbindung geschlossen</translation>
-        </message>
-        <message>
-            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
-            <translation>Trockeneis: der Druck fiel bis zum Tripelpunkt und steht dort ({freezing}): der Ablass ist offen, und Flüssigkeit gefriert. Offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
-        </message>
-        <message>
-            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
-            <translation>Temperatur {change} erklärt {effect}; Verlust {loss} über {time}</translation>
-        </message>
-        <message>
-            <source>{loss} ({lower} to {upper}, 95 %)</source>
-            <translation>{loss} ({lower} bis {upper}, 95 %)</translation>
-        </message>
-        <message>
-            <source>Can't tell yet: {seen}, {limit} allowed.</source>
-            <translation>Noch nicht zu sagen: {seen}, {limit} zulässig.</translation>
-        </message>
-        <message>
-            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Länger halten: die Grenze wird mit der Zeit enger; ruhigere Temperatur hilft.</translation>
-        </message>
-        <message>
-            <source>{loss} without bounds</source>
-            <translation>{loss} ohne Grenzen</translation>
-        </message>
-        <message>
-            <source>fewer than 10 readings</source>
-            <translation>weniger als 10 Messwerte</translation>
-        </message>
-        <message>
-            <source>Record pressure and clamp.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Druck und Anlegefühler aufzeichnen.</translation>
-        </message>
-        <message>
-            <source>no clamp reading beside every pressure: the temperature can't be told from a leak</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>nicht neben jedem Druck ein Anlegefühlerwert: Temperatur und Leck sind nicht zu trennen</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the section, in the shade, and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Einen Anlegefühler im Schatten an den Abschnitt setzen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
-            <translation>kein Prüfdruck, oder er ist weg: weniger als 0,5 bar über der Luft</translation>
-        </message>
-        <message>
-            <source>Raise the pressure and hold again.</source>
-            <translation>Den Druck erhöhen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
-            <translation>Der Druck wandert zu langsam, um in {time} einen Verlust einzugrenzen.</translation>
-        </message>
-        <message>
-            <source>Hold longer.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Länger halten.</translation>
-        </message>
-        <message>
-            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
-            <translation>Noch nicht beruhigt: der Verlust ist in beiden Hälften nicht gleich; {seen}.</translation>
-        </message>
-        <message>
-            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
-            <translation>Warten, bis die Füllwärme weg ist und keine Sonne auf das Rohr scheint.</translation>
-        </message>
-        <message>
-            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Der Druck steigt mehr, als die Temperatur erklärt: {seen}. Gas strömt durch ein Ventil ein, oder der Anlegefühler zeigt nicht das Gas; ein Zufluss verbirgt ein Leck.</translation>
-        </message>
-        <message>
-            <source>Shut off the supply or double block, move the clamp, hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Den Zulauf absperren oder doppelt absperren, den Anlegefühler versetzen, erneut halten.</translation>
-        </message>
-        <message>
-            <source>Leaking: {seen}, {limit} allowed.</source>
-            <translation>Undicht: {seen}, {limit} zulässig.</translation>
-        </message>
-        <message>
-            <source>Find the leak, mend, repeat.</source>
-            <translation>Das Leck suchen, beheben, wiederholen.</translation>
-        </message>
-        <message>
-            <source>Tight within the limit: {seen}, {limit} allowed.</source>
-            <translation>Dicht innerhalb der Grenze: {seen}, {limit} zulässig.</translation>
-        </message>
-        <message>
-            <source>Not known: {why}.</source>
-            <translation>Nicht bekannt: {why}.</translation>
-        </message>
-        <message>
-            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
-            <translation>der Druck hat sich nie bewegt: so eine Kurve gibt auch ein geschlossenes Manometerventil</translation>
-        </message>
-        <message>
-            <source>Bleed a little, see the gauge follow, and hold again.</source>
-            <translation>Ein wenig entlüften, sehen, dass das Manometer folgt, und erneut halten.</translation>
-        </message>
-        <message>
-            <source>Test within that range.</source>
-            <translation>Innerhalb dieses Bereichs prüfen.</translation>
-        </message>
-        <message>
-            <source>So far no loss above what is allowed, but only for {time}.</source>
-            <translation>Bisher kein Verlust über dem Zulässigen, aber erst seit {time}.</translation>
-        </message>
-        <message>
-            <source>Hold at least {time} more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch mindestens {time} halten.</translation>
-        </message>
-        <message>
-            <source>{begin} to {end} in {time}</source>
-            <translation>{begin} bis {end} in {time}</translation>
-        </message>
-        <message>
-            <source>{micron} micron ({pascal}, {millibar})</source>
-            <translation>{micron} Mikron ({pascal}, {millibar})</translation>
-        </message>
-        <message>
-            <source>{rate} micron/min ({lower} to {upper})</source>
-            <translation>{rate} Mikron/min ({lower} bis {upper})</translation>
-        </message>
-        <message>
-            <source>Too few independent readings to judge: {course}.</source>
-            <translation>Zu wenige unabhängige Messwerte für ein Urteil: {course}.</translation>
-        </message>
-        <message>
-            <source>Hold {time} more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch {time} halten.</translation>
-        </message>
-        <message>
-            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
-            <translation>Grenze eingehalten: {course}, {limit} zulässig; später Anstieg {rate}; Wasser auf diesem Metall ginge bis {water}.</translation>
-        </message>
-        <message>
-            <source>{rate} micron/min without bounds</source>
-            <translation>{rate} Mikron/min ohne Grenzen</translation>
-        </message>
-        <message>
-            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
-            <translation>Das Vakuummeter hat sich nie bewegt: {course}; ein abgesperrtes sieht genauso aus.</translation>
-        </message>
-        <message>
-            <source>Let the gauge see the pump once, then hold again.</source>
-            <translation>Das Vakuummeter einmal die Pumpe sehen lassen, dann erneut halten.</translation>
-        </message>
-        <message>
-            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
-            <translation>Der Druck fällt: {course}. Die Pumpe ist nicht abgesperrt, oder Vakuummeter oder Metall kühlt ab.</translation>
-        </message>
-        <message>
-            <source>Shut the valve to the pump and begin again.</source>
-            <translation>Das Ventil zur Pumpe schließen und neu beginnen.</translation>
-        </message>
-        <message>
-            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
-            <translation>Feuchte: {course}, wird nahe dem Wasserdampfdruck des kältesten Metalls flach, {water} bei {coldest} (ein Hitzdraht-Vakuummeter zeigt bis zum Doppelten).</translation>
-        </message>
-        <message>
-            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
-            <translation>Das Metall erwärmen, mit trockenem Stickstoff spülen, erneut evakuieren.</translation>
-        </message>
-        <message>
-            <source>Leak: {course}, straight at {rate} and no bend.</source>
-            <translation>Leck: {course}, gerade mit {rate} und ohne Biegung.</translation>
-        </message>
-        <message>
-            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
-            <translation>Mit Stickstoffdruck suchen; zuerst Schläuche und Pumpenventil ansehen.</translation>
-        </message>
-        <message>
-            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
-            <translation>auf so kaltem Metall ist das Trockeneis oder CO2 aus Öl oder Sieb, nicht Wasser</translation>
-        </message>
-        <message>
-            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
-            <translation>nicht der Wasserdampfdruck des Metalls: Ausgasen, Öl oder restliches CO2</translation>
-        </message>
-        <message>
-            <source>without the metal's temperature moisture can't be ruled out</source>
-            <translation>ohne die Temperatur des Metalls ist Feuchte nicht auszuschließen</translation>
-        </message>
-        <message>
-            <source>Levels too high: {course}; {what}.</source>
-            <translation>Wird zu hoch flach: {course}; {what}.</translation>
-        </message>
-        <message>
-            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
-            <translation>Erneut evakuieren; ein kleinerer Anstieg beim zweiten Mal bestätigt Ausgasen.</translation>
-        </message>
-        <message>
-            <source>The rise began at {begin}, above {limit}.</source>
-            <translation>Der Anstieg begann bei {begin}, über {limit}.</translation>
-        </message>
-        <message>
-            <source>Evacuate further, then shut the pump off.</source>
-            <translation>Weiter evakuieren, dann die Pumpe absperren.</translation>
-        </message>
-        <message>
-            <source>So far {course}.</source>
-            <translation>Bisher {course}.</translation>
-        </message>
-        <message>
-            <source>Above {limit}: {course}, and the curve is still bending.</source>
-            <translation>Über {limit}: {course}, und die Kurve biegt sich noch.</translation>
-        </message>
-        <message>
-            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Länger halten: gerade weiter ist ein Leck, flach werden ist Feuchte oder Ausgasen.</translation>
-        </message>
-        <message>
-            <source>Below {limit}, but still rising at {rate}: {course}.</source>
-            <translation>Unter {limit}, aber steigt noch mit {rate}: {course}.</translation>
-        </message>
-        <message>
-            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Länger halten: gerade weiter ist ein Leck, flach werden ist Ausgasen.</translation>
-        </message>
-        <message>
-            <source>The limit is kept ({course}), but without the metal's temperature dry is not shown.</source>
-            <translation>Die Grenze ist eingehalten ({course}), aber ohne die Temperatur des Metalls ist trocken nicht gezeigt.</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the coldest metal or give its temperature.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Einen Anlegefühler an das kälteste Metall setzen oder seine Temperatur angeben.</translation>
-        </message>
-        <message>
-            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
-            <translation>Die Grenze ist eingehalten ({course}), aber Eis auf Metall von {coldest} hat nur {water}: nicht trocken gezeigt.</translation>
-        </message>
-        <message>
-            <source>Warm the metal and repeat.</source>
-            <translation>Das Metall erwärmen und wiederholen.</translation>
-        </message>
-        <message>
-            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
-            <translation>Nicht bekannt: weniger als 20 Vakuumwerte seit dem Absperren der Pumpe.</translation>
-        </message>
-        <message>
-            <source>Record the vacuum gauge for the whole test.</source>
-            <translation>Das Vakuummeter während der ganzen Prüfung aufzeichnen.</translation>
+            <source>NOT RECORDING</source>
+            <translation>KEINE AUFZEICHNUNG</translation>
         </message>
     </context>
     <context>
@@ -3025,7 +3508,7 @@
             <translation>Absprechen, wer das Manometer beobachtet, wer das Ventil bedient, den Fluchtweg und die Handzeichen.</translation>
         </message>
         <message>
-            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can't see them. Plan a bleed for each.</source>
+            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can&apos;t see them. Plan a bleed for each.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
             <translation>Hohlräume und Taschen an Rückschlagventilen sind eigene eingeschlossene Volumen: das Manometer sieht sie nicht. Für jedes eine Entlüftung einplanen.</translation>
         </message>
@@ -3096,7 +3579,7 @@
             <translation>Jedes Ventil der Absperrliste ist geschlossen, gesperrt und beschildert</translation>
         </message>
         <message>
-            <source>The section's relief path is not isolated with the section</source>
+            <source>The section&apos;s relief path is not isolated with the section</source>
             <translation>Der Entlastungsweg des Abschnitts ist nicht mit dem Abschnitt abgesperrt</translation>
         </message>
         <message>
@@ -3200,7 +3683,7 @@
             <translation>Das Manometer einmal zur Luft öffnen, notieren, was es zeigt, Höhe oder Barometerstand angeben.</translation>
         </message>
         <message>
-            <source>Purge the hose with the section's own vapour and see both gauges move when the valve is cracked.</source>
+            <source>Purge the hose with the section&apos;s own vapour and see both gauges move when the valve is cracked.</source>
             <translation>Den Schlauch mit dem eigenen Dampf des Abschnitts spülen und sehen, dass sich beide Manometer bewegen, wenn das Ventil kurz geöffnet wird.</translation>
         </message>
         <message>
@@ -3220,7 +3703,7 @@
             <translation>Eine Kupplung mit Rückschlagventil wird zum Pfropfen.</translation>
         </message>
         <message>
-            <source>The gauge's own valve is shut: a perfectly quiet trace that means nothing.</source>
+            <source>The gauge&apos;s own valve is shut: a perfectly quiet trace that means nothing.</source>
             <translation>Das eigene Ventil des Manometers ist zu: eine völlig ruhige Kurve, die nichts bedeutet.</translation>
         </message>
         <message>
@@ -3316,12 +3799,12 @@
             <translation>Ein Trocknereinsatz hält Flüssigkeit zurück, Öl gibt eine Stunde lang Gas ab.</translation>
         </message>
         <message>
-            <source>Liquid is still there or the holds can't show that it is gone: warm the low points, or look for a passing valve.</source>
+            <source>Liquid is still there or the holds can&apos;t show that it is gone: warm the low points, or look for a passing valve.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Es ist noch Flüssigkeit da, oder die Halte können nicht zeigen, dass sie weg ist: die tiefen Punkte erwärmen, oder ein Ventil mit Durchlass suchen.</translation>
         </message>
         <message>
-            <source>The metal is as cold as the liquid would be: such a hold can't show liquid. Warm it.</source>
+            <source>The metal is as cold as the liquid would be: such a hold can&apos;t show liquid. Warm it.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Das Metall ist so kalt, wie die Flüssigkeit wäre: so ein Halt kann Flüssigkeit nicht zeigen. Erwärmen.</translation>
         </message>
@@ -3496,7 +3979,7 @@
             <translation>Die Verbindung lösen</translation>
         </message>
         <message>
-            <source>Stand beside the cover's axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
+            <source>Stand beside the cover&apos;s axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
             <translation>Neben der Achse des Deckels stehen. Die fernen Schrauben zuerst lockern, die Verbindung anlösen, warten, zwei Schrauben daran lassen, bis sie lose ist.</translation>
         </message>
         <message>
@@ -3786,594 +4269,205 @@
         </message>
     </context>
     <context>
-        <name>Exercises</name>
+        <name>Text</name>
         <message>
-            <source>Vapour only, warm metal</source>
-            <translation>Nur Dampf, warmes Metall</translation>
+            <source>STALE</source>
+            <translation>VERALTET</translation>
         </message>
         <message>
-            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
+            <translation>Ablass geschlossen lassen und das mechanische Manometer ablesen, bis Messwerte kommen.</translation>
+        </message>
+        <message>
+            <source>No reading yet</source>
+            <translation>Noch kein Messwert</translation>
+        </message>
+        <message>
+            <source>above the triple point</source>
+            <translation>über dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
+            <translation>Ablass schließen und das mechanische Manometer ablesen; steigt es, ablassen. Nichts vorher Gezeigtes gilt noch.</translation>
+        </message>
+        <message>
+            <source>No reading for {age} s.</source>
+            <translation>Seit {age} s kein Messwert.</translation>
+        </message>
+        <message>
+            <source>Inside: unknown while there are no readings</source>
+            <translation>Inhalt: unbekannt, solange Messwerte fehlen</translation>
+        </message>
+        <message>
+            <source>AT the triple point</source>
+            <translation>AM Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>BELOW the triple point</source>
+            <translation>UNTER dem Tripelpunkt</translation>
+        </message>
+        <message>
+            <source>gauge · {gap} above stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Filterabschnitt S-1, 10 Liter, blanker Stahl, seit dem Morgen abgesperrt. Das Metall ist rund 50 K wärmer als CO2 beim Stoppdruck. Bis zum Stoppdruck ablassen, schließen, beobachten.</translation>
+            <translation>Manometer · {gap} über Stopp {stop}</translation>
         </message>
         <message>
-            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
-            <translation>Wie schnell der Anstieg abklingt, und wie viel kleiner er beim zweiten Mal ist.</translation>
-        </message>
-        <message>
-            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Etwa ein halbes bar in der ersten Minute, dann flach; der zweite Halt steigt viel weniger.</translation>
-        </message>
-        <message>
-            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <source>gauge · {gap} below stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Es steigt, also ist Flüssigkeit da: lässt unnötig ab, oder tiefer als den Stoppdruck.</translation>
+            <translation>Manometer · {gap} unter Stopp {stop}</translation>
         </message>
         <message>
-            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
-            <translation>Was täte die Kurve in Minute 8, wenn eine Tasse Flüssigkeit übrig wäre? Mit Übung 2 vergleichen.</translation>
+            <source>stop pressure in {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Stoppdruck in {time}</translation>
         </message>
         <message>
-            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
-            <translation>Auf denselben Anfang ablassen und erneut halten: warmes Gas steigt kaum noch.</translation>
+            <source>line temperature not measured</source>
+            <translation>Rohrtemperatur nicht gemessen</translation>
         </message>
         <message>
-            <source>One per cent of liquid left</source>
-            <translation>Ein Prozent Flüssigkeit übrig</translation>
+            <source>line {temperature}</source>
+            <translation>Rohr {temperature}</translation>
         </message>
         <message>
-            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
-            <translation>Der Nachbar von Übung 1: dieselben 10 Liter blanker Stahl. Er hielt Flüssigkeit und wurde abgelassen; etwa ein Prozent seines Volumens ist noch Flüssigkeit, unten im Filter.</translation>
+            <source>vent valve: not known</source>
+            <translation>Ablassventil: unbekannt</translation>
         </message>
         <message>
-            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
-            <translation>Die erste Minute sieht aus wie Übung 1. Die Minuten 3 bis 8 nicht.</translation>
+            <source>vent valve: OPEN</source>
+            <translation>Ablassventil: OFFEN</translation>
         </message>
         <message>
-            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
-            <translation>Eine erste Minute wie Gas, dann ein stetiger Anstieg von Hunderten Millibar je Minute.</translation>
+            <source>vent valve: CLOSED</source>
+            <translation>Ablassventil: ZU</translation>
         </message>
         <message>
-            <source>The same first minute as exercise 1, so it is gas.</source>
-            <translation>Dieselbe erste Minute wie Übung 1, also Gas.</translation>
+            <source>rate not known</source>
+            <translation>Rate unbekannt</translation>
         </message>
         <message>
-            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
-            <translation>Ab welcher Minute ließ sich diese Kurve von Übung 1 unterscheiden? Warum nicht früher?</translation>
+            <source>steady</source>
+            <translation>gleichbleibend</translation>
         </message>
         <message>
-            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
-            <translation>Warten: die späte Steigung. Oder noch einmal ablassen: der Anstieg kommt genauso steil wieder.</translation>
+            <source>falling {rate}/min</source>
+            <translation>fällt {rate}/min</translation>
         </message>
         <message>
-            <source>Ten per cent of liquid left</source>
-            <translation>Zehn Prozent Flüssigkeit übrig</translation>
+            <source>rising {rate}/min</source>
+            <translation>steigt {rate}/min</translation>
         </message>
         <message>
-            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
-            <translation>Noch einmal derselbe Abschnitt, jetzt mit zehn Prozent seines Volumens flüssig: zehnmal so viel wie in Übung 2. Vorher festlegen, ehe die Kurve weitergeht: steigt es schneller oder langsamer?</translation>
+            <source>no reading yet</source>
+            <translation>noch kein Messwert</translation>
         </message>
         <message>
-            <source>The first minute, against exercise 2.</source>
-            <translation>Die erste Minute, gegen Übung 2.</translation>
+            <source>reading {age} min old</source>
+            <translation>Messwert {age} min alt</translation>
         </message>
         <message>
-            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
-            <translation>Eine langsamere erste Minute als mit einem Prozent: mehr Flüssigkeit muss warm werden.</translation>
+            <source>reading {age} s old</source>
+            <translation>Messwert {age} s alt</translation>
         </message>
         <message>
-            <source>Less rise, so less liquid.</source>
-            <translation>Weniger Anstieg, also weniger Flüssigkeit.</translation>
+            <source>at least {least}, no upper bound</source>
+            <translation>mindestens {least}, keine Obergrenze</translation>
         </message>
         <message>
-            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
-            <translation>Welcher Teil der Kurve sagt, wie viel Flüssigkeit übrig ist? (Keiner: nur, dass sie da ist.)</translation>
+            <source>no upper bound</source>
+            <translation>keine Obergrenze</translation>
         </message>
         <message>
-            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
-            <translation>Keiner am Druck allein: wiegen, oder ablassen und zählen, was kommt.</translation>
+            <source>share of the volume: no upper bound</source>
+            <translation>Anteil am Volumen: keine Obergrenze</translation>
         </message>
         <message>
-            <source>Liquid left, and all metal as cold as it</source>
-            <translation>Flüssigkeit übrig, und alles Metall so kalt wie sie</translation>
+            <source>How little liquid this hold could see is not known yet</source>
+            <translation>Wie wenig Flüssigkeit dieser Halt erkennen könnte, ist noch nicht bekannt</translation>
         </message>
         <message>
-            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
-            <translation>Ein gedämmter Abschnitt von 50 Litern nach langem, langsamem Ablassen an einem kalten Tag. Überall Reif. Das Manometer steht still.</translation>
+            <source>Before the vent: {time}</source>
+            <translation>Vor dem Ablassen: {time}</translation>
         </message>
         <message>
-            <source>How far the metal is above the saturation temperature of the pressure.</source>
-            <translation>Wie weit das Metall über der Sättigungstemperatur des Drucks liegt.</translation>
+            <source>{low} to {high} ({percent} %)</source>
+            <translation>{low} bis {high} ({percent} %)</translation>
         </message>
         <message>
-            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
-            <translation>Fast kein Anstieg in zehn Minuten, mit Kilogramm Flüssigkeit darin.</translation>
+            <source>{best} ({low} to {high}, {percent} %)</source>
+            <translation>{best} ({low} bis {high}, {percent} %)</translation>
         </message>
         <message>
-            <source>Flat, so empty.</source>
-            <translation>Flach, also leer.</translation>
+            <source>{low} to {high} % of the volume</source>
+            <translation>{low} bis {high} % des Volumens</translation>
         </message>
         <message>
-            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
-            <translation>Welche Wärme hätte hier Flüssigkeit sieden lassen können? Was müsste warm sein?</translation>
-        </message>
-        <message>
-            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
-            <translation>Wärme an die tiefen Punkte bringen und erneut halten; bis dahin hat die Prüfung keine Aussagekraft.</translation>
-        </message>
-        <message>
-            <source>The supply valve leaks by</source>
-            <translation>Das Zulaufventil lässt durch</translation>
-        </message>
-        <message>
-            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>Filterabschnitt S-4. Niemand erwähnt, dass das Absperrventil im Zulauf einen Kratzer im Sitz hat: ein Zehntel Gramm je Sekunde kommt durch.</translation>
-        </message>
-        <message>
-            <source>Is the rise straight? Is it as steep at another pressure?</source>
-            <translation>Ist der Anstieg gerade? Ist er bei anderem Druck gleich steil?</translation>
-        </message>
-        <message>
-            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
-            <translation>Gerade von den ersten Minuten an, und von 9 bar g so steil wie von 5.</translation>
-        </message>
-        <message>
-            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
-            <translation>Siedende Flüssigkeit: lässt eine Stunde lang ab, während der Durchlass den Abschnitt füllt.</translation>
-        </message>
-        <message>
-            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
-            <translation>Was von Flüssigkeit und Durchlass wird bei höherem Druck langsamer, und warum?</translation>
-        </message>
-        <message>
-            <source>Hold at a second pressure; block and bleed the supply.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
-            <translation>Bei einem zweiten Druck halten; den Zulauf doppelt absperren und zwischenentlüften.</translation>
-        </message>
-        <message>
-            <source>Vented to 1 bar g with liquid left</source>
-            <translation>Mit Rest an Flüssigkeit auf 1 bar g abgelassen</translation>
-        </message>
-        <message>
-            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
-            <translation>Jemand hatte es eilig und ließ gleich bis 1 bar g ab. Dann wurde das Ventil geschlossen, und nun steigt der Druck und bleibt bei etwas über 4 bar g stehen.</translation>
-        </message>
-        <message>
-            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
-            <translation>Wo der Druck auf dem Weg hinab verweilt, und wo er auf dem Weg hinauf stehen bleibt.</translation>
-        </message>
-        <message>
-            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>Eine Stufe nahe 4,2 bar g in beiden Richtungen; sie bleibt eine Viertelstunde und länger.</translation>
-        </message>
-        <message>
-            <source>It has stabilised, so it is safe.</source>
-            <translation>Es hat sich stabilisiert, also ist es sicher.</translation>
-        </message>
-        <message>
-            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
-            <translation>Was hält den Druck auf einem Wert fest? Was geschieht, wenn das letzte Trockeneis geschmolzen ist?</translation>
-        </message>
-        <message>
-            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
-            <translation>Den Ruhedruck mit dem örtlichen Tripelpunkt vergleichen; warten, mit offener Ablassseite.</translation>
-        </message>
-        <message>
-            <source>Dry ice at zero on the gauge</source>
-            <translation>Trockeneis bei null am Manometer</translation>
-        </message>
-        <message>
-            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Das Manometer zeigt 0,0 bar g. Die Entlüftung war die ganze Nacht offen und wurde gerade geschlossen. Reif liegt am tiefen Punkt und sonst nirgends.</translation>
-        </message>
-        <message>
-            <source>The climb after closing, and the temperature of the low point.</source>
-            <translation>Der Anstieg nach dem Schließen, und die Temperatur des tiefen Punkts.</translation>
-        </message>
-        <message>
-            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
-            <translation>Von null steigt der Druck entlang der Sublimationslinie auf 4,2 bar g zu.</translation>
-        </message>
-        <message>
-            <source>Zero means empty: open it.</source>
-            <translation>Null heißt leer: öffnen.</translation>
-        </message>
-        <message>
-            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Welchen Druck hat Trockeneis bei -78 °C? Was zeigte das Manometer, wenn die Entlüftung offen bliebe?</translation>
-        </message>
-        <message>
-            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Die Entlüftung schließen und einige Minuten beobachten; am tiefen Punkt nach Reif fühlen.</translation>
-        </message>
-        <message>
-            <source>The gauge is shut off</source>
-            <translation>Das Manometer ist abgesperrt</translation>
-        </message>
-        <message>
-            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
-            <translation>Das Ventil am Manometerschlauch wurde zugestoßen, während der Ablass geschlossen war. Im Abschnitt ist noch Flüssigkeit.</translation>
-        </message>
-        <message>
-            <source>The noise of the reading; what a short mini-vent does to it.</source>
-            <translation>Das Rauschen des Messwerts; was ein kurzes Ablassen mit ihm macht.</translation>
-        </message>
-        <message>
-            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
-            <translation>Eine Kurve ohne jede Bewegung, nicht einmal Rauschen; ein kurzes Ablassen bewegt sie nicht.</translation>
-        </message>
-        <message>
-            <source>A perfect hold.</source>
+            <source>Inside: no hold yet</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ein perfekter Halt.</translation>
+            <translation>Inhalt: noch kein Halt</translation>
         </message>
         <message>
-            <source>What does a real gauge on a real section never do?</source>
-            <translation>Was tut ein echtes Manometer an einem echten Abschnitt nie?</translation>
+            <source>Inside: {state}</source>
+            <translation>Inhalt: {state}</translation>
         </message>
         <message>
-            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
-            <translation>Den Ablass zwei Sekunden öffnen: ein Manometer, das den Abschnitt sieht, bewegt sich.</translation>
+            <source>Liquid: {amount}</source>
+            <translation>Flüssigkeit: {amount}</translation>
         </message>
         <message>
-            <source>An oil-rich strainer</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
-            <translation>Ein ölreicher Filter</translation>
+            <source>Dry ice: {amount}</source>
+            <translation>Trockeneis: {amount}</translation>
         </message>
         <message>
-            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
-            <translation>Abschnitt S-8 liegt tief hinter einem Ölfang, der nie geleert wurde. Die Flüssigkeit ist weg, aber das Öl im Filter hält noch CO2.</translation>
-        </message>
-        <message>
-            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <source>This hold could see {least} or more</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ein langsamer gebogener Ausläufer, und wie er von Halt zu Halt schrumpft.</translation>
+            <translation>Dieser Halt sieht ab {least}</translation>
         </message>
         <message>
-            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
-            <translation>Ein Ausläufer, der sich biegt, weit unter Sättigung, und nach jedem Ablassen kleiner.</translation>
-        </message>
-        <message>
-            <source>Liquid is still there. Or: the supply valve leaks.</source>
-            <translation>Es ist noch Flüssigkeit da. Oder: das Zulaufventil lässt durch.</translation>
-        </message>
-        <message>
-            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
-            <translation>Was von Flüssigkeit, Durchlass und Öl gibt jedes Mal weniger? Warum ist es noch nicht klar?</translation>
-        </message>
-        <message>
-            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <source>Hold {number}: {time}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Noch einmal ablassen und halten: eine Quelle, die versiegt, ist weder Flüssigkeit noch Durchlass.</translation>
+            <translation>Halt {number}: {time}</translation>
         </message>
         <message>
-            <source>A gauge that reads high, at 2000 m</source>
-            <translation>Ein Manometer, das zu viel zeigt, in 2000 m Höhe</translation>
+            <source>{time} left at least</source>
+            <translation>noch mindestens {time}</translation>
         </message>
         <message>
-            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
-            <translation>Eine Anlage in den Bergen auf 2000 m. Das Manometer zeigt 0,3 bar zu viel, niemand hat seine Null geprüft, und die Karte an der Wand gilt für Meereshöhe: Stopp bei 5,2 bar g.</translation>
+            <source>Inside: hidden</source>
+            <translation>Inhalt: verborgen</translation>
         </message>
+    </context>
+    <context>
+        <name>Tour</name>
         <message>
-            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
-            <translation>Der wahre Abstand zum Tripelpunkt, wenn das Manometer 5,2 bar g zeigt.</translation>
+            <source>The band on top says what to do now, and under it why.</source>
+            <translation>Das Band oben sagt, was jetzt zu tun ist, und darunter warum.</translation>
         </message>
         <message>
-            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
-            <translation>Das Manometer zeigt 5,2 bar g; der Abschnitt liegt nur ein halbes bar über dem Tripelpunkt.</translation>
+            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
+            <translation>Erste Zahl: Abstand über dem Tripelpunkt. Darunter wird Flüssigkeit zu Trockeneis.</translation>
         </message>
         <message>
-            <source>I have a full bar of margin.</source>
-            <translation>Ich habe ein ganzes bar Abstand.</translation>
+            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Zweite Zahl: das Manometer. Darunter: wie weit bis zum Stoppdruck.</translation>
         </message>
         <message>
-            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
-            <translation>Wo liegt der Tripelpunkt auf einem Manometer in 2000 m Höhe? (4,39 bar g, nicht 4,17.)</translation>
+            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Die Kurve: Halte sind schattiert; N springt zum nächsten Ereignis.</translation>
         </message>
         <message>
-            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
-            <translation>Das Manometer zur Luft öffnen und seine Null ablesen; die Höhe vor dem Ablassen angeben.</translation>
+            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
+            <translation>Die Zeichnung: voll ist sicher Flüssigkeit, schraffiert möglich, ? unbekannt.</translation>
         </message>
         <message>
-            <source>Vacuum on a wet section</source>
-            <translation>Vakuum an einem feuchten Abschnitt</translation>
+            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
+            <translation>V wechselt die Bilder, F1 erklärt die Anweisung, M hat alles andere.</translation>
         </message>
         <message>
-            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
-            <translation>Der Kern wurde im Regen gewechselt. Die Pumpe läuft, das Vakuummeter fällt nicht weiter; die Pumpe wird abgestellt und es steigt.</translation>
-        </message>
-        <message>
-            <source>Where the pressure bends and comes to rest, and what the metal's temperature says to it.</source>
-            <translation>Wo der Druck abbiegt und stehen bleibt, und was die Temperatur des Metalls dazu sagt.</translation>
-        </message>
-        <message>
-            <source>It rests near the saturation pressure of water at the metal's temperature: 10 to 20 mbar.</source>
-            <translation>Er bleibt nahe dem Sättigungsdruck von Wasser bei der Temperatur des Metalls stehen: 10 bis 20 mbar.</translation>
-        </message>
-        <message>
-            <source>There is a leak: looks for it for an hour.</source>
-            <translation>Da ist ein Leck: sucht eine Stunde danach.</translation>
-        </message>
-        <message>
-            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
-            <translation>Was tut ein Leck, was Wasser nicht tut? (Es geht in gerader Linie weiter.)</translation>
-        </message>
-        <message>
-            <source>Warm the section: water rises with it; a leak does not care.</source>
-            <translation>Den Abschnitt erwärmen: Wasser steigt mit; ein Leck kümmert das nicht.</translation>
-        </message>
-        <message>
-            <source>Nitrogen standing test in the sun</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Standprüfung mit Stickstoff in der Sonne</translation>
-        </message>
-        <message>
-            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Der Abschnitt steht für seine Standdruckprüfung unter Stickstoff bei 50 bar g. Er wurde am kühlen Morgen gefüllt; jetzt scheint die Sonne darauf.</translation>
-        </message>
-        <message>
-            <source>Pressure and temperature together.</source>
-            <translation>Druck und Temperatur zusammen.</translation>
-        </message>
-        <message>
-            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
-            <translation>Zwei bar mehr in einer Stunde, ohne dass Gas dazukam: das Metall ist um zehn Kelvin wärmer.</translation>
-        </message>
-        <message>
-            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
-            <translation>Der Zulauf lässt durch. Oder, wenn es kühlt: der Abschnitt leckt.</translation>
-        </message>
-        <message>
-            <source>What is left of the rise when it is corrected for temperature?</source>
-            <translation>Was bleibt vom Anstieg, wenn er auf die Temperatur berichtigt ist?</translation>
-        </message>
-        <message>
-            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
-            <translation>Mit der Gastemperatur und einem Realgasfaktor berichtigen; auf den Abend warten.</translation>
-        </message>
-        <message>
-            <source>The vent valve leaks out</source>
-            <translation>Das Ablassventil lässt nach außen durch</translation>
-        </message>
-        <message>
-            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
-            <translation>Gedämmter Abschnitt S-5 mit Kilogramm Flüssigkeit. Das Ablassventil ist zu, aber ein Korn liegt auf dem Sitz: was siedet, entweicht dort.</translation>
-        </message>
-        <message>
-            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
-            <translation>Reif und Geräusch am Austritt, während das Manometer still steht.</translation>
-        </message>
-        <message>
-            <source>A quiet gauge: what leaks out is what boils off.</source>
-            <translation>Ein ruhiges Manometer: was hinausleckt, ist, was siedet.</translation>
-        </message>
-        <message>
-            <source>Quiet, so empty.</source>
-            <translation>Ruhig, also leer.</translation>
-        </message>
-        <message>
-            <source>What are the two ways for a gauge to stand still above liquid?</source>
-            <translation>Auf welche zwei Arten kann ein Manometer über Flüssigkeit still stehen?</translation>
-        </message>
-        <message>
-            <source>Test the outlet for flow; cap it and hold again.</source>
-            <translation>Den Austritt auf Strömung prüfen; verschließen und erneut halten.</translation>
-        </message>
-        <message>
-            <source>Shut in liquid-full</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Voll Flüssigkeit abgesperrt</translation>
-        </message>
-        <message>
-            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
-            <translation>Beide Ventile von Abschnitt S-3 wurden auf Flüssigkeit geschlossen. Er ist zwei Kelvin wärmer, als die Flüssigkeit war. Sonst ist noch nichts geschehen.</translation>
-        </message>
-        <message>
-            <source>Bar per minute before the first vent, and what opening does.</source>
-            <translation>Bar je Minute vor dem ersten Ablassen, und was das Öffnen tut.</translation>
-        </message>
-        <message>
-            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
-            <translation>Das Manometer steigt um mehrere bar in der Minute; beim Öffnen fällt es sofort auf Sättigung.</translation>
-        </message>
-        <message>
-            <source>The supply valve leaks: looks for the leak first.</source>
-            <translation>Das Zulaufventil lässt durch: sucht zuerst das Leck.</translation>
-        </message>
-        <message>
-            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
-            <translation>Zehn bar für ein Kelvin: wie lange, bis das Sicherheitsventil öffnet?</translation>
-        </message>
-        <message>
-            <source>None: open the vent path at once.</source>
-            <translation>Keiner: den Ablassweg sofort öffnen.</translation>
-        </message>
-        <message>
-            <source>Air in the section</source>
-            <translation>Luft im Abschnitt</translation>
-        </message>
-        <message>
-            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
-            <translation>Abschnitt S-6 wurde letzte Woche geöffnet und schlecht evakuiert. Außer CO2 ist ein bar Luft darin, und Flüssigkeit.</translation>
-        </message>
-        <message>
-            <source>Pressure against the saturation pressure of the coldest metal.</source>
-            <translation>Druck gegen den Sättigungsdruck des kältesten Metalls.</translation>
-        </message>
-        <message>
-            <source>The gauge stands above the saturation pressure of the liquid's temperature.</source>
-            <translation>Das Manometer steht über dem Sättigungsdruck zur Temperatur der Flüssigkeit.</translation>
-        </message>
-        <message>
-            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Über Sättigung, also voll Flüssigkeit. Oder: unterkühlt, also kein Sieden zu fürchten.</translation>
-        </message>
-        <message>
-            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
-            <translation>Welches Zeichen von Flüssigkeit lässt Luft unberührt? (Die späte Steigung.)</translation>
-        </message>
-        <message>
-            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
-            <translation>Noch einmal ablassen und halten: Luft geht mit dem Dampf; Flüssigkeit nicht.</translation>
-        </message>
-        <message>
-            <source>Metal colder than the liquid</source>
-            <translation>Metall kälter als die Flüssigkeit</translation>
-        </message>
-        <message>
-            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
-            <translation>Vor einer Stunde wurde der Abschnitt zu tief abgelassen und rechtzeitig angehalten; seither kam wieder Flüssigkeit herein. Das Metall ist noch kälter als die Flüssigkeit.</translation>
-        </message>
-        <message>
-            <source>The delay: nothing happens at first.</source>
-            <translation>Die Verzögerung: zuerst geschieht nichts.</translation>
-        </message>
-        <message>
-            <source>Hardly a rise in the first minute or two, then it comes.</source>
-            <translation>Kaum ein Anstieg in den ersten ein, zwei Minuten, dann kommt er.</translation>
-        </message>
-        <message>
-            <source>A minute without a rise: empty.</source>
-            <translation>Eine Minute ohne Anstieg: leer.</translation>
-        </message>
-        <message>
-            <source>Where did the heat go in the first two minutes?</source>
-            <translation>Wohin ging die Wärme in den ersten zwei Minuten?</translation>
-        </message>
-        <message>
-            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
-            <translation>Länger halten; ein Anlegefühler am tiefen Punkt, der kälter als Sättigung ist, macht den Halt ungültig.</translation>
-        </message>
-        <message>
-            <source>Liquid through the drain: the hose plugs</source>
-            <translation>Flüssigkeit durch den Ablauf: der Schlauch verstopft</translation>
-        </message>
-        <message>
-            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
-            <translation>Der Ablassschlauch wurde an den tiefen Ablauf gesetzt, weil der näher war. Es kommt Flüssigkeit, und sie wird im Schlauch zu Schnee.</translation>
-        </message>
-        <message>
-            <source>The flow dies with the valve open; the pressure stays.</source>
-            <translation>Die Strömung stirbt bei offenem Ventil; der Druck bleibt.</translation>
-        </message>
-        <message>
-            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
-            <translation>Der Druck fällt nicht weiter, Dutzende bar über null, bei offenem Ventil.</translation>
-        </message>
-        <message>
-            <source>The flow has stopped, so it is empty.</source>
-            <translation>Die Strömung hat aufgehört, also ist es leer.</translation>
-        </message>
-        <message>
-            <source>On which side of the plug is the pressure? Where do you stand?</source>
-            <translation>Auf welcher Seite des Pfropfens ist der Druck? Wo stehen Sie?</translation>
-        </message>
-        <message>
-            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
-            <translation>Das Ventil offen lassen, Abstand halten, warten; von oben ablassen.</translation>
-        </message>
-        <message>
-            <source>dry metal c</source>
-            <translation>trockenes Metall °C</translation>
-        </message>
-        <message>
-            <source>wet metal c</source>
-            <translation>benetztes Metall °C</translation>
-        </message>
-        <message>
-            <source>liquid fraction</source>
-            <translation>Flüssigkeitsanteil</translation>
-        </message>
-        <message>
-            <source>nitrogen bar</source>
-            <translation>Stickstoff bar</translation>
-        </message>
-        <message>
-            <source>oil kg</source>
-            <translation>Öl kg</translation>
-        </message>
-        <message>
-            <source>solid kg</source>
-            <translation>Trockeneis kg</translation>
-        </message>
-        <message>
-            <source>water kg</source>
-            <translation>Wasser kg</translation>
-        </message>
-        <message>
-            <source>noise</source>
-            <translation>Rauschen</translation>
-        </message>
-        <message>
-            <source>step</source>
-            <translation>Auflösung</translation>
-        </message>
-        <message>
-            <source>stuck from s</source>
-            <translation>hängt ab s</translation>
-        </message>
-        <message>
-            <source>unit</source>
-            <translation>Einheit</translation>
-        </message>
-        <message>
-            <source>zero</source>
-            <translation>Null</translation>
-        </message>
-        <message>
-            <source>leak by g per s</source>
-            <translation>Durchlass g/s</translation>
-        </message>
-        <message>
-            <source>leak out bore mm</source>
-            <translation>Leck nach außen, Bohrung mm</translation>
-        </message>
-        <message>
-            <source>supply liquid</source>
-            <translation>Zulauf flüssig</translation>
-        </message>
-        <message>
-            <source>altitude</source>
-            <translation>Höhe angegeben</translation>
-        </message>
-        <message>
-            <source>insulated</source>
-            <translation>gedämmt</translation>
-        </message>
-        <message>
-            <source>volume l</source>
-            <translation>Volumen L</translation>
-        </message>
-        <message>
-            <source>altitude m</source>
-            <translation>Höhe m</translation>
-        </message>
-        <message>
-            <source>ambient c</source>
-            <translation>Umgebung °C</translation>
-        </message>
-        <message>
-            <source>pump l per min</source>
-            <translation>Pumpe L/min</translation>
-        </message>
-        <message>
-            <source>low point</source>
-            <translation>tiefer Punkt</translation>
-        </message>
-        <message>
-            <source>plugs</source>
-            <translation>verstopft</translation>
+            <source>If readings stop, the digits are struck through: close the vent.</source>
+            <translation>Bleiben Messwerte aus, sind die Ziffern durchgestrichen: Ablass schließen.</translation>
         </message>
     </context>
 </TS>

@@ -126,6 +126,10 @@
     <context>
         <name>Class</name>
         <message>
+            <source>Leave the class? This run and its score are lost.</source>
+            <translation>¿Salir de la práctica? Se pierden esta prueba y su puntuación.</translation>
+        </message>
+        <message>
             <source>Committed {said}. Space goes on.</source>
             <translation>Respuesta {said}. Espacio continúa.</translation>
         </message>
@@ -421,6 +425,14 @@
             <translation>Presión máxima, con unidad</translation>
         </message>
         <message>
+            <source>{field} (optional)</source>
+            <translation>{field} (opcional)</translation>
+        </message>
+        <message>
+            <source>e.g. {example}</source>
+            <translation>p. ej. {example}</translation>
+        </message>
+        <message>
             <source>Connect a gauge</source>
             <translation>Conectar un manómetro</translation>
         </message>
@@ -467,6 +479,1631 @@
         <message>
             <source>The test is over; test again</source>
             <translation>La prueba ha terminado; pruebe otra vez</translation>
+        </message>
+    </context>
+    <context>
+        <name>Core</name>
+        <message>
+            <source>No hold in the record: nothing shows what is inside.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ninguna espera en el registro: nada muestra qué hay dentro.</translation>
+        </message>
+        <message>
+            <source>Vapour only was shown, but no longer stands: {reason}</source>
+            <translation>Se mostró solo vapor, pero ya no vale: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge is at the top of its range</source>
+            <translation>el manómetro está al final de su rango</translation>
+        </message>
+        <message>
+            <source>the reading has not changed for {time}, though it used to show noise</source>
+            <translation>la lectura no cambia desde hace {time}, aunque antes mostraba ruido</translation>
+        </message>
+        <message>
+            <source>the reading jumped by {jump} with the vent closed</source>
+            <translation>la lectura saltó {jump} con el venteo cerrado</translation>
+        </message>
+        <message>
+            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
+            <translation>Sin veredicto: {fault}. Cierre el venteo y compare con el manómetro mecánico.</translation>
+        </message>
+        <message>
+            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrógeno, {now}. No lo toque; lo juzga la prueba de presión en reposo. El nitrógeno asfixia: ventile el lugar antes de abrir el tramo.</translation>
+        </message>
+        <message>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>El venteo está abierto y la presión se queda en {now}: un tapón de hielo seco, una válvula cerrada o un manómetro aislado. Cierre el venteo; fuera de la línea de manguera y tapa; sin llama, sin golpes.</translation>
+        </message>
+        <message>
+            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>{now} está por debajo del punto triple ({triple}) y no se excluyó líquido: se vuelve hielo seco. Cierre el venteo y espere.</translation>
+        </message>
+        <message>
+            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}: {above} sobre la presión de parada de {stop}. Vapor desde arriba, despacio.</translation>
+        </message>
+        <message>
+            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
+            <translation>{now}, encerrado. Con medidor, segunda persona, manguera, salida y protección en orden: ventee vapor desde arriba, despacio, hasta {stop}.</translation>
+        </message>
+        <message>
+            <source>The hold has begun: leave the vent shut and everything still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>La espera ha empezado: deje el venteo cerrado y no toque nada.</translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <translation>sin presión</translation>
+        </message>
+        <message>
+            <source>No reading has come yet; rely on the mechanical gauge.</source>
+            <translation>Aún no ha llegado ninguna lectura; fíese del manómetro mecánico.</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
+            <translation>Ya no llegan lecturas: cierre el venteo y lea el manómetro mecánico; si sube, ventee.</translation>
+        </message>
+        <message>
+            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
+            <translation>Encerrado a {now}, más de {limit}: el 90 % del menor entre ajuste de alivio, presión admisible y rango del manómetro.</translation>
+        </message>
+        <message>
+            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
+            <translation>La presión se queda en el punto triple ({now}) con el venteo abierto: el líquido se congela. Cierre el venteo; fuera de la línea de manguera y tapa; nunca golpee un tapón.</translation>
+        </message>
+        <message>
+            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
+            <translation>A {now} sin veredicto antes: puede haber nieve con el manómetro a cero. Deje abierto el lado venteado, deje que se caliente, fuera de la línea; un manómetro a cero no prueba nada.</translation>
+        </message>
+        <message>
+            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site&apos;s own procedure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>A {now} tras solo vapor. Abra ambas purgas y déjelas abiertas; medidor de CO2 en los puntos bajos; fuera de la línea de la tapa. Después, el procedimiento propio del sitio.</translation>
+        </message>
+        <message>
+            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
+            <translation>Cerca de 1 bar g ({now}): cierre y vigile una subida hasta {triple}, señal de hielo seco.</translation>
+        </message>
+        <message>
+            <source>Now {now}. On to zero.</source>
+            <translation>Ahora {now}. Siga a cero.</translation>
+        </message>
+        <message>
+            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
+            <translation>Ahora {now}. Pare cerca de 1 bar g y espere por hielo seco; si se queda cerca de {triple}, es hielo seco.</translation>
+        </message>
+        <message>
+            <source>, falling {fall} a minute</source>
+            <translation>, baja {fall} por minuto</translation>
+        </message>
+        <message>
+            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}{rate}; presión de parada {stop}, punto triple {triple}.</translation>
+        </message>
+        <message>
+            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>{now}. Una subida brusca significaría lleno de líquido; {time} para verlo.</translation>
+        </message>
+        <message>
+            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Abra ambas purgas y déjelas abiertas; fuera de la línea de la tapa.</translation>
+        </message>
+        <message>
+            <source>hold {number} starts</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>empieza la espera {number}</translation>
+        </message>
+        <message>
+            <source>no reading for more than {time}</source>
+            <translation>sin lectura durante más de {time}</translation>
+        </message>
+        <message>
+            <source>readings stopped</source>
+            <translation>las lecturas se detuvieron</translation>
+        </message>
+        <message>
+            <source>readings are back; a verdict starts from here</source>
+            <translation>vuelven las lecturas; el veredicto empieza desde aquí</translation>
+        </message>
+        <message>
+            <source>vapour only no longer stands: {why}</source>
+            <translation>solo vapor ya no vale: {why}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {why}; its evidence starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>espera {number}: {why}; su prueba empieza de nuevo</translation>
+        </message>
+        <message>
+            <source>check the gauge: {fault}</source>
+            <translation>revise el manómetro: {fault}</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards</source>
+            <translation>el reloj fue hacia atrás</translation>
+        </message>
+        <message>
+            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
+            <translation>sin lectura desde hace {time}: cierre el venteo y lea el manómetro mecánico</translation>
+        </message>
+        <message>
+            <source>Not known yet: {why}, so the hold&apos;s evidence starts anew.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún no se sabe: {why}; la prueba de la espera empieza de nuevo.</translation>
+        </message>
+        <message>
+            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
+            <translation>el metal a {now} está por debajo de su mínimo admisible de {least}: sin golpes y sin volver a presurizar hasta que se caliente</translation>
+        </message>
+        <message>
+            <source>below the local triple point with vapour only standing: watch for the shelf</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>por debajo del punto triple local con solo vapor vigente: vigile el escalón</translation>
+        </message>
+        <message>
+            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
+            <translation>ALARMA: por debajo del punto triple local antes de mostrarse solo vapor; el líquido que quede se vuelve hielo seco</translation>
+        </message>
+        <message>
+            <source>hold {number} ends: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>termina la espera {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espera {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point</source>
+            <translation>la presión se queda en el punto triple</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards; the hold starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>el reloj fue hacia atrás; la espera empieza de nuevo</translation>
+        </message>
+        <message>
+            <source>vent open</source>
+            <translation>venteo abierto</translation>
+        </message>
+        <message>
+            <source>vent open, found from the pressure</source>
+            <translation>venteo abierto, deducido de la presión</translation>
+        </message>
+        <message>
+            <source>vent closed</source>
+            <translation>venteo cerrado</translation>
+        </message>
+        <message>
+            <source>vent closed, found from the pressure</source>
+            <translation>venteo cerrado, deducido de la presión</translation>
+        </message>
+        <message>
+            <source>dry ice: {reason}</source>
+            <translation>hielo seco: {reason}</translation>
+        </message>
+        <message>
+            <source>dry ice shows</source>
+            <translation>se ve hielo seco</translation>
+        </message>
+        <message>
+            <source>line {line}: {reason}</source>
+            <translation>línea {line}: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge shows no value: {cell}</source>
+            <translation>el manómetro no muestra valor: {cell}</translation>
+        </message>
+        <message>
+            <source>the hold shows liquid</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>la espera muestra líquido</translation>
+        </message>
+        <message>
+            <source>the gauge was out of range</source>
+            <translation>el manómetro estaba fuera de rango</translation>
+        </message>
+        <message>
+            <source>flow into the section is suspected</source>
+            <translation>posible entrada de flujo al tramo</translation>
+        </message>
+        <message>
+            <source>the hold no longer shows it</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>la espera ya no lo muestra</translation>
+        </message>
+        <message>
+            <source>the two gauges differ by {difference}</source>
+            <translation>los dos manómetros difieren en {difference}</translation>
+        </message>
+        <message>
+            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
+            <translation>el venteo está abierto y la presión no baja: un tapón, o el manómetro está aislado</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
+            <translation>la presión se queda en el punto triple con el venteo abierto: el líquido se congela</translation>
+        </message>
+        <message>
+            <source>rising between {least} and {most}</source>
+            <translation>subida entre {least} y {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>Líquido: tras {time} la presión aún sube {slope} y {why}.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
+            <translation>Aún no se sabe: {between}; el líquido mantendría {least} o más{given}.</translation>
+        </message>
+        <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Siga esperando; si no se asienta, ventee hasta la presión de parada y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>the clamp is only {drive} from saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>la sonda de pinza está a solo {drive} de la saturación</translation>
+        </message>
+        <message>
+            <source>dry metal that warms gives at most {most}</source>
+            <translation>un metal seco que se calienta da como mucho {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>Líquido: {pressure} y una subida de {slope} es más de lo que alcanza un gas que se calienta desde {start} ({bound}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún no se sabe: {time} de espera; la primera subida es siempre gas que se calienta.</translation>
+        </message>
+        <message>
+            <source>Keep holding.</source>
+            <translation>Siga esperando.</translation>
+        </message>
+        <message>
+            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
+            <translation>No se sabe: la lectura no se ha movido desde que se cerró el venteo; un manómetro aislado se ve igual. Abra un poco el venteo y vea si responde.</translation>
+        </message>
+        <message>
+            <source>Crack the vent and see the gauge answer.</source>
+            <translation>Abra un poco el venteo y vea si el manómetro responde.</translation>
+        </message>
+        <message>
+            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
+            <translation>No se sabe: {pressure} está demasiado cerca del punto triple para distinguir un gas quieto de hielo seco que se funde.</translation>
+        </message>
+        <message>
+            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
+            <translation>Siga esperando: cuando el hielo seco se ha fundido, la presión sigue subiendo.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
+            <translation>No se sabe: {between}, pero el tramo ha estado por debajo del punto triple, y el hielo seco que se funde absorbe el calor que mostraría líquido.</translation>
+        </message>
+        <message>
+            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
+            <translation>Caliente el punto más bajo a 15 K sobre la saturación y espere 5 min.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, less than the {gain} that the metal&apos;s warming gives shut-in gas: an outward leak may hide boiling.</source>
+            <translation>No se sabe: {between}, menos que los {gain} que el calentamiento del metal da al gas encerrado: una fuga hacia fuera puede ocultar ebullición.</translation>
+        </message>
+        <message>
+            <source>Prove the vent and the joints tight, and hold again.</source>
+            <translation>Compruebe que venteo y juntas son estancos, y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
+            <translation>Aún no se sabe: {between}, pero la curva no es la de un tramo cerrado en reposo.</translation>
+        </message>
+        <message>
+            <source>Leave the section still and hold again.</source>
+            <translation>Deje el tramo quieto y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
+            <translation>No se sabe: {between}, pero antes subió a {pressure}; desde la misma presión el gas sube menos la vez siguiente, el líquido otro tanto.</translation>
+        </message>
+        <message>
+            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Ventee hasta la presión de parada y espere otra vez: la subida debe ser menor.</translation>
+        </message>
+        <message>
+            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>La sonda de pinza está {drive} sobre la saturación: caliente el punto más bajo hasta {wanted} por encima y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ponga una sonda de pinza en el punto más bajo, o indique que el metal está desnudo.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>No se sabe: {between}, y sin metal que se muestre caliente esta espera no tiene poder; un líquido aislado puede subir tan despacio como {least}.</translation>
+        </message>
+        <message>
+            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
+            <translation>Solo vapor: tras {time} la presión sube como mucho {most}; líquido por encima de la cantidad admisible mantendría {least} o más{given}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>No se sabe: {between}, y la sonda de pinza se enfría aunque el venteo está cerrado: lo que hay cerca puede hervir.</translation>
+        </message>
+        <message>
+            <source>Hold on until the clamp stands or warms.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Siga esperando hasta que la sonda de pinza se estabilice o se caliente.</translation>
+        </message>
+        <message>
+            <source>{most}, {part} of it the metal&apos;s warming</source>
+            <translation>{most}, de ello {part} por el calentamiento del metal</translation>
+        </message>
+        <message>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
+            <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
+        </message>
+        <message>
+            <source>the lowest metal is {drive} above saturation</source>
+            <translation>el metal más bajo está {drive} sobre la saturación</translation>
+        </message>
+        <message>
+            <source>the metal is bare</source>
+            <translation>el metal está desnudo</translation>
+        </message>
+        <message>
+            <source>{time}, within {width} of it</source>
+            <translation>{time}, a menos de {width}</translation>
+        </message>
+        <message>
+            <source>level for {time} after rising {rise}</source>
+            <translation>nivelada {time} tras subir {rise}</translation>
+        </message>
+        <message>
+            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Lleno de líquido: el tramo cerrado sube {detail}, mucho más deprisa de lo que puede un líquido con vapor encima; abra ya la vía de venteo.</translation>
+        </message>
+        <message>
+            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
+            <translation>Aún sin ventear: una carga cerrada en saturación no dice cuánto líquido hay.</translation>
+        </message>
+        <message>
+            <source>{slope}, {steepness} per kelvin</source>
+            <translation>{slope}, {steepness} por kelvin</translation>
+        </message>
+        <message>
+            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Aún sin ventear; sube {slope}: calor, o paso por una válvula.</translation>
+        </message>
+        <message>
+            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
+            <translation>Aún no se sabe: subida entre {least} y {most} a {pressure}; con hielo seco seguiría subiendo hasta el punto triple.</translation>
+        </message>
+        <message>
+            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrógeno: una prueba de presión en reposo, juzgada como tal (vea el trabajo o el informe); nada aquí habla de CO2.</translation>
+        </message>
+        <message>
+            <source>Not known: {fault}, so the hold proves nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>No se sabe: {fault}, así que la espera no prueba nada.</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
+        </message>
+        <message>
+            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
+            <translation>Sin ayuda no habrá hervido antes de {time}; con {power} W de calor suave en el punto bajo, no antes de {warmed}.</translation>
+        </message>
+        <message>
+            <source>{time} s without the rise of gas shut in</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>{time} s sin la subida del gas encerrado</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
+            <translation>Aún no se sabe: {time} bajo el punto triple; con hielo seco subiría hacia {triple} y se quedaría ahí.</translation>
+        </message>
+        <message>
+            <source>, with metal {drive} above the triple point</source>
+            <translation>, con metal {drive} sobre el punto triple</translation>
+        </message>
+        <message>
+            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
+            <translation>No se ve hielo seco: {time} a {pressure}{given}, subida de como mucho {most}; el hielo seco daría {least} o más.</translation>
+        </message>
+        <message>
+            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
+            <translation>Se vio hielo seco y nada muestra que haya desaparecido: {pressure}, subida {slope} (la nieve ahí está a {snow}).</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Hielo seco</translation>
+        </message>
+        <message>
+            <source>Dry ice, or flow past a closed valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Hielo seco, o paso por una válvula cerrada</translation>
+        </message>
+        <message>
+            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
+            <translation>{found}: bajo el punto triple a {pressure} y aún sube {slope} tras {time}; el calentamiento del metal da como mucho {most} (la nieve ahí está a {snow}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Aún no se sabe: la espera acaba de empezar; la primera subida es siempre gas que se calienta.</translation>
+        </message>
+        <message>
+            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
+            <translation>No se sabe: el tramo cerrado pierde presión ({slope}); una fuga hacia fuera o un venteo mal cerrado puede ocultar ebullición. Compruebe que el venteo está cerrado y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
+            <translation>Siga esperando hasta {pressure} antes de ventear otra vez; un calor suave en el punto bajo lo acelera.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Siga esperando hasta {pressure}: dos presiones distinguen líquido de paso por una válvula.</translation>
+        </message>
+        <message>
+            <source>pressure</source>
+            <translation>presión</translation>
+        </message>
+        <message>
+            <source>pressure above the triple point</source>
+            <translation>presión sobre el punto triple</translation>
+        </message>
+        <message>
+            <source>pressure above the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>presión sobre la presión de parada</translation>
+        </message>
+        <message>
+            <source>pressure rise</source>
+            <translation>subida de presión</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>temperatura del tubo</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>temperatura superior</translation>
+        </message>
+        <message>
+            <source>ambient temperature</source>
+            <translation>temperatura ambiente</translation>
+        </message>
+        <message>
+            <source>coldest clamp above the metal&apos;s minimum</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>sonda de pinza más fría sobre el mínimo del metal</translation>
+        </message>
+        <message>
+            <source>lowest clamp above saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>sonda de pinza más baja sobre la saturación</translation>
+        </message>
+        <message>
+            <source>CO2 in the air</source>
+            <translation>CO2 en el aire</translation>
+        </message>
+        <message>
+            <source>gauge open to air off zero by</source>
+            <translation>desvío del cero del manómetro al aire</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>vacío</translation>
+        </message>
+        <message>
+            <source>hold running</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>espera en curso</translation>
+        </message>
+        <message>
+            <source>latest holds in a row that show vapour only</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>últimas esperas seguidas que muestran solo vapor</translation>
+        </message>
+        <message>
+            <source>latest low hold rules dry ice out</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>la última espera a baja presión descarta hielo seco</translation>
+        </message>
+        <message>
+            <source>standing-pressure test says tight</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>la prueba de presión en reposo dice estanco</translation>
+        </message>
+        <message>
+            <source>vacuum-rise test says tight and dry</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>la prueba de subida de vacío dice estanco y seco</translation>
+        </message>
+        <message>
+            <source>, steady for {time}</source>
+            <translation>, estable durante {time}</translation>
+        </message>
+        <message>
+            <source>at least {value}</source>
+            <translation>al menos {value}</translation>
+        </message>
+        <message>
+            <source>at most {value}</source>
+            <translation>como mucho {value}</translation>
+        </message>
+        <message>
+            <source>{low} and {high}</source>
+            <translation>{low} y {high}</translation>
+        </message>
+        <message>
+            <source>write down: {what}</source>
+            <translation>anote: {what}</translation>
+        </message>
+        <message>
+            <source>still shut on the isolation list: {valves}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>aún cerradas en la lista de aislamiento: {valves}</translation>
+        </message>
+        <message>
+            <source>the isolation list is empty: name each valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>la lista de aislamiento está vacía: nombre cada válvula</translation>
+        </message>
+        <message>
+            <source>Simulated readings: this job is practice and can&apos;t be signed.</source>
+            <translation>Lecturas simuladas: este trabajo es práctica y no se puede firmar.</translation>
+        </message>
+        <message>
+            <source>give the name of the person who does this</source>
+            <translation>indique el nombre de la persona que lo hace</translation>
+        </message>
+        <message>
+            <source>too long: {most} characters at most</source>
+            <translation>demasiado largo: {most} caracteres como mucho</translation>
+        </message>
+        <message>
+            <source>that confirmation belongs to a later step</source>
+            <translation>esa confirmación es de un paso posterior</translation>
+        </message>
+        <message>
+            <source>write something, or leave the entry alone</source>
+            <translation>escriba algo, o deje el campo</translation>
+        </message>
+        <message>
+            <source>name the valve</source>
+            <translation>nombre la válvula</translation>
+        </message>
+        <message>
+            <source>{quantity}: must come from readings here</source>
+            <translation>{quantity}: aquí debe venir de lecturas</translation>
+        </message>
+        <message>
+            <source>{value} does not meet: {condition}</source>
+            <translation>{value} no cumple: {condition}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to do</source>
+            <translation>el trabajo ha terminado; no queda nada por hacer</translation>
+        </message>
+        <message>
+            <source>not yet: {lacks}</source>
+            <translation>todavía no: {lacks}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to skip</source>
+            <translation>el trabajo ha terminado; no queda nada por omitir</translation>
+        </message>
+        <message>
+            <source>&apos;{step}&apos; can&apos;t be skipped</source>
+            <translation>«{step}» no se puede omitir</translation>
+        </message>
+        <message>
+            <source>write something</source>
+            <translation>escriba algo</translation>
+        </message>
+        <message>
+            <source>give a reason</source>
+            <translation>indique un motivo</translation>
+        </message>
+        <message>
+            <source>no venting yet: {lacks}</source>
+            <translation>aún no ventee: {lacks}</translation>
+        </message>
+        <message>
+            <source>Close the vent until this is confirmed again.</source>
+            <translation>Cierre el venteo hasta que se confirme otra vez.</translation>
+        </message>
+        <message>
+            <source>Left out before the joint is broken: {steps}</source>
+            <translation>Omitido antes de abrir la junta: {steps}</translation>
+        </message>
+        <message>
+            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
+            <translation>Presión de parada {kept}: {below} por debajo con líquido dentro, {triple} de ellos bajo el punto triple.</translation>
+        </message>
+        <message>
+            <source>kept</source>
+            <translation>respetada</translation>
+        </message>
+        <message>
+            <source>NOT KEPT</source>
+            <translation>NO RESPETADA</translation>
+        </message>
+        <message>
+            <source>Dry ice made: {mass} at most.</source>
+            <translation>Hielo seco formado: {mass} como mucho.</translation>
+        </message>
+        <message>
+            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
+            <translation>Queda dentro al final: {left} de líquido y hielo seco (admisible {allowable}).</translation>
+        </message>
+        <message>
+            <source>CO2 vented: {mass} in {time}.</source>
+            <translation>CO2 venteado: {mass} en {time}.</translation>
+        </message>
+        <message>
+            <source>You said: {state}. That was {judged}.</source>
+            <translation>Usted dijo: {state}. Eso estaba {judged}.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>bien</translation>
+        </message>
+        <message>
+            <source>WRONG</source>
+            <translation>MAL</translation>
+        </message>
+        <message>
+            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
+            <translation>PELIGROSO: se dio por vacío el tramo con líquido o hielo seco dentro.</translation>
+        </message>
+        <message>
+            <source>subcooled liquid</source>
+            <translation>lleno de líquido</translation>
+        </message>
+        <message>
+            <source>two phase</source>
+            <translation>líquido y vapor</translation>
+        </message>
+        <message>
+            <source>vapor only</source>
+            <translation>solo vapor</translation>
+        </message>
+        <message>
+            <source>solid present</source>
+            <translation>hielo seco</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>indeterminado</translation>
+        </message>
+        <message>
+            <source>readings come {time} late</source>
+            <translation>las lecturas llegan {time} tarde</translation>
+        </message>
+        <message>
+            <source>this program has a fault; use the mechanical gauge</source>
+            <translation>este programa tiene un fallo; use el manómetro mecánico</translation>
+        </message>
+        <message>
+            <source>more data than can be shown in time: {rows} rows were passed over</source>
+            <translation>más datos de los que se pueden mostrar a tiempo: se omitieron {rows} filas</translation>
+        </message>
+        <message>
+            <source>source lost: {reason}</source>
+            <translation>fuente perdida: {reason}</translation>
+        </message>
+        <message>
+            <source>source back: {label}</source>
+            <translation>la fuente ha vuelto: {label}</translation>
+        </message>
+        <message>
+            <source>cut short by another program</source>
+            <translation>recortado por otro programa</translation>
+        </message>
+        <message>
+            <source>replaced by another file</source>
+            <translation>sustituido por otro archivo</translation>
+        </message>
+        <message>
+            <source>not open</source>
+            <translation>no abierto</translation>
+        </message>
+        <message>
+            <source>disconnected</source>
+            <translation>desconectado</translation>
+        </message>
+        <message>
+            <source>no answer ({wrong})</source>
+            <translation>sin respuesta ({wrong})</translation>
+        </message>
+        <message>
+            <source>no answer</source>
+            <translation>sin respuesta</translation>
+        </message>
+        <message>
+            <source>disconnected ({error})</source>
+            <translation>desconectado ({error})</translation>
+        </message>
+        <message>
+            <source>{label}: {what}; check the cable, the program keeps trying</source>
+            <translation>{label}: {what}; revise el cable, el programa sigue intentándolo</translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <translation>no conectado</translation>
+        </message>
+        <message>
+            <source>the server closed the connection</source>
+            <translation>el servidor cerró la conexión</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
+            <translation>Hielo seco: la presión bajó hasta el punto triple y se queda ahí ({freezing}): el venteo está abierto y el líquido se congela. Déjelo abierto, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
+        </message>
+        <message>
+            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
+            <translation>la temperatura {change} explica {effect}; pérdida {loss} en {time}</translation>
+        </message>
+        <message>
+            <source>{loss} ({lower} to {upper}, 95 %)</source>
+            <translation>{loss} ({lower} a {upper}, 95 %)</translation>
+        </message>
+        <message>
+            <source>Can&apos;t tell yet: {seen}, {limit} allowed.</source>
+            <translation>Aún no se puede decir: {seen}, {limit} admisible.</translation>
+        </message>
+        <message>
+            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más: la cota se estrecha con el tiempo; ayuda una temperatura más estable.</translation>
+        </message>
+        <message>
+            <source>{loss} without bounds</source>
+            <translation>{loss} sin cotas</translation>
+        </message>
+        <message>
+            <source>fewer than 10 readings</source>
+            <translation>menos de 10 lecturas</translation>
+        </message>
+        <message>
+            <source>Record pressure and clamp.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Registre presión y sonda de pinza.</translation>
+        </message>
+        <message>
+            <source>no clamp reading beside every pressure: the temperature can&apos;t be told from a leak</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>no hay lectura de sonda de pinza junto a cada presión: la temperatura no se distingue de una fuga</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the section, in the shade, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ponga una sonda de pinza en el tramo, a la sombra, y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
+            <translation>sin presión de prueba, o se ha ido: menos de 0,5 bar sobre el aire</translation>
+        </message>
+        <message>
+            <source>Raise the pressure and hold again.</source>
+            <translation>Suba la presión y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
+            <translation>La presión varía demasiado despacio para acotar una pérdida en {time}.</translation>
+        </message>
+        <message>
+            <source>Hold longer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más.</translation>
+        </message>
+        <message>
+            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
+            <translation>Aún se asienta: la pérdida no es igual en ambas mitades; {seen}.</translation>
+        </message>
+        <message>
+            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
+            <translation>Espere a que se vaya el calor del llenado y el sol deje el tubo.</translation>
+        </message>
+        <message>
+            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>La presión sube más de lo que explica la temperatura: {seen}. Entra gas por una válvula, o la sonda de pinza no muestra el gas; una entrada oculta una fuga.</translation>
+        </message>
+        <message>
+            <source>Shut off the supply or double block, move the clamp, hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Cierre la alimentación o doble bloqueo, mueva la sonda de pinza, espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Leaking: {seen}, {limit} allowed.</source>
+            <translation>Con fuga: {seen}, {limit} admisible.</translation>
+        </message>
+        <message>
+            <source>Find the leak, mend, repeat.</source>
+            <translation>Busque la fuga, repárela, repita.</translation>
+        </message>
+        <message>
+            <source>Tight within the limit: {seen}, {limit} allowed.</source>
+            <translation>Estanco dentro del límite: {seen}, {limit} admisible.</translation>
+        </message>
+        <message>
+            <source>Not known: {why}.</source>
+            <translation>No se sabe: {why}.</translation>
+        </message>
+        <message>
+            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
+            <translation>la presión nunca se movió: una válvula de manómetro cerrada da la misma traza</translation>
+        </message>
+        <message>
+            <source>Bleed a little, see the gauge follow, and hold again.</source>
+            <translation>Purgue un poco, vea que el manómetro responde y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Test within that range.</source>
+            <translation>Pruebe dentro de ese rango.</translation>
+        </message>
+        <message>
+            <source>So far no loss above what is allowed, but only for {time}.</source>
+            <translation>Hasta ahora sin pérdida sobre lo admisible, pero solo {time}.</translation>
+        </message>
+        <message>
+            <source>Hold at least {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere al menos {time} más.</translation>
+        </message>
+        <message>
+            <source>{begin} to {end} in {time}</source>
+            <translation>de {begin} a {end} en {time}</translation>
+        </message>
+        <message>
+            <source>{micron} micron ({pascal}, {millibar})</source>
+            <translation>{micron} micras ({pascal}, {millibar})</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min ({lower} to {upper})</source>
+            <translation>{rate} micras/min ({lower} a {upper})</translation>
+        </message>
+        <message>
+            <source>Too few independent readings to judge: {course}.</source>
+            <translation>Muy pocas lecturas independientes para juzgar: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere {time} más.</translation>
+        </message>
+        <message>
+            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
+            <translation>Límite respetado: {course}, {limit} admisible; subida tardía {rate}; el agua en este metal llegaría a {water}.</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min without bounds</source>
+            <translation>{rate} micras/min sin cotas</translation>
+        </message>
+        <message>
+            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
+            <translation>El vacuómetro nunca se movió: {course}; uno cerrado se ve igual.</translation>
+        </message>
+        <message>
+            <source>Let the gauge see the pump once, then hold again.</source>
+            <translation>Deje que el vacuómetro vea la bomba una vez y espere de nuevo.</translation>
+        </message>
+        <message>
+            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
+            <translation>La presión baja: {course}. La bomba no está cerrada, o se enfría el vacuómetro o el metal.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump and begin again.</source>
+            <translation>Cierre la válvula de la bomba y empiece de nuevo.</translation>
+        </message>
+        <message>
+            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
+            <translation>Humedad: {course}, se nivela cerca de la presión de vapor de agua del metal más frío, {water} a {coldest} (un vacuómetro de hilo caliente muestra hasta el doble).</translation>
+        </message>
+        <message>
+            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
+            <translation>Caliente el metal, barra con nitrógeno seco, haga vacío otra vez.</translation>
+        </message>
+        <message>
+            <source>Leak: {course}, straight at {rate} and no bend.</source>
+            <translation>Fuga: {course}, recta a {rate} y sin curva.</translation>
+        </message>
+        <message>
+            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
+            <translation>Búsquela con presión de nitrógeno; mire primero mangueras y válvula de la bomba.</translation>
+        </message>
+        <message>
+            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
+            <translation>en metal tan frío eso es hielo seco o CO2 de aceite o tamiz, no agua</translation>
+        </message>
+        <message>
+            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
+            <translation>no es la presión de vapor de agua del metal: desgasificación, aceite o CO2 restante</translation>
+        </message>
+        <message>
+            <source>without the metal&apos;s temperature moisture can&apos;t be ruled out</source>
+            <translation>sin la temperatura del metal no se descarta humedad</translation>
+        </message>
+        <message>
+            <source>Levels too high: {course}; {what}.</source>
+            <translation>Se nivela demasiado alto: {course}; {what}.</translation>
+        </message>
+        <message>
+            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
+            <translation>Haga vacío otra vez; una subida menor la segunda vez confirma desgasificación.</translation>
+        </message>
+        <message>
+            <source>The rise began at {begin}, above {limit}.</source>
+            <translation>La subida empezó en {begin}, sobre {limit}.</translation>
+        </message>
+        <message>
+            <source>Evacuate further, then shut the pump off.</source>
+            <translation>Siga haciendo vacío y luego cierre la bomba.</translation>
+        </message>
+        <message>
+            <source>So far {course}.</source>
+            <translation>Hasta ahora {course}.</translation>
+        </message>
+        <message>
+            <source>Above {limit}: {course}, and the curve is still bending.</source>
+            <translation>Sobre {limit}: {course}, y la curva aún se dobla.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más: recto es fuga, nivelarse es humedad o desgasificación.</translation>
+        </message>
+        <message>
+            <source>Below {limit}, but still rising at {rate}: {course}.</source>
+            <translation>Bajo {limit}, pero aún sube a {rate}: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Espere más: recto es fuga, nivelarse es desgasificación.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but without the metal&apos;s temperature dry is not shown.</source>
+            <translation>Se respeta el límite ({course}), pero sin la temperatura del metal no se muestra seco.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the coldest metal or give its temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ponga una sonda de pinza en el metal más frío o indique su temperatura.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
+            <translation>Se respeta el límite ({course}), pero el hielo en metal a {coldest} tiene solo {water}: no se muestra seco.</translation>
+        </message>
+        <message>
+            <source>Warm the metal and repeat.</source>
+            <translation>Caliente el metal y repita.</translation>
+        </message>
+        <message>
+            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
+            <translation>No se sabe: menos de 20 lecturas de vacío desde que se cerró la bomba.</translation>
+        </message>
+        <message>
+            <source>Record the vacuum gauge for the whole test.</source>
+            <translation>Registre el vacuómetro durante toda la prueba.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Exercises</name>
+        <message>
+            <source>Vapour only, warm metal</source>
+            <translation>Solo vapor, metal caliente</translation>
+        </message>
+        <message>
+            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Tramo de filtro S-1, 10 litros, acero desnudo, cerrado desde la mañana. El metal está unos 50 K más caliente que el CO2 a la presión de parada. Ventee hasta la presión de parada, cierre y vigile.</translation>
+        </message>
+        <message>
+            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
+            <translation>Con qué rapidez se apaga la subida, y cuánto menor es la segunda vez.</translation>
+        </message>
+        <message>
+            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Cerca de medio bar en el primer minuto, luego plano; la segunda espera sube mucho menos.</translation>
+        </message>
+        <message>
+            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Sube, luego hay líquido: ventea sin necesidad, o por debajo de la presión de parada.</translation>
+        </message>
+        <message>
+            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
+            <translation>¿Qué haría la traza en el minuto 8 si quedara una taza de líquido? Compare con el ejercicio 2.</translation>
+        </message>
+        <message>
+            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
+            <translation>Ventee al mismo inicio y espere otra vez: el gas ya caliente apenas sube.</translation>
+        </message>
+        <message>
+            <source>One per cent of liquid left</source>
+            <translation>Queda un uno por ciento de líquido</translation>
+        </message>
+        <message>
+            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>El vecino del ejercicio 1: los mismos 10 litros de acero desnudo. Tuvo líquido y se ha venteado; cerca del uno por ciento de su volumen aún es líquido, en el fondo del filtro.</translation>
+        </message>
+        <message>
+            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
+            <translation>El primer minuto se parece al ejercicio 1. Los minutos 3 a 8 no.</translation>
+        </message>
+        <message>
+            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
+            <translation>Un primer minuto como de gas, luego una subida constante de cientos de milibares por minuto.</translation>
+        </message>
+        <message>
+            <source>The same first minute as exercise 1, so it is gas.</source>
+            <translation>El mismo primer minuto que el ejercicio 1, luego es gas.</translation>
+        </message>
+        <message>
+            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
+            <translation>¿En qué minuto se pudo distinguir esta traza del ejercicio 1? ¿Por qué no antes?</translation>
+        </message>
+        <message>
+            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
+            <translation>Esperar: la pendiente tardía. O ventear otra vez: la subida vuelve igual de empinada.</translation>
+        </message>
+        <message>
+            <source>Ten per cent of liquid left</source>
+            <translation>Queda un diez por ciento de líquido</translation>
+        </message>
+        <message>
+            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
+            <translation>El mismo tramo otra vez, ahora con el diez por ciento de su volumen líquido: diez veces más que en el ejercicio 2. Comprométase antes de que siga la traza: ¿subirá más deprisa o más despacio?</translation>
+        </message>
+        <message>
+            <source>The first minute, against exercise 2.</source>
+            <translation>El primer minuto, frente al ejercicio 2.</translation>
+        </message>
+        <message>
+            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
+            <translation>Un primer minuto más lento que con el uno por ciento: más líquido tiene más que calentar.</translation>
+        </message>
+        <message>
+            <source>Less rise, so less liquid.</source>
+            <translation>Menos subida, luego menos líquido.</translation>
+        </message>
+        <message>
+            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
+            <translation>¿Qué parte de la traza dice cuánto líquido queda? (Ninguna: solo que lo hay.)</translation>
+        </message>
+        <message>
+            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
+            <translation>Ninguna solo con la presión: pesar, o ventear y contar lo que sale.</translation>
+        </message>
+        <message>
+            <source>Liquid left, and all metal as cold as it</source>
+            <translation>Queda líquido, y todo el metal tan frío como él</translation>
+        </message>
+        <message>
+            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
+            <translation>Un tramo aislado de 50 litros tras un venteo largo y lento en un día frío. Escarcha por todas partes. El manómetro está quieto.</translation>
+        </message>
+        <message>
+            <source>How far the metal is above the saturation temperature of the pressure.</source>
+            <translation>Cuánto está el metal sobre la temperatura de saturación de la presión.</translation>
+        </message>
+        <message>
+            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
+            <translation>Casi sin subida en diez minutos, con kilogramos de líquido dentro.</translation>
+        </message>
+        <message>
+            <source>Flat, so empty.</source>
+            <translation>Plano, luego vacío.</translation>
+        </message>
+        <message>
+            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
+            <translation>¿Qué calor pudo hervir aquí algún líquido? ¿Qué tendría que estar caliente?</translation>
+        </message>
+        <message>
+            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
+            <translation>Lleve calor a los puntos bajos y espere otra vez; hasta entonces la prueba no tiene poder.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks by</source>
+            <translation>La válvula de alimentación deja pasar</translation>
+        </message>
+        <message>
+            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Tramo de filtro S-4. Nadie menciona que la válvula de aislamiento de la alimentación tiene un rayón en el asiento: pasa una décima de gramo por segundo.</translation>
+        </message>
+        <message>
+            <source>Is the rise straight? Is it as steep at another pressure?</source>
+            <translation>¿Es recta la subida? ¿Es igual de empinada a otra presión?</translation>
+        </message>
+        <message>
+            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
+            <translation>Recta desde los primeros minutos, y tan empinada desde 9 bar g como desde 5.</translation>
+        </message>
+        <message>
+            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
+            <translation>Líquido que hierve: ventea una hora mientras el paso vuelve a llenar el tramo.</translation>
+        </message>
+        <message>
+            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
+            <translation>¿Cuál de líquido y paso de válvula se hace más lento a mayor presión, y por qué?</translation>
+        </message>
+        <message>
+            <source>Hold at a second pressure; block and bleed the supply.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
+            <translation>Espere a una segunda presión; doble bloqueo y purga en la alimentación.</translation>
+        </message>
+        <message>
+            <source>Vented to 1 bar g with liquid left</source>
+            <translation>Venteado a 1 bar g con líquido dentro</translation>
+        </message>
+        <message>
+            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
+            <translation>Alguien tenía prisa y venteó directo a 1 bar g. Luego se cerró la válvula, y ahora la presión sube y se queda a algo más de 4 bar g.</translation>
+        </message>
+        <message>
+            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
+            <translation>Dónde se demora la presión al bajar, y dónde se queda al subir.</translation>
+        </message>
+        <message>
+            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Un escalón cerca de 4,2 bar g en ambos sentidos; dura un cuarto de hora y más.</translation>
+        </message>
+        <message>
+            <source>It has stabilised, so it is safe.</source>
+            <translation>Se ha estabilizado, luego es seguro.</translation>
+        </message>
+        <message>
+            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
+            <translation>¿Qué fija la presión en un valor? ¿Qué pasa cuando se funde el último hielo seco?</translation>
+        </message>
+        <message>
+            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
+            <translation>Compare la presión de reposo con el punto triple local; espere, con el lado de venteo abierto.</translation>
+        </message>
+        <message>
+            <source>Dry ice at zero on the gauge</source>
+            <translation>Hielo seco con el manómetro a cero</translation>
+        </message>
+        <message>
+            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>El manómetro marca 0,0 bar g. La purga estuvo abierta toda la noche y se acaba de cerrar. Hay escarcha en el punto bajo y en nada más.</translation>
+        </message>
+        <message>
+            <source>The climb after closing, and the temperature of the low point.</source>
+            <translation>La subida tras cerrar, y la temperatura del punto bajo.</translation>
+        </message>
+        <message>
+            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
+            <translation>Desde cero la presión sube por la línea de sublimación hacia 4,2 bar g.</translation>
+        </message>
+        <message>
+            <source>Zero means empty: open it.</source>
+            <translation>Cero significa vacío: abrirlo.</translation>
+        </message>
+        <message>
+            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>¿Qué presión tiene el hielo seco a -78 °C? ¿Qué marcaría el manómetro con la purga abierta?</translation>
+        </message>
+        <message>
+            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Cierre la purga y vigile unos minutos; busque escarcha en el punto bajo.</translation>
+        </message>
+        <message>
+            <source>The gauge is shut off</source>
+            <translation>El manómetro está cerrado</translation>
+        </message>
+        <message>
+            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
+            <translation>La válvula de la manguera del manómetro se cerró de un golpe con el venteo cerrado. Queda líquido en el tramo.</translation>
+        </message>
+        <message>
+            <source>The noise of the reading; what a short mini-vent does to it.</source>
+            <translation>El ruido de la lectura; qué le hace un venteo muy corto.</translation>
+        </message>
+        <message>
+            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
+            <translation>Una traza sin movimiento alguno, ni ruido; un venteo corto no la mueve.</translation>
+        </message>
+        <message>
+            <source>A perfect hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Una espera perfecta.</translation>
+        </message>
+        <message>
+            <source>What does a real gauge on a real section never do?</source>
+            <translation>¿Qué no hace nunca un manómetro real en un tramo real?</translation>
+        </message>
+        <message>
+            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
+            <translation>Abra el venteo dos segundos: un manómetro que ve el tramo se mueve.</translation>
+        </message>
+        <message>
+            <source>An oil-rich strainer</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Un filtro rico en aceite</translation>
+        </message>
+        <message>
+            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
+            <translation>El tramo S-8 queda bajo, tras una trampa de aceite nunca drenada. El líquido se fue, pero el aceite del filtro aún retiene CO2.</translation>
+        </message>
+        <message>
+            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Una cola lenta y curva, y cómo se encoge de espera en espera.</translation>
+        </message>
+        <message>
+            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
+            <translation>Una cola que se curva, muy por debajo de la saturación, y menor tras cada venteo.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there. Or: the supply valve leaks.</source>
+            <translation>Aún hay líquido. O: la válvula de alimentación deja pasar.</translation>
+        </message>
+        <message>
+            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
+            <translation>¿Cuál de líquido, paso y aceite da menos cada vez? ¿Por qué aún no está claro?</translation>
+        </message>
+        <message>
+            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ventee otra vez y espere: una fuente que se agota no es líquido ni paso de válvula.</translation>
+        </message>
+        <message>
+            <source>A gauge that reads high, at 2000 m</source>
+            <translation>Un manómetro que marca de más, a 2000 m</translation>
+        </message>
+        <message>
+            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
+            <translation>Una planta de montaña a 2000 m. El manómetro marca 0,3 bar de más, nadie tomó su cero, y la tarjeta de la pared es para el nivel del mar: parar a 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
+            <translation>La distancia real al punto triple cuando el manómetro marca 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
+            <translation>El manómetro marca 5,2 bar g; el tramo está solo medio bar sobre el punto triple.</translation>
+        </message>
+        <message>
+            <source>I have a full bar of margin.</source>
+            <translation>Tengo un bar entero de margen.</translation>
+        </message>
+        <message>
+            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
+            <translation>¿Dónde está el punto triple en un manómetro a 2000 m? (4,39 bar g, no 4,17.)</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
+            <translation>Abra el manómetro al aire y lea su cero; indique la altitud antes del venteo.</translation>
+        </message>
+        <message>
+            <source>Vacuum on a wet section</source>
+            <translation>Vacío en un tramo mojado</translation>
+        </message>
+        <message>
+            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
+            <translation>El núcleo se cambió bajo la lluvia. La bomba funciona, el vacuómetro deja de bajar; se apaga la bomba y sube.</translation>
+        </message>
+        <message>
+            <source>Where the pressure bends and comes to rest, and what the metal&apos;s temperature says to it.</source>
+            <translation>Dónde se dobla y se queda la presión, y qué dice de ello la temperatura del metal.</translation>
+        </message>
+        <message>
+            <source>It rests near the saturation pressure of water at the metal&apos;s temperature: 10 to 20 mbar.</source>
+            <translation>Se queda cerca de la presión de saturación del agua a la temperatura del metal: 10 a 20 mbar.</translation>
+        </message>
+        <message>
+            <source>There is a leak: looks for it for an hour.</source>
+            <translation>Hay una fuga: la busca una hora.</translation>
+        </message>
+        <message>
+            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
+            <translation>¿Qué hace una fuga que el agua no hace? (Sigue en línea recta.)</translation>
+        </message>
+        <message>
+            <source>Warm the section: water rises with it; a leak does not care.</source>
+            <translation>Caliente el tramo: el agua sube con él; a una fuga le da igual.</translation>
+        </message>
+        <message>
+            <source>Nitrogen standing test in the sun</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Prueba con nitrógeno al sol</translation>
+        </message>
+        <message>
+            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>El tramo está con nitrógeno a 50 bar g para su prueba de presión en reposo. Se llenó en la mañana fresca; ahora le da el sol.</translation>
+        </message>
+        <message>
+            <source>Pressure and temperature together.</source>
+            <translation>Presión y temperatura juntas.</translation>
+        </message>
+        <message>
+            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
+            <translation>Dos bar más en una hora, sin añadir gas: el metal se ha calentado diez kelvin.</translation>
+        </message>
+        <message>
+            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
+            <translation>La alimentación deja pasar. O, cuando se enfría: el tramo tiene fuga.</translation>
+        </message>
+        <message>
+            <source>What is left of the rise when it is corrected for temperature?</source>
+            <translation>¿Qué queda de la subida cuando se corrige por la temperatura?</translation>
+        </message>
+        <message>
+            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
+            <translation>Corrija por la temperatura del gas con un factor de gas real; espere a la tarde.</translation>
+        </message>
+        <message>
+            <source>The vent valve leaks out</source>
+            <translation>La válvula de venteo fuga hacia fuera</translation>
+        </message>
+        <message>
+            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
+            <translation>Tramo aislado S-5 con kilogramos de líquido. La válvula de venteo está cerrada, pero hay un grano en su asiento: lo que hierve sale por ella.</translation>
+        </message>
+        <message>
+            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
+            <translation>Escarcha y ruido en la salida de venteo con el manómetro quieto.</translation>
+        </message>
+        <message>
+            <source>A quiet gauge: what leaks out is what boils off.</source>
+            <translation>Un manómetro quieto: lo que se fuga es lo que hierve.</translation>
+        </message>
+        <message>
+            <source>Quiet, so empty.</source>
+            <translation>Quieto, luego vacío.</translation>
+        </message>
+        <message>
+            <source>What are the two ways for a gauge to stand still above liquid?</source>
+            <translation>¿De qué dos formas puede un manómetro quedarse quieto sobre líquido?</translation>
+        </message>
+        <message>
+            <source>Test the outlet for flow; cap it and hold again.</source>
+            <translation>Compruebe si hay flujo en la salida; tápela y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Shut in liquid-full</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Cerrado lleno de líquido</translation>
+        </message>
+        <message>
+            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
+            <translation>Ambas válvulas del tramo S-3 se cerraron con líquido. Está dos kelvin más caliente que el líquido. Aún no ha pasado nada más.</translation>
+        </message>
+        <message>
+            <source>Bar per minute before the first vent, and what opening does.</source>
+            <translation>Bar por minuto antes del primer venteo, y qué hace abrir.</translation>
+        </message>
+        <message>
+            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
+            <translation>El manómetro sube varios bar en un minuto; al abrir cae de golpe a la saturación.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks: looks for the leak first.</source>
+            <translation>La válvula de alimentación deja pasar: busca primero la fuga.</translation>
+        </message>
+        <message>
+            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
+            <translation>Diez bar por un kelvin: ¿cuánto falta para que abra la válvula de alivio?</translation>
+        </message>
+        <message>
+            <source>None: open the vent path at once.</source>
+            <translation>Ninguna: abra ya la vía de venteo.</translation>
+        </message>
+        <message>
+            <source>Air in the section</source>
+            <translation>Aire en el tramo</translation>
+        </message>
+        <message>
+            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
+            <translation>El tramo S-6 se abrió la semana pasada y no se hizo bien el vacío. Hay un bar de aire además del CO2, y líquido.</translation>
+        </message>
+        <message>
+            <source>Pressure against the saturation pressure of the coldest metal.</source>
+            <translation>La presión frente a la presión de saturación del metal más frío.</translation>
+        </message>
+        <message>
+            <source>The gauge stands above the saturation pressure of the liquid&apos;s temperature.</source>
+            <translation>El manómetro está sobre la presión de saturación de la temperatura del líquido.</translation>
+        </message>
+        <message>
+            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Sobre la saturación, luego lleno de líquido. O: subenfriado, luego no hay ebullición que temer.</translation>
+        </message>
+        <message>
+            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
+            <translation>¿Qué señal de líquido no cambia el aire? (La pendiente tardía.)</translation>
+        </message>
+        <message>
+            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
+            <translation>Ventee y espere otra vez: el aire sale con el vapor; el líquido no.</translation>
+        </message>
+        <message>
+            <source>Metal colder than the liquid</source>
+            <translation>Metal más frío que el líquido</translation>
+        </message>
+        <message>
+            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
+            <translation>Hace una hora el tramo se venteó demasiado y se paró a tiempo; desde entonces ha vuelto a entrar líquido. El metal aún está más frío que el líquido.</translation>
+        </message>
+        <message>
+            <source>The delay: nothing happens at first.</source>
+            <translation>El retraso: al principio no pasa nada.</translation>
+        </message>
+        <message>
+            <source>Hardly a rise in the first minute or two, then it comes.</source>
+            <translation>Apenas sube en el primer minuto o dos, luego llega.</translation>
+        </message>
+        <message>
+            <source>A minute without a rise: empty.</source>
+            <translation>Un minuto sin subida: vacío.</translation>
+        </message>
+        <message>
+            <source>Where did the heat go in the first two minutes?</source>
+            <translation>¿Adónde fue el calor en los dos primeros minutos?</translation>
+        </message>
+        <message>
+            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Espere más; una sonda de pinza en el punto bajo más fría que la saturación anula la espera.</translation>
+        </message>
+        <message>
+            <source>Liquid through the drain: the hose plugs</source>
+            <translation>Líquido por el drenaje: la manguera se tapona</translation>
+        </message>
+        <message>
+            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
+            <translation>La manguera de venteo se puso en el drenaje bajo porque estaba más cerca. Sale líquido y se vuelve nieve en la manguera.</translation>
+        </message>
+        <message>
+            <source>The flow dies with the valve open; the pressure stays.</source>
+            <translation>El flujo muere con la válvula abierta; la presión queda.</translation>
+        </message>
+        <message>
+            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
+            <translation>La presión deja de bajar, decenas de bar sobre cero, con la válvula abierta.</translation>
+        </message>
+        <message>
+            <source>The flow has stopped, so it is empty.</source>
+            <translation>El flujo ha parado, luego está vacío.</translation>
+        </message>
+        <message>
+            <source>On which side of the plug is the pressure? Where do you stand?</source>
+            <translation>¿En qué lado del tapón está la presión? ¿Dónde se pone usted?</translation>
+        </message>
+        <message>
+            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
+            <translation>Deje la válvula abierta, apártese, espere; ventee desde arriba.</translation>
+        </message>
+        <message>
+            <source>dry metal c</source>
+            <translation>metal seco °C</translation>
+        </message>
+        <message>
+            <source>wet metal c</source>
+            <translation>metal mojado °C</translation>
+        </message>
+        <message>
+            <source>liquid fraction</source>
+            <translation>fracción de líquido</translation>
+        </message>
+        <message>
+            <source>nitrogen bar</source>
+            <translation>nitrógeno bar</translation>
+        </message>
+        <message>
+            <source>oil kg</source>
+            <translation>aceite kg</translation>
+        </message>
+        <message>
+            <source>solid kg</source>
+            <translation>hielo seco kg</translation>
+        </message>
+        <message>
+            <source>water kg</source>
+            <translation>agua kg</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>ruido</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>resolución</translation>
+        </message>
+        <message>
+            <source>stuck from s</source>
+            <translation>atascado desde s</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>unidad</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>cero</translation>
+        </message>
+        <message>
+            <source>leak by g per s</source>
+            <translation>paso de válvula g/s</translation>
+        </message>
+        <message>
+            <source>leak out bore mm</source>
+            <translation>fuga hacia fuera, orificio mm</translation>
+        </message>
+        <message>
+            <source>supply liquid</source>
+            <translation>alimentación líquida</translation>
+        </message>
+        <message>
+            <source>altitude</source>
+            <translation>altitud indicada</translation>
+        </message>
+        <message>
+            <source>insulated</source>
+            <translation>aislado</translation>
+        </message>
+        <message>
+            <source>volume l</source>
+            <translation>volumen L</translation>
+        </message>
+        <message>
+            <source>altitude m</source>
+            <translation>altitud m</translation>
+        </message>
+        <message>
+            <source>ambient c</source>
+            <translation>ambiente °C</translation>
+        </message>
+        <message>
+            <source>pump l per min</source>
+            <translation>bomba L/min</translation>
+        </message>
+        <message>
+            <source>low point</source>
+            <translation>punto bajo</translation>
+        </message>
+        <message>
+            <source>plugs</source>
+            <translation>se tapona</translation>
         </message>
     </context>
     <context>
@@ -707,7 +2344,7 @@
             <translation>Técnico</translation>
         </message>
         <message>
-            <source>Technician's certificate</source>
+            <source>Technician&apos;s certificate</source>
             <translation>Certificado del técnico</translation>
         </message>
         <message>
@@ -731,11 +2368,11 @@
             <translation>Manómetro: calibrado el</translation>
         </message>
         <message>
-            <source>Put the job's folder in</source>
+            <source>Put the job&apos;s folder in</source>
             <translation>Poner la carpeta en</translation>
         </message>
         <message>
-            <source>Your site's steps (TOML), empty for the usual</source>
+            <source>Your site&apos;s steps (TOML), empty for the usual</source>
             <translation>Pasos de su planta (TOML), vacío: los usuales</translation>
         </message>
         <message>
@@ -751,7 +2388,7 @@
             <translation>Indique el tramo y al menos un nombre.</translation>
         </message>
         <message>
-            <source>A job's folder</source>
+            <source>A job&apos;s folder</source>
             <translation>Carpeta de un trabajo</translation>
         </message>
         <message>
@@ -1078,7 +2715,7 @@
             <translation>Renovaciones por hora</translation>
         </message>
         <message>
-            <source>Give the volume of the section, and the charge's °C or bar g.</source>
+            <source>Give the volume of the section, and the charge&apos;s °C or bar g.</source>
             <translation>Indique el volumen del tramo y los °C o bar g de la carga.</translation>
         </message>
         <message>
@@ -1106,14 +2743,6 @@
     <context>
         <name>Plot</name>
         <message>
-            <source>if vapour only</source>
-            <translation>si solo vapor</translation>
-        </message>
-        <message>
-            <source>least with liquid left</source>
-            <translation>mínimo con líquido</translation>
-        </message>
-        <message>
             <source>rise, {unit}</source>
             <translation>subida, {unit}</translation>
         </message>
@@ -1125,6 +2754,10 @@
             <source>hold {number}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>espera {number}</translation>
+        </message>
+        <message>
+            <source>before the vent</source>
+            <translation>antes del venteo</translation>
         </message>
         <message>
             <source>liquid</source>
@@ -1463,292 +3096,6 @@
         </message>
     </context>
     <context>
-        <name>Start</name>
-        <message>
-            <source>Open a recorded vent</source>
-            <translation>Abrir un venteo registrado</translation>
-        </message>
-        <message>
-            <source>A readings log, from this program or another logger.</source>
-            <translation>Un registro de este programa o de otro equipo.</translation>
-        </message>
-        <message>
-            <source>Try a sample</source>
-            <translation>Probar un ejemplo</translation>
-        </message>
-        <message>
-            <source>Simulated vents that ship with the program, replayed.</source>
-            <translation>Venteos simulados que vienen con el programa.</translation>
-        </message>
-        <message>
-            <source>Connect a gauge</source>
-            <translation>Conectar un manómetro</translation>
-        </message>
-        <message>
-            <source>Watch a live vent with prompts, and record it.</source>
-            <translation>Seguir un venteo en vivo con indicaciones y registrarlo.</translation>
-        </message>
-        <message>
-            <source>Plan a vent</source>
-            <translation>Planear un venteo</translation>
-        </message>
-        <message>
-            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Carga, presión de parada, hielo seco, sala y tiempo.</translation>
-        </message>
-        <message>
-            <source>Practise</source>
-            <translation>Practicar</translation>
-        </message>
-        <message>
-            <source>Work the valve of a simulated section; alone or with a class.</source>
-            <translation>Maneje la válvula de un tramo simulado, solo o en clase.</translation>
-        </message>
-        <message>
-            <source>A job</source>
-            <translation>Un trabajo</translation>
-        </message>
-        <message>
-            <source>Step by step from the permit to the signed record.</source>
-            <translation>Paso a paso, del permiso al registro firmado.</translation>
-        </message>
-        <message>
-            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
-            <translation>A su lado mientras se ventea un tramo de CO2 aislado: qué queda dentro, con qué certeza y qué hacer.</translation>
-        </message>
-        <message>
-            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
-            <translation>Aconseja a partir de lecturas. Nunca dice que un tramo se pueda abrir sin peligro: deciden su procedimiento, su permiso y el manómetro mecánico.</translation>
-        </message>
-    </context>
-    <context>
-        <name>Status</name>
-        <message>
-            <source>recording; disk nearly full</source>
-            <translation>registrando; disco casi lleno</translation>
-        </message>
-        <message>
-            <source>recording: {lines} lines</source>
-            <translation>registrando: {lines} líneas</translation>
-        </message>
-        <message>
-            <source>NO SOUND</source>
-            <translation>SIN SONIDO</translation>
-        </message>
-        <message>
-            <source>recording</source>
-            <translation>registrando</translation>
-        </message>
-        <message>
-            <source>NOT RECORDING</source>
-            <translation>SIN REGISTRAR</translation>
-        </message>
-    </context>
-    <context>
-        <name>Text</name>
-        <message>
-            <source>STALE</source>
-            <translation>ANTIGUO</translation>
-        </message>
-        <message>
-            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
-            <translation>Mantenga el venteo cerrado y lea el manómetro mecánico hasta que lleguen lecturas.</translation>
-        </message>
-        <message>
-            <source>No reading yet</source>
-            <translation>Aún sin lectura</translation>
-        </message>
-        <message>
-            <source>above the triple point</source>
-            <translation>sobre el punto triple</translation>
-        </message>
-        <message>
-            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
-            <translation>Cierre el venteo y lea el manómetro mecánico; si sube, ventee. Nada de lo mostrado antes vale ya.</translation>
-        </message>
-        <message>
-            <source>No reading for {age} s.</source>
-            <translation>Sin lectura desde hace {age} s.</translation>
-        </message>
-        <message>
-            <source>Inside: unknown while there are no readings</source>
-            <translation>Dentro: desconocido mientras no haya lecturas</translation>
-        </message>
-        <message>
-            <source>AT the triple point</source>
-            <translation>EN el punto triple</translation>
-        </message>
-        <message>
-            <source>BELOW the triple point</source>
-            <translation>BAJO el punto triple</translation>
-        </message>
-        <message>
-            <source>gauge · {gap} above stop {stop}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>manómetro · {gap} sobre la parada {stop}</translation>
-        </message>
-        <message>
-            <source>gauge · {gap} below stop {stop}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>manómetro · {gap} bajo la parada {stop}</translation>
-        </message>
-        <message>
-            <source>stop pressure in {time}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>parada en {time}</translation>
-        </message>
-        <message>
-            <source>line temperature not measured</source>
-            <translation>temperatura no medida</translation>
-        </message>
-        <message>
-            <source>line {temperature}</source>
-            <translation>tubo {temperature}</translation>
-        </message>
-        <message>
-            <source>vent valve: not known</source>
-            <translation>venteo: no se sabe</translation>
-        </message>
-        <message>
-            <source>vent valve: OPEN</source>
-            <translation>venteo: ABIERTO</translation>
-        </message>
-        <message>
-            <source>vent valve: CLOSED</source>
-            <translation>venteo: CERRADO</translation>
-        </message>
-        <message>
-            <source>rate not known</source>
-            <translation>ritmo desconocido</translation>
-        </message>
-        <message>
-            <source>steady</source>
-            <translation>estable</translation>
-        </message>
-        <message>
-            <source>falling {rate}/min</source>
-            <translation>baja {rate}/min</translation>
-        </message>
-        <message>
-            <source>rising {rate}/min</source>
-            <translation>sube {rate}/min</translation>
-        </message>
-        <message>
-            <source>no reading yet</source>
-            <translation>aún sin lectura</translation>
-        </message>
-        <message>
-            <source>reading {age} min old</source>
-            <translation>lectura de hace {age} min</translation>
-        </message>
-        <message>
-            <source>reading {age} s old</source>
-            <translation>lectura de hace {age} s</translation>
-        </message>
-        <message>
-            <source>at least {least}, no upper bound</source>
-            <translation>al menos {least}, sin cota superior</translation>
-        </message>
-        <message>
-            <source>not bounded</source>
-            <translation>sin acotar</translation>
-        </message>
-        <message>
-            <source>{low} to {high} ({percent} %)</source>
-            <translation>{low} a {high} ({percent} %)</translation>
-        </message>
-        <message>
-            <source>{best} ({low} to {high}, {percent} %)</source>
-            <translation>{best} ({low} a {high}, {percent} %)</translation>
-        </message>
-        <message>
-            <source>share not bounded</source>
-            <translation>proporción sin acotar</translation>
-        </message>
-        <message>
-            <source>{low} to {high} % of the volume</source>
-            <translation>{low} a {high} % del volumen</translation>
-        </message>
-        <message>
-            <source>Inside: no hold yet</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Dentro: aún sin espera</translation>
-        </message>
-        <message>
-            <source>Inside: {state}</source>
-            <translation>Dentro: {state}</translation>
-        </message>
-        <message>
-            <source>Liquid: {amount}</source>
-            <translation>Líquido: {amount}</translation>
-        </message>
-        <message>
-            <source>Dry ice: {amount}</source>
-            <translation>Hielo seco: {amount}</translation>
-        </message>
-        <message>
-            <source>This hold could see {least} or more</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Esta espera ve desde {least}</translation>
-        </message>
-        <message>
-            <source>This hold has no detection limit yet</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Aún sin límite de detección</translation>
-        </message>
-        <message>
-            <source>Hold {number}: {time}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espera {number}: {time}</translation>
-        </message>
-        <message>
-            <source>{time} left at least</source>
-            <translation>al menos {time} más</translation>
-        </message>
-        <message>
-            <source>Inside: hidden</source>
-            <translation>Dentro: oculto</translation>
-        </message>
-    </context>
-    <context>
-        <name>Tour</name>
-        <message>
-            <source>(I: next)</source>
-            <translation>(I: siguiente)</translation>
-        </message>
-        <message>
-            <source>The band on top says what to do now, and under it why.</source>
-            <translation>La banda de arriba dice qué hacer ahora y, debajo, por qué.</translation>
-        </message>
-        <message>
-            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
-            <translation>Primera cifra: cuánto sobre el punto triple. Por debajo el líquido se vuelve hielo seco.</translation>
-        </message>
-        <message>
-            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Segunda cifra: el manómetro. Debajo: cuánto falta hasta la parada.</translation>
-        </message>
-        <message>
-            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>La curva: las esperas van sombreadas; N salta al siguiente suceso.</translation>
-        </message>
-        <message>
-            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
-            <translation>El dibujo: lleno es líquido seguro, rayado posible, ? no se sabe.</translation>
-        </message>
-        <message>
-            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
-            <translation>V cambia las imágenes, F1 explica la indicación, M tiene lo demás.</translation>
-        </message>
-        <message>
-            <source>If readings stop, the digits are struck through: close the vent.</source>
-            <translation>Si faltan lecturas, las cifras se tachan: cierre el venteo.</translation>
-        </message>
-    </context>
-    <context>
         <name>SourceTest</name>
         <message>
             <source>how the newest row is read</source>
@@ -1968,1037 +3315,173 @@
         </message>
     </context>
     <context>
-        <name>Core</name>
+        <name>Spoken</name>
         <message>
-            <source>No hold in the record: nothing shows what is inside.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ninguna espera en el registro: nada muestra qué hay dentro.</translation>
+            <source>alarms</source>
+            <translation>alarmas</translation>
         </message>
         <message>
-            <source>Vapour only was shown, but no longer stands: {reason}</source>
-            <translation>Se mostró solo vapor, pero ya no vale: {reason}</translation>
+            <source>events</source>
+            <translation>sucesos</translation>
         </message>
         <message>
-            <source>the gauge is at the top of its range</source>
-            <translation>el manómetro está al final de su rango</translation>
+            <source>headroom above the triple point</source>
+            <translation>margen sobre el punto triple</translation>
         </message>
         <message>
-            <source>the reading has not changed for {time}, though it used to show noise</source>
-            <translation>la lectura no cambia desde hace {time}, aunque antes mostraba ruido</translation>
+            <source>pressure against heat content</source>
+            <translation>presión frente al contenido de calor</translation>
         </message>
         <message>
-            <source>the reading jumped by {jump} with the vent closed</source>
-            <translation>la lectura saltó {jump} con el venteo cerrado</translation>
+            <source>holds over each other</source>
+            <translation>esperas superpuestas</translation>
         </message>
         <message>
-            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
-            <translation>Sin veredicto: {fault}. Cierre el venteo y compare con el manómetro mecánico.</translation>
+            <source>pressure against temperature</source>
+            <translation>presión frente a la temperatura</translation>
         </message>
         <message>
-            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Nitrógeno, {now}. No lo toque; lo juzga la prueba de presión en reposo. El nitrógeno asfixia: ventile el lugar antes de abrir el tramo.</translation>
+            <source>note</source>
+            <translation>nota</translation>
         </message>
         <message>
-            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
-            <translation>El venteo está abierto y la presión se queda en {now}: un tapón de hielo seco, una válvula cerrada o un manómetro aislado. Cierre el venteo; fuera de la línea de manguera y tapa; sin llama, sin golpes.</translation>
+            <source>name of the writer, may be empty</source>
+            <translation>nombre de quien escribe, puede quedar vacío</translation>
         </message>
         <message>
-            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>{now} está por debajo del punto triple ({triple}) y no se excluyó líquido: se vuelve hielo seco. Cierre el venteo y espere.</translation>
+            <source>plan</source>
+            <translation>plan</translation>
         </message>
         <message>
-            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{now}: {above} sobre la presión de parada de {stop}. Vapor desde arriba, despacio.</translation>
+            <source>plan in full</source>
+            <translation>plan completo</translation>
         </message>
         <message>
-            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
-            <translation>{now}, encerrado. Con medidor, segunda persona, manguera, salida y protección en orden: ventee vapor desde arriba, despacio, hasta {stop}.</translation>
+            <source>place in the recording</source>
+            <translation>lugar en el registro</translation>
         </message>
         <message>
-            <source>The hold has begun: leave the vent shut and everything still.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>La espera ha empezado: deje el venteo cerrado y no toque nada.</translation>
+            <source>section: nothing known yet</source>
+            <translation>tramo: aún no se sabe nada</translation>
         </message>
         <message>
-            <source>no pressure</source>
-            <translation>sin presión</translation>
+            <source>section: {state}</source>
+            <translation>tramo: {state}</translation>
         </message>
         <message>
-            <source>No reading has come yet; rely on the mechanical gauge.</source>
-            <translation>Aún no ha llegado ninguna lectura; fíese del manómetro mecánico.</translation>
+            <source>age of the newest reading</source>
+            <translation>antigüedad de la última lectura</translation>
         </message>
         <message>
-            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
-            <translation>Ya no llegan lecturas: cierre el venteo y lea el manómetro mecánico; si sube, ventee.</translation>
+            <source>temperature</source>
+            <translation>temperatura</translation>
         </message>
         <message>
-            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
-            <translation>Encerrado a {now}, más de {limit}: el 90 % del menor entre ajuste de alivio, presión admisible y rango del manómetro.</translation>
+            <source>recording</source>
+            <translation>registro</translation>
         </message>
         <message>
-            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
-            <translation>La presión se queda en el punto triple ({now}) con el venteo abierto: el líquido se congela. Cierre el venteo; fuera de la línea de manguera y tapa; nunca golpee un tapón.</translation>
+            <source>sound</source>
+            <translation>sonido</translation>
         </message>
         <message>
-            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
-            <translation>A {now} sin veredicto antes: puede haber nieve con el manómetro a cero. Deje abierto el lado venteado, deje que se caliente, fuera de la línea; un manómetro a cero no prueba nada.</translation>
+            <source>source</source>
+            <translation>fuente</translation>
         </message>
         <message>
-            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site's own procedure.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>A {now} tras solo vapor. Abra ambas purgas y déjelas abiertas; medidor de CO2 en los puntos bajos; fuera de la línea de la tapa. Después, el procedimiento propio del sitio.</translation>
+            <source>pressure and temperature against time</source>
+            <translation>presión y temperatura frente al tiempo</translation>
         </message>
         <message>
-            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
-            <translation>Cerca de 1 bar g ({now}): cierre y vigile una subida hasta {triple}, señal de hielo seco.</translation>
-        </message>
-        <message>
-            <source>Now {now}. On to zero.</source>
-            <translation>Ahora {now}. Siga a cero.</translation>
-        </message>
-        <message>
-            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
-            <translation>Ahora {now}. Pare cerca de 1 bar g y espere por hielo seco; si se queda cerca de {triple}, es hielo seco.</translation>
-        </message>
-        <message>
-            <source>, falling {fall} a minute</source>
-            <translation>, baja {fall} por minuto</translation>
-        </message>
-        <message>
-            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{now}{rate}; presión de parada {stop}, punto triple {triple}.</translation>
-        </message>
-        <message>
-            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>{now}. Una subida brusca significaría lleno de líquido; {time} para verlo.</translation>
-        </message>
-        <message>
-            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Abra ambas purgas y déjelas abiertas; fuera de la línea de la tapa.</translation>
-        </message>
-        <message>
-            <source>hold {number} starts</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>empieza la espera {number}</translation>
-        </message>
-        <message>
-            <source>no reading for more than {time}</source>
-            <translation>sin lectura durante más de {time}</translation>
-        </message>
-        <message>
-            <source>readings stopped</source>
-            <translation>las lecturas se detuvieron</translation>
-        </message>
-        <message>
-            <source>readings are back; a verdict starts from here</source>
-            <translation>vuelven las lecturas; el veredicto empieza desde aquí</translation>
-        </message>
-        <message>
-            <source>vapour only no longer stands: {why}</source>
-            <translation>solo vapor ya no vale: {why}</translation>
-        </message>
-        <message>
-            <source>hold {number}: {why}; its evidence starts anew</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>espera {number}: {why}; su prueba empieza de nuevo</translation>
-        </message>
-        <message>
-            <source>check the gauge: {fault}</source>
-            <translation>revise el manómetro: {fault}</translation>
-        </message>
-        <message>
-            <source>the clock ran backwards</source>
-            <translation>el reloj fue hacia atrás</translation>
-        </message>
-        <message>
-            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
-            <translation>sin lectura desde hace {time}: cierre el venteo y lea el manómetro mecánico</translation>
-        </message>
-        <message>
-            <source>Not known yet: {why}, so the hold's evidence starts anew.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Aún no se sabe: {why}; la prueba de la espera empieza de nuevo.</translation>
-        </message>
-        <message>
-            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
-            <translation>el metal a {now} está por debajo de su mínimo admisible de {least}: sin golpes y sin volver a presurizar hasta que se caliente</translation>
-        </message>
-        <message>
-            <source>below the local triple point with vapour only standing: watch for the shelf</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>por debajo del punto triple local con solo vapor vigente: vigile el escalón</translation>
-        </message>
-        <message>
-            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
-            <translation>ALARMA: por debajo del punto triple local antes de mostrarse solo vapor; el líquido que quede se vuelve hielo seco</translation>
-        </message>
-        <message>
-            <source>hold {number} ends: {charge}. {reason}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>termina la espera {number}: {charge}. {reason}</translation>
-        </message>
-        <message>
-            <source>hold {number}: {charge}. {reason}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espera {number}: {charge}. {reason}</translation>
-        </message>
-        <message>
-            <source>the pressure stands at the triple point</source>
-            <translation>la presión se queda en el punto triple</translation>
-        </message>
-        <message>
-            <source>the clock ran backwards; the hold starts anew</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>el reloj fue hacia atrás; la espera empieza de nuevo</translation>
-        </message>
-        <message>
-            <source>vent open</source>
-            <translation>venteo abierto</translation>
-        </message>
-        <message>
-            <source>vent open, found from the pressure</source>
-            <translation>venteo abierto, deducido de la presión</translation>
-        </message>
-        <message>
-            <source>vent closed</source>
-            <translation>venteo cerrado</translation>
-        </message>
-        <message>
-            <source>vent closed, found from the pressure</source>
-            <translation>venteo cerrado, deducido de la presión</translation>
-        </message>
-        <message>
-            <source>dry ice: {reason}</source>
-            <translation>hielo seco: {reason}</translation>
-        </message>
-        <message>
-            <source>dry ice shows</source>
-            <translation>se ve hielo seco</translation>
-        </message>
-        <message>
-            <source>line {line}: {reason}</source>
-            <translation>línea {line}: {reason}</translation>
-        </message>
-        <message>
-            <source>the gauge shows no value: {cell}</source>
-            <translation>el manómetro no muestra valor: {cell}</translation>
-        </message>
-        <message>
-            <source>the hold shows liquid</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>la espera muestra líquido</translation>
-        </message>
-        <message>
-            <source>the gauge was out of range</source>
-            <translation>el manómetro estaba fuera de rango</translation>
-        </message>
-        <message>
-            <source>flow into the section is suspected</source>
-            <translation>posible entrada de flujo al tramo</translation>
-        </message>
-        <message>
-            <source>the hold no longer shows it</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>la espera ya no lo muestra</translation>
-        </message>
-        <message>
-            <source>the two gauges differ by {difference}</source>
-            <translation>los dos manómetros difieren en {difference}</translation>
-        </message>
-        <message>
-            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
-            <translation>el venteo está abierto y la presión no baja: un tapón, o el manómetro está aislado</translation>
-        </message>
-        <message>
-            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
-            <translation>la presión se queda en el punto triple con el venteo abierto: el líquido se congela</translation>
-        </message>
-        <message>
-            <source>rising between {least} and {most}</source>
-            <translation>subida entre {least} y {most}</translation>
-        </message>
-        <message>
-            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
-            <translation>Líquido: tras {time} la presión aún sube {slope} y {why}.</translation>
-        </message>
-        <message>
-            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
-            <translation>Aún no se sabe: {between}; el líquido mantendría {least} o más{given}.</translation>
-        </message>
-        <message>
-            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Siga esperando; si no se asienta, ventee hasta la presión de parada y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>the clamp is only {drive} from saturation</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>la sonda de pinza está a solo {drive} de la saturación</translation>
-        </message>
-        <message>
-            <source>dry metal that warms gives at most {most}</source>
-            <translation>un metal seco que se calienta da como mucho {most}</translation>
-        </message>
-        <message>
-            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
-            <translation>Líquido: {pressure} y una subida de {slope} es más de lo que alcanza un gas que se calienta desde {start} ({bound}).</translation>
-        </message>
-        <message>
-            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Aún no se sabe: {time} de espera; la primera subida es siempre gas que se calienta.</translation>
-        </message>
-        <message>
-            <source>Keep holding.</source>
-            <translation>Siga esperando.</translation>
-        </message>
-        <message>
-            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
-            <translation>No se sabe: la lectura no se ha movido desde que se cerró el venteo; un manómetro aislado se ve igual. Abra un poco el venteo y vea si responde.</translation>
-        </message>
-        <message>
-            <source>Crack the vent and see the gauge answer.</source>
-            <translation>Abra un poco el venteo y vea si el manómetro responde.</translation>
-        </message>
-        <message>
-            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
-            <translation>No se sabe: {pressure} está demasiado cerca del punto triple para distinguir un gas quieto de hielo seco que se funde.</translation>
-        </message>
-        <message>
-            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
-            <translation>Siga esperando: cuando el hielo seco se ha fundido, la presión sigue subiendo.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
-            <translation>No se sabe: {between}, pero el tramo ha estado por debajo del punto triple, y el hielo seco que se funde absorbe el calor que mostraría líquido.</translation>
-        </message>
-        <message>
-            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
-            <translation>Caliente el punto más bajo a 15 K sobre la saturación y espere 5 min.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, less than the {gain} that the metal's warming gives shut-in gas: an outward leak may hide boiling.</source>
-            <translation>No se sabe: {between}, menos que los {gain} que el calentamiento del metal da al gas encerrado: una fuga hacia fuera puede ocultar ebullición.</translation>
-        </message>
-        <message>
-            <source>Prove the vent and the joints tight, and hold again.</source>
-            <translation>Compruebe que venteo y juntas son estancos, y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
-            <translation>Aún no se sabe: {between}, pero la curva no es la de un tramo cerrado en reposo.</translation>
-        </message>
-        <message>
-            <source>Leave the section still and hold again.</source>
-            <translation>Deje el tramo quieto y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
-            <translation>No se sabe: {between}, pero antes subió a {pressure}; desde la misma presión el gas sube menos la vez siguiente, el líquido otro tanto.</translation>
-        </message>
-        <message>
-            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Ventee hasta la presión de parada y espere otra vez: la subida debe ser menor.</translation>
-        </message>
-        <message>
-            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>La sonda de pinza está {drive} sobre la saturación: caliente el punto más bajo hasta {wanted} por encima y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Ponga una sonda de pinza en el punto más bajo, o indique que el metal está desnudo.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>No se sabe: {between}, y sin metal que se muestre caliente esta espera no tiene poder; un líquido aislado puede subir tan despacio como {least}.</translation>
-        </message>
-        <message>
-            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
-            <translation>Solo vapor: tras {time} la presión sube como mucho {most}; líquido por encima de la cantidad admisible mantendría {least} o más{given}.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>No se sabe: {between}, y la sonda de pinza se enfría aunque el venteo está cerrado: lo que hay cerca puede hervir.</translation>
-        </message>
-        <message>
-            <source>Hold on until the clamp stands or warms.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Siga esperando hasta que la sonda de pinza se estabilice o se caliente.</translation>
-        </message>
-        <message>
-            <source>{most}, {part} of it the metal's warming</source>
-            <translation>{most}, de ello {part} por el calentamiento del metal</translation>
-        </message>
-        <message>
-            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
-            <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
-        </message>
-        <message>
-            <source>the lowest metal is {drive} above saturation</source>
-            <translation>el metal más bajo está {drive} sobre la saturación</translation>
-        </message>
-        <message>
-            <source>the metal is bare</source>
-            <translation>el metal está desnudo</translation>
-        </message>
-        <message>
-            <source>{time}, within {width} of it</source>
-            <translation>{time}, a menos de {width}</translation>
-        </message>
-        <message>
-            <source>level for {time} after rising {rise}</source>
-            <translation>nivelada {time} tras subir {rise}</translation>
-        </message>
-        <message>
-            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Lleno de líquido: el tramo cerrado sube {detail}, mucho más deprisa de lo que puede un líquido con vapor encima; abra ya la vía de venteo.</translation>
-        </message>
-        <message>
-            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
-            <translation>Aún sin ventear: una carga cerrada en saturación no dice cuánto líquido hay.</translation>
-        </message>
-        <message>
-            <source>{slope}, {steepness} per kelvin</source>
-            <translation>{slope}, {steepness} por kelvin</translation>
-        </message>
-        <message>
-            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Aún sin ventear; sube {slope}: calor, o paso por una válvula.</translation>
-        </message>
-        <message>
-            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
-            <translation>Aún no se sabe: subida entre {least} y {most} a {pressure}; con hielo seco seguiría subiendo hasta el punto triple.</translation>
-        </message>
-        <message>
-            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Nitrógeno: una prueba de presión en reposo, juzgada como tal (vea el trabajo o el informe); nada aquí habla de CO2.</translation>
-        </message>
-        <message>
-            <source>Not known: {fault}, so the hold proves nothing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>No se sabe: {fault}, así que la espera no prueba nada.</translation>
-        </message>
-        <message>
-            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
-        </message>
-        <message>
-            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
-            <translation>Sin ayuda no habrá hervido antes de {time}; con {power} W de calor suave en el punto bajo, no antes de {warmed}.</translation>
-        </message>
-        <message>
-            <source>{time} s without the rise of gas shut in</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>{time} s sin la subida del gas encerrado</translation>
-        </message>
-        <message>
-            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
-            <translation>Aún no se sabe: {time} bajo el punto triple; con hielo seco subiría hacia {triple} y se quedaría ahí.</translation>
-        </message>
-        <message>
-            <source>, with metal {drive} above the triple point</source>
-            <translation>, con metal {drive} sobre el punto triple</translation>
-        </message>
-        <message>
-            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
-            <translation>No se ve hielo seco: {time} a {pressure}{given}, subida de como mucho {most}; el hielo seco daría {least} o más.</translation>
-        </message>
-        <message>
-            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
-            <translation>Se vio hielo seco y nada muestra que haya desaparecido: {pressure}, subida {slope} (la nieve ahí está a {snow}).</translation>
-        </message>
-        <message>
-            <source>Dry ice</source>
-            <translation>Hielo seco</translation>
-        </message>
-        <message>
-            <source>Dry ice, or flow past a closed valve</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Hielo seco, o paso por una válvula cerrada</translation>
-        </message>
-        <message>
-            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
-            <translation>{found}: bajo el punto triple a {pressure} y aún sube {slope} tras {time}; el calentamiento del metal da como mucho {most} (la nieve ahí está a {snow}).</translation>
-        </message>
-        <message>
-            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Aún no se sabe: la espera acaba de empezar; la primera subida es siempre gas que se calienta.</translation>
-        </message>
-        <message>
-            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
-            <translation>No se sabe: el tramo cerrado pierde presión ({slope}); una fuga hacia fuera o un venteo mal cerrado puede ocultar ebullición. Compruebe que el venteo está cerrado y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
-            <translation>Siga esperando hasta {pressure} antes de ventear otra vez; un calor suave en el punto bajo lo acelera.</translation>
-        </message>
-        <message>
-            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Siga esperando hasta {pressure}: dos presiones distinguen líquido de paso por una válvula.</translation>
+            <source>margin</source>
+            <translation>margen</translation>
         </message>
         <message>
             <source>pressure</source>
             <translation>presión</translation>
         </message>
+    </context>
+    <context>
+        <name>Start</name>
         <message>
-            <source>pressure above the triple point</source>
-            <translation>presión sobre el punto triple</translation>
+            <source>Open a recorded vent</source>
+            <translation>Abrir un venteo registrado</translation>
         </message>
         <message>
-            <source>pressure above the stop pressure</source>
+            <source>A readings log, from this program or another logger.</source>
+            <translation>Un registro de este programa o de otro equipo.</translation>
+        </message>
+        <message>
+            <source>Try a sample</source>
+            <translation>Probar un ejemplo</translation>
+        </message>
+        <message>
+            <source>Simulated vents that ship with the program, replayed.</source>
+            <translation>Venteos simulados que vienen con el programa.</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Conectar un manómetro</translation>
+        </message>
+        <message>
+            <source>Watch a live vent with prompts, and record it.</source>
+            <translation>Seguir un venteo en vivo con indicaciones y registrarlo.</translation>
+        </message>
+        <message>
+            <source>Plan a vent</source>
+            <translation>Planear un venteo</translation>
+        </message>
+        <message>
+            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>presión sobre la presión de parada</translation>
+            <translation>Carga, presión de parada, hielo seco, sala y tiempo.</translation>
         </message>
         <message>
-            <source>pressure rise</source>
-            <translation>subida de presión</translation>
+            <source>Practise</source>
+            <translation>Practicar</translation>
         </message>
         <message>
-            <source>line temperature</source>
-            <translation>temperatura del tubo</translation>
+            <source>Work the valve of a simulated section; alone or with a class.</source>
+            <translation>Maneje la válvula de un tramo simulado, solo o en clase.</translation>
         </message>
         <message>
-            <source>upper temperature</source>
-            <translation>temperatura superior</translation>
+            <source>A job</source>
+            <translation>Un trabajo</translation>
         </message>
         <message>
-            <source>ambient temperature</source>
-            <translation>temperatura ambiente</translation>
+            <source>Step by step from the permit to the signed record.</source>
+            <translation>Paso a paso, del permiso al registro firmado.</translation>
         </message>
         <message>
-            <source>coldest clamp above the metal's minimum</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>sonda de pinza más fría sobre el mínimo del metal</translation>
+            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
+            <translation>A su lado mientras se ventea un tramo de CO2 aislado: qué queda dentro, con qué certeza y qué hacer.</translation>
         </message>
         <message>
-            <source>lowest clamp above saturation</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>sonda de pinza más baja sobre la saturación</translation>
+            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
+            <translation>Aconseja a partir de lecturas. Nunca dice que un tramo se pueda abrir sin peligro: deciden su procedimiento, su permiso y el manómetro mecánico.</translation>
         </message>
+    </context>
+    <context>
+        <name>Status</name>
         <message>
-            <source>CO2 in the air</source>
-            <translation>CO2 en el aire</translation>
+            <source>recording; disk nearly full</source>
+            <translation>registrando; disco casi lleno</translation>
         </message>
         <message>
-            <source>gauge open to air off zero by</source>
-            <translation>desvío del cero del manómetro al aire</translation>
+            <source>recording: {lines} lines</source>
+            <translation>registrando: {lines} líneas</translation>
         </message>
         <message>
-            <source>vacuum</source>
-            <translation>vacío</translation>
+            <source>NO SOUND</source>
+            <translation>SIN SONIDO</translation>
         </message>
         <message>
-            <source>hold running</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>espera en curso</translation>
+            <source>recording</source>
+            <translation>registrando</translation>
         </message>
         <message>
-            <source>latest holds in a row that show vapour only</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>últimas esperas seguidas que muestran solo vapor</translation>
-        </message>
-        <message>
-            <source>latest low hold rules dry ice out</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>la última espera a baja presión descarta hielo seco</translation>
-        </message>
-        <message>
-            <source>standing-pressure test says tight</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>la prueba de presión en reposo dice estanco</translation>
-        </message>
-        <message>
-            <source>vacuum-rise test says tight and dry</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
-            <translation>la prueba de subida de vacío dice estanco y seco</translation>
-        </message>
-        <message>
-            <source>, steady for {time}</source>
-            <translation>, estable durante {time}</translation>
-        </message>
-        <message>
-            <source>at least {value}</source>
-            <translation>al menos {value}</translation>
-        </message>
-        <message>
-            <source>at most {value}</source>
-            <translation>como mucho {value}</translation>
-        </message>
-        <message>
-            <source>{low} and {high}</source>
-            <translation>{low} y {high}</translation>
-        </message>
-        <message>
-            <source>write down: {what}</source>
-            <translation>anote: {what}</translation>
-        </message>
-        <message>
-            <source>still shut on the isolation list: {valves}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>aún cerradas en la lista de aislamiento: {valves}</translation>
-        </message>
-        <message>
-            <source>the isolation list is empty: name each valve</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>la lista de aislamiento está vacía: nombre cada válvula</translation>
-        </message>
-        <message>
-            <source>Simulated readings: this job is practice and can't be signed.</source>
-            <translation>Lecturas simuladas: este trabajo es práctica y no se puede firmar.</translation>
-        </message>
-        <message>
-            <source>give the name of the person who does this</source>
-            <translation>indique el nombre de la persona que lo hace</translation>
-        </message>
-        <message>
-            <source>too long: {most} characters at most</source>
-            <translation>demasiado largo: {most} caracteres como mucho</translation>
-        </message>
-        <message>
-            <source>that confirmation belongs to a later step</source>
-            <translation>esa confirmación es de un paso posterior</translation>
-        </message>
-        <message>
-            <source>write something, or leave the entry alone</source>
-            <translation>escriba algo, o deje el campo</translation>
-        </message>
-        <message>
-            <source>name the valve</source>
-            <translation>nombre la válvula</translation>
-        </message>
-        <message>
-            <source>{quantity}: must come from readings here</source>
-            <translation>{quantity}: aquí debe venir de lecturas</translation>
-        </message>
-        <message>
-            <source>{value} does not meet: {condition}</source>
-            <translation>{value} no cumple: {condition}</translation>
-        </message>
-        <message>
-            <source>the job has ended; nothing is left to do</source>
-            <translation>el trabajo ha terminado; no queda nada por hacer</translation>
-        </message>
-        <message>
-            <source>not yet: {lacks}</source>
-            <translation>todavía no: {lacks}</translation>
-        </message>
-        <message>
-            <source>the job has ended; nothing is left to skip</source>
-            <translation>el trabajo ha terminado; no queda nada por omitir</translation>
-        </message>
-        <message>
-            <source>'{step}' can't be skipped</source>
-            <translation>«{step}» no se puede omitir</translation>
-        </message>
-        <message>
-            <source>write something</source>
-            <translation>escriba algo</translation>
-        </message>
-        <message>
-            <source>give a reason</source>
-            <translation>indique un motivo</translation>
-        </message>
-        <message>
-            <source>no venting yet: {lacks}</source>
-            <translation>aún no ventee: {lacks}</translation>
-        </message>
-        <message>
-            <source>Close the vent until this is confirmed again.</source>
-            <translation>Cierre el venteo hasta que se confirme otra vez.</translation>
-        </message>
-        <message>
-            <source>Left out before the joint is broken: {steps}</source>
-            <translation>Omitido antes de abrir la junta: {steps}</translation>
-        </message>
-        <message>
-            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
-            <translation>Presión de parada {kept}: {below} por debajo con líquido dentro, {triple} de ellos bajo el punto triple.</translation>
-        </message>
-        <message>
-            <source>kept</source>
-            <translation>respetada</translation>
-        </message>
-        <message>
-            <source>NOT KEPT</source>
-            <translation>NO RESPETADA</translation>
-        </message>
-        <message>
-            <source>Dry ice made: {mass} at most.</source>
-            <translation>Hielo seco formado: {mass} como mucho.</translation>
-        </message>
-        <message>
-            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
-            <translation>Queda dentro al final: {left} de líquido y hielo seco (admisible {allowable}).</translation>
-        </message>
-        <message>
-            <source>CO2 vented: {mass} in {time}.</source>
-            <translation>CO2 venteado: {mass} en {time}.</translation>
-        </message>
-        <message>
-            <source>You said: {state}. That was {judged}.</source>
-            <translation>Usted dijo: {state}. Eso estaba {judged}.</translation>
-        </message>
-        <message>
-            <source>right</source>
-            <translation>bien</translation>
-        </message>
-        <message>
-            <source>WRONG</source>
-            <translation>MAL</translation>
-        </message>
-        <message>
-            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
-            <translation>PELIGROSO: se dio por vacío el tramo con líquido o hielo seco dentro.</translation>
-        </message>
-        <message>
-            <source>subcooled liquid</source>
-            <translation>lleno de líquido</translation>
-        </message>
-        <message>
-            <source>two phase</source>
-            <translation>líquido y vapor</translation>
-        </message>
-        <message>
-            <source>vapor only</source>
-            <translation>solo vapor</translation>
-        </message>
-        <message>
-            <source>solid present</source>
-            <translation>hielo seco</translation>
-        </message>
-        <message>
-            <source>undetermined</source>
-            <translation>indeterminado</translation>
-        </message>
-        <message>
-            <source>readings come {time} late</source>
-            <translation>las lecturas llegan {time} tarde</translation>
-        </message>
-        <message>
-            <source>this program has a fault; use the mechanical gauge</source>
-            <translation>este programa tiene un fallo; use el manómetro mecánico</translation>
-        </message>
-        <message>
-            <source>more data than can be shown in time: {rows} rows were passed over</source>
-            <translation>más datos de los que se pueden mostrar a tiempo: se omitieron {rows} filas</translation>
-        </message>
-        <message>
-            <source>source lost: {reason}</source>
-            <translation>fuente perdida: {reason}</translation>
-        </message>
-        <message>
-            <source>source back: {label}</source>
-            <translation>la fuente ha vuelto: {label}</translation>
-        </message>
-        <message>
-            <source>cut short by another program</source>
-            <translation>recortado por otro programa</translation>
-        </message>
-        <message>
-            <source>replaced by another file</source>
-            <translation>sustituido por otro archivo</translation>
-        </message>
-        <message>
-            <source>not open</source>
-            <translation>no abierto</translation>
-        </message>
-        <message>
-            <source>disconnected</source>
-            <translation>desconectado</translation>
-        </message>
-        <message>
-            <source>no answer ({wrong})</source>
-            <translation>sin respuesta ({wrong})</translation>
-        </message>
-        <message>
-            <source>no answer</source>
-            <translation>sin respuesta</translation>
-        </message>
-        <message>
-            <source>disconnected ({error})</source>
-            <translation>desconectado ({error})</translation>
-        </message>
-        <message>
-            <source>{label}: {what}; check the cable, the program keeps trying</source>
-            <translation>{label}: {what}; revise el cable, el programa sigue intentándolo</translation>
-        </message>
-        <message>
-            <source>not connected</source>
-            <translation>no conectado</translation>
-        </message>
-        <message>
-            <source>the server closed the connection</source>
-            <translation>el servidor cerró la conexión</translation>
-        </message>
-        <message>
-            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
-            <translation>Hielo seco: la presión bajó hasta el punto triple y se queda ahí ({freezing}): el venteo está abierto y el líquido se congela. Déjelo abierto, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
-        </message>
-        <message>
-            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
-            <translation>la temperatura {change} explica {effect}; pérdida {loss} en {time}</translation>
-        </message>
-        <message>
-            <source>{loss} ({lower} to {upper}, 95 %)</source>
-            <translation>{loss} ({lower} a {upper}, 95 %)</translation>
-        </message>
-        <message>
-            <source>Can't tell yet: {seen}, {limit} allowed.</source>
-            <translation>Aún no se puede decir: {seen}, {limit} admisible.</translation>
-        </message>
-        <message>
-            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espere más: la cota se estrecha con el tiempo; ayuda una temperatura más estable.</translation>
-        </message>
-        <message>
-            <source>{loss} without bounds</source>
-            <translation>{loss} sin cotas</translation>
-        </message>
-        <message>
-            <source>fewer than 10 readings</source>
-            <translation>menos de 10 lecturas</translation>
-        </message>
-        <message>
-            <source>Record pressure and clamp.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Registre presión y sonda de pinza.</translation>
-        </message>
-        <message>
-            <source>no clamp reading beside every pressure: the temperature can't be told from a leak</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>no hay lectura de sonda de pinza junto a cada presión: la temperatura no se distingue de una fuga</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the section, in the shade, and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Ponga una sonda de pinza en el tramo, a la sombra, y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
-            <translation>sin presión de prueba, o se ha ido: menos de 0,5 bar sobre el aire</translation>
-        </message>
-        <message>
-            <source>Raise the pressure and hold again.</source>
-            <translation>Suba la presión y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
-            <translation>La presión varía demasiado despacio para acotar una pérdida en {time}.</translation>
-        </message>
-        <message>
-            <source>Hold longer.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espere más.</translation>
-        </message>
-        <message>
-            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
-            <translation>Aún se asienta: la pérdida no es igual en ambas mitades; {seen}.</translation>
-        </message>
-        <message>
-            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
-            <translation>Espere a que se vaya el calor del llenado y el sol deje el tubo.</translation>
-        </message>
-        <message>
-            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>La presión sube más de lo que explica la temperatura: {seen}. Entra gas por una válvula, o la sonda de pinza no muestra el gas; una entrada oculta una fuga.</translation>
-        </message>
-        <message>
-            <source>Shut off the supply or double block, move the clamp, hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Cierre la alimentación o doble bloqueo, mueva la sonda de pinza, espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Leaking: {seen}, {limit} allowed.</source>
-            <translation>Con fuga: {seen}, {limit} admisible.</translation>
-        </message>
-        <message>
-            <source>Find the leak, mend, repeat.</source>
-            <translation>Busque la fuga, repárela, repita.</translation>
-        </message>
-        <message>
-            <source>Tight within the limit: {seen}, {limit} allowed.</source>
-            <translation>Estanco dentro del límite: {seen}, {limit} admisible.</translation>
-        </message>
-        <message>
-            <source>Not known: {why}.</source>
-            <translation>No se sabe: {why}.</translation>
-        </message>
-        <message>
-            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
-            <translation>la presión nunca se movió: una válvula de manómetro cerrada da la misma traza</translation>
-        </message>
-        <message>
-            <source>Bleed a little, see the gauge follow, and hold again.</source>
-            <translation>Purgue un poco, vea que el manómetro responde y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Test within that range.</source>
-            <translation>Pruebe dentro de ese rango.</translation>
-        </message>
-        <message>
-            <source>So far no loss above what is allowed, but only for {time}.</source>
-            <translation>Hasta ahora sin pérdida sobre lo admisible, pero solo {time}.</translation>
-        </message>
-        <message>
-            <source>Hold at least {time} more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espere al menos {time} más.</translation>
-        </message>
-        <message>
-            <source>{begin} to {end} in {time}</source>
-            <translation>de {begin} a {end} en {time}</translation>
-        </message>
-        <message>
-            <source>{micron} micron ({pascal}, {millibar})</source>
-            <translation>{micron} micras ({pascal}, {millibar})</translation>
-        </message>
-        <message>
-            <source>{rate} micron/min ({lower} to {upper})</source>
-            <translation>{rate} micras/min ({lower} a {upper})</translation>
-        </message>
-        <message>
-            <source>Too few independent readings to judge: {course}.</source>
-            <translation>Muy pocas lecturas independientes para juzgar: {course}.</translation>
-        </message>
-        <message>
-            <source>Hold {time} more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espere {time} más.</translation>
-        </message>
-        <message>
-            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
-            <translation>Límite respetado: {course}, {limit} admisible; subida tardía {rate}; el agua en este metal llegaría a {water}.</translation>
-        </message>
-        <message>
-            <source>{rate} micron/min without bounds</source>
-            <translation>{rate} micras/min sin cotas</translation>
-        </message>
-        <message>
-            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
-            <translation>El vacuómetro nunca se movió: {course}; uno cerrado se ve igual.</translation>
-        </message>
-        <message>
-            <source>Let the gauge see the pump once, then hold again.</source>
-            <translation>Deje que el vacuómetro vea la bomba una vez y espere de nuevo.</translation>
-        </message>
-        <message>
-            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
-            <translation>La presión baja: {course}. La bomba no está cerrada, o se enfría el vacuómetro o el metal.</translation>
-        </message>
-        <message>
-            <source>Shut the valve to the pump and begin again.</source>
-            <translation>Cierre la válvula de la bomba y empiece de nuevo.</translation>
-        </message>
-        <message>
-            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
-            <translation>Humedad: {course}, se nivela cerca de la presión de vapor de agua del metal más frío, {water} a {coldest} (un vacuómetro de hilo caliente muestra hasta el doble).</translation>
-        </message>
-        <message>
-            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
-            <translation>Caliente el metal, barra con nitrógeno seco, haga vacío otra vez.</translation>
-        </message>
-        <message>
-            <source>Leak: {course}, straight at {rate} and no bend.</source>
-            <translation>Fuga: {course}, recta a {rate} y sin curva.</translation>
-        </message>
-        <message>
-            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
-            <translation>Búsquela con presión de nitrógeno; mire primero mangueras y válvula de la bomba.</translation>
-        </message>
-        <message>
-            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
-            <translation>en metal tan frío eso es hielo seco o CO2 de aceite o tamiz, no agua</translation>
-        </message>
-        <message>
-            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
-            <translation>no es la presión de vapor de agua del metal: desgasificación, aceite o CO2 restante</translation>
-        </message>
-        <message>
-            <source>without the metal's temperature moisture can't be ruled out</source>
-            <translation>sin la temperatura del metal no se descarta humedad</translation>
-        </message>
-        <message>
-            <source>Levels too high: {course}; {what}.</source>
-            <translation>Se nivela demasiado alto: {course}; {what}.</translation>
-        </message>
-        <message>
-            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
-            <translation>Haga vacío otra vez; una subida menor la segunda vez confirma desgasificación.</translation>
-        </message>
-        <message>
-            <source>The rise began at {begin}, above {limit}.</source>
-            <translation>La subida empezó en {begin}, sobre {limit}.</translation>
-        </message>
-        <message>
-            <source>Evacuate further, then shut the pump off.</source>
-            <translation>Siga haciendo vacío y luego cierre la bomba.</translation>
-        </message>
-        <message>
-            <source>So far {course}.</source>
-            <translation>Hasta ahora {course}.</translation>
-        </message>
-        <message>
-            <source>Above {limit}: {course}, and the curve is still bending.</source>
-            <translation>Sobre {limit}: {course}, y la curva aún se dobla.</translation>
-        </message>
-        <message>
-            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espere más: recto es fuga, nivelarse es humedad o desgasificación.</translation>
-        </message>
-        <message>
-            <source>Below {limit}, but still rising at {rate}: {course}.</source>
-            <translation>Bajo {limit}, pero aún sube a {rate}: {course}.</translation>
-        </message>
-        <message>
-            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Espere más: recto es fuga, nivelarse es desgasificación.</translation>
-        </message>
-        <message>
-            <source>The limit is kept ({course}), but without the metal's temperature dry is not shown.</source>
-            <translation>Se respeta el límite ({course}), pero sin la temperatura del metal no se muestra seco.</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the coldest metal or give its temperature.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Ponga una sonda de pinza en el metal más frío o indique su temperatura.</translation>
-        </message>
-        <message>
-            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
-            <translation>Se respeta el límite ({course}), pero el hielo en metal a {coldest} tiene solo {water}: no se muestra seco.</translation>
-        </message>
-        <message>
-            <source>Warm the metal and repeat.</source>
-            <translation>Caliente el metal y repita.</translation>
-        </message>
-        <message>
-            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
-            <translation>No se sabe: menos de 20 lecturas de vacío desde que se cerró la bomba.</translation>
-        </message>
-        <message>
-            <source>Record the vacuum gauge for the whole test.</source>
-            <translation>Registre el vacuómetro durante toda la prueba.</translation>
+            <source>NOT RECORDING</source>
+            <translation>SIN REGISTRAR</translation>
         </message>
     </context>
     <context>
@@ -3025,7 +3508,7 @@
             <translation>Acuerde quién vigila el manómetro, quién maneja la válvula, la salida y las señas.</translation>
         </message>
         <message>
-            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can't see them. Plan a bleed for each.</source>
+            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can&apos;t see them. Plan a bleed for each.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
             <translation>Las cavidades y bolsas de antirretornos son volúmenes atrapados propios: el manómetro no los ve. Prevea una purga para cada uno.</translation>
         </message>
@@ -3096,7 +3579,7 @@
             <translation>Todas las válvulas de la lista de aislamiento están cerradas, bloqueadas y etiquetadas</translation>
         </message>
         <message>
-            <source>The section's relief path is not isolated with the section</source>
+            <source>The section&apos;s relief path is not isolated with the section</source>
             <translation>La vía de alivio del tramo no está aislada con el tramo</translation>
         </message>
         <message>
@@ -3200,7 +3683,7 @@
             <translation>Abra una vez el manómetro al aire, anote lo que marca, indique la altitud o el barómetro.</translation>
         </message>
         <message>
-            <source>Purge the hose with the section's own vapour and see both gauges move when the valve is cracked.</source>
+            <source>Purge the hose with the section&apos;s own vapour and see both gauges move when the valve is cracked.</source>
             <translation>Purgue la manguera con el propio vapor del tramo y vea moverse ambos manómetros al entreabrir la válvula.</translation>
         </message>
         <message>
@@ -3220,7 +3703,7 @@
             <translation>Un acople con antirretorno se convierte en el tapón.</translation>
         </message>
         <message>
-            <source>The gauge's own valve is shut: a perfectly quiet trace that means nothing.</source>
+            <source>The gauge&apos;s own valve is shut: a perfectly quiet trace that means nothing.</source>
             <translation>La válvula del propio manómetro está cerrada: una traza muy quieta que no significa nada.</translation>
         </message>
         <message>
@@ -3316,12 +3799,12 @@
             <translation>El núcleo de un secador retiene líquido, el aceite suelta gas durante una hora.</translation>
         </message>
         <message>
-            <source>Liquid is still there or the holds can't show that it is gone: warm the low points, or look for a passing valve.</source>
+            <source>Liquid is still there or the holds can&apos;t show that it is gone: warm the low points, or look for a passing valve.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Aún hay líquido o las esperas no pueden mostrar que se fue: caliente los puntos bajos, o busque una válvula que deja pasar.</translation>
         </message>
         <message>
-            <source>The metal is as cold as the liquid would be: such a hold can't show liquid. Warm it.</source>
+            <source>The metal is as cold as the liquid would be: such a hold can&apos;t show liquid. Warm it.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>El metal está tan frío como estaría el líquido: una espera así no puede mostrar líquido. Caliéntelo.</translation>
         </message>
@@ -3496,7 +3979,7 @@
             <translation>Abrir la junta</translation>
         </message>
         <message>
-            <source>Stand beside the cover's axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
+            <source>Stand beside the cover&apos;s axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
             <translation>Póngase al lado del eje de la tapa. Afloje primero los tornillos lejanos, despegue la junta, espere, deje dos tornillos hasta que esté suelta.</translation>
         </message>
         <message>
@@ -3786,594 +4269,205 @@
         </message>
     </context>
     <context>
-        <name>Exercises</name>
+        <name>Text</name>
         <message>
-            <source>Vapour only, warm metal</source>
-            <translation>Solo vapor, metal caliente</translation>
+            <source>STALE</source>
+            <translation>ANTIGUO</translation>
         </message>
         <message>
-            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
+            <translation>Mantenga el venteo cerrado y lea el manómetro mecánico hasta que lleguen lecturas.</translation>
+        </message>
+        <message>
+            <source>No reading yet</source>
+            <translation>Aún sin lectura</translation>
+        </message>
+        <message>
+            <source>above the triple point</source>
+            <translation>sobre el punto triple</translation>
+        </message>
+        <message>
+            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
+            <translation>Cierre el venteo y lea el manómetro mecánico; si sube, ventee. Nada de lo mostrado antes vale ya.</translation>
+        </message>
+        <message>
+            <source>No reading for {age} s.</source>
+            <translation>Sin lectura desde hace {age} s.</translation>
+        </message>
+        <message>
+            <source>Inside: unknown while there are no readings</source>
+            <translation>Dentro: desconocido mientras no haya lecturas</translation>
+        </message>
+        <message>
+            <source>AT the triple point</source>
+            <translation>EN el punto triple</translation>
+        </message>
+        <message>
+            <source>BELOW the triple point</source>
+            <translation>BAJO el punto triple</translation>
+        </message>
+        <message>
+            <source>gauge · {gap} above stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Tramo de filtro S-1, 10 litros, acero desnudo, cerrado desde la mañana. El metal está unos 50 K más caliente que el CO2 a la presión de parada. Ventee hasta la presión de parada, cierre y vigile.</translation>
+            <translation>manómetro · {gap} sobre la parada {stop}</translation>
         </message>
         <message>
-            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
-            <translation>Con qué rapidez se apaga la subida, y cuánto menor es la segunda vez.</translation>
-        </message>
-        <message>
-            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Cerca de medio bar en el primer minuto, luego plano; la segunda espera sube mucho menos.</translation>
-        </message>
-        <message>
-            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <source>gauge · {gap} below stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Sube, luego hay líquido: ventea sin necesidad, o por debajo de la presión de parada.</translation>
+            <translation>manómetro · {gap} bajo la parada {stop}</translation>
         </message>
         <message>
-            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
-            <translation>¿Qué haría la traza en el minuto 8 si quedara una taza de líquido? Compare con el ejercicio 2.</translation>
+            <source>stop pressure in {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>parada en {time}</translation>
         </message>
         <message>
-            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
-            <translation>Ventee al mismo inicio y espere otra vez: el gas ya caliente apenas sube.</translation>
+            <source>line temperature not measured</source>
+            <translation>temperatura no medida</translation>
         </message>
         <message>
-            <source>One per cent of liquid left</source>
-            <translation>Queda un uno por ciento de líquido</translation>
+            <source>line {temperature}</source>
+            <translation>tubo {temperature}</translation>
         </message>
         <message>
-            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
-            <translation>El vecino del ejercicio 1: los mismos 10 litros de acero desnudo. Tuvo líquido y se ha venteado; cerca del uno por ciento de su volumen aún es líquido, en el fondo del filtro.</translation>
+            <source>vent valve: not known</source>
+            <translation>venteo: no se sabe</translation>
         </message>
         <message>
-            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
-            <translation>El primer minuto se parece al ejercicio 1. Los minutos 3 a 8 no.</translation>
+            <source>vent valve: OPEN</source>
+            <translation>venteo: ABIERTO</translation>
         </message>
         <message>
-            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
-            <translation>Un primer minuto como de gas, luego una subida constante de cientos de milibares por minuto.</translation>
+            <source>vent valve: CLOSED</source>
+            <translation>venteo: CERRADO</translation>
         </message>
         <message>
-            <source>The same first minute as exercise 1, so it is gas.</source>
-            <translation>El mismo primer minuto que el ejercicio 1, luego es gas.</translation>
+            <source>rate not known</source>
+            <translation>ritmo desconocido</translation>
         </message>
         <message>
-            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
-            <translation>¿En qué minuto se pudo distinguir esta traza del ejercicio 1? ¿Por qué no antes?</translation>
+            <source>steady</source>
+            <translation>estable</translation>
         </message>
         <message>
-            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
-            <translation>Esperar: la pendiente tardía. O ventear otra vez: la subida vuelve igual de empinada.</translation>
+            <source>falling {rate}/min</source>
+            <translation>baja {rate}/min</translation>
         </message>
         <message>
-            <source>Ten per cent of liquid left</source>
-            <translation>Queda un diez por ciento de líquido</translation>
+            <source>rising {rate}/min</source>
+            <translation>sube {rate}/min</translation>
         </message>
         <message>
-            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
-            <translation>El mismo tramo otra vez, ahora con el diez por ciento de su volumen líquido: diez veces más que en el ejercicio 2. Comprométase antes de que siga la traza: ¿subirá más deprisa o más despacio?</translation>
+            <source>no reading yet</source>
+            <translation>aún sin lectura</translation>
         </message>
         <message>
-            <source>The first minute, against exercise 2.</source>
-            <translation>El primer minuto, frente al ejercicio 2.</translation>
+            <source>reading {age} min old</source>
+            <translation>lectura de hace {age} min</translation>
         </message>
         <message>
-            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
-            <translation>Un primer minuto más lento que con el uno por ciento: más líquido tiene más que calentar.</translation>
+            <source>reading {age} s old</source>
+            <translation>lectura de hace {age} s</translation>
         </message>
         <message>
-            <source>Less rise, so less liquid.</source>
-            <translation>Menos subida, luego menos líquido.</translation>
+            <source>at least {least}, no upper bound</source>
+            <translation>al menos {least}, sin cota superior</translation>
         </message>
         <message>
-            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
-            <translation>¿Qué parte de la traza dice cuánto líquido queda? (Ninguna: solo que lo hay.)</translation>
+            <source>no upper bound</source>
+            <translation>sin cota superior</translation>
         </message>
         <message>
-            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
-            <translation>Ninguna solo con la presión: pesar, o ventear y contar lo que sale.</translation>
+            <source>share of the volume: no upper bound</source>
+            <translation>parte del volumen: sin cota superior</translation>
         </message>
         <message>
-            <source>Liquid left, and all metal as cold as it</source>
-            <translation>Queda líquido, y todo el metal tan frío como él</translation>
+            <source>How little liquid this hold could see is not known yet</source>
+            <translation>Aún no se sabe cuán poco líquido podría ver esta espera</translation>
         </message>
         <message>
-            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
-            <translation>Un tramo aislado de 50 litros tras un venteo largo y lento en un día frío. Escarcha por todas partes. El manómetro está quieto.</translation>
+            <source>Before the vent: {time}</source>
+            <translation>Antes del venteo: {time}</translation>
         </message>
         <message>
-            <source>How far the metal is above the saturation temperature of the pressure.</source>
-            <translation>Cuánto está el metal sobre la temperatura de saturación de la presión.</translation>
+            <source>{low} to {high} ({percent} %)</source>
+            <translation>{low} a {high} ({percent} %)</translation>
         </message>
         <message>
-            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
-            <translation>Casi sin subida en diez minutos, con kilogramos de líquido dentro.</translation>
+            <source>{best} ({low} to {high}, {percent} %)</source>
+            <translation>{best} ({low} a {high}, {percent} %)</translation>
         </message>
         <message>
-            <source>Flat, so empty.</source>
-            <translation>Plano, luego vacío.</translation>
+            <source>{low} to {high} % of the volume</source>
+            <translation>{low} a {high} % del volumen</translation>
         </message>
         <message>
-            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
-            <translation>¿Qué calor pudo hervir aquí algún líquido? ¿Qué tendría que estar caliente?</translation>
-        </message>
-        <message>
-            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
-            <translation>Lleve calor a los puntos bajos y espere otra vez; hasta entonces la prueba no tiene poder.</translation>
-        </message>
-        <message>
-            <source>The supply valve leaks by</source>
-            <translation>La válvula de alimentación deja pasar</translation>
-        </message>
-        <message>
-            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>Tramo de filtro S-4. Nadie menciona que la válvula de aislamiento de la alimentación tiene un rayón en el asiento: pasa una décima de gramo por segundo.</translation>
-        </message>
-        <message>
-            <source>Is the rise straight? Is it as steep at another pressure?</source>
-            <translation>¿Es recta la subida? ¿Es igual de empinada a otra presión?</translation>
-        </message>
-        <message>
-            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
-            <translation>Recta desde los primeros minutos, y tan empinada desde 9 bar g como desde 5.</translation>
-        </message>
-        <message>
-            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
-            <translation>Líquido que hierve: ventea una hora mientras el paso vuelve a llenar el tramo.</translation>
-        </message>
-        <message>
-            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
-            <translation>¿Cuál de líquido y paso de válvula se hace más lento a mayor presión, y por qué?</translation>
-        </message>
-        <message>
-            <source>Hold at a second pressure; block and bleed the supply.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
-            <translation>Espere a una segunda presión; doble bloqueo y purga en la alimentación.</translation>
-        </message>
-        <message>
-            <source>Vented to 1 bar g with liquid left</source>
-            <translation>Venteado a 1 bar g con líquido dentro</translation>
-        </message>
-        <message>
-            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
-            <translation>Alguien tenía prisa y venteó directo a 1 bar g. Luego se cerró la válvula, y ahora la presión sube y se queda a algo más de 4 bar g.</translation>
-        </message>
-        <message>
-            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
-            <translation>Dónde se demora la presión al bajar, y dónde se queda al subir.</translation>
-        </message>
-        <message>
-            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>Un escalón cerca de 4,2 bar g en ambos sentidos; dura un cuarto de hora y más.</translation>
-        </message>
-        <message>
-            <source>It has stabilised, so it is safe.</source>
-            <translation>Se ha estabilizado, luego es seguro.</translation>
-        </message>
-        <message>
-            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
-            <translation>¿Qué fija la presión en un valor? ¿Qué pasa cuando se funde el último hielo seco?</translation>
-        </message>
-        <message>
-            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
-            <translation>Compare la presión de reposo con el punto triple local; espere, con el lado de venteo abierto.</translation>
-        </message>
-        <message>
-            <source>Dry ice at zero on the gauge</source>
-            <translation>Hielo seco con el manómetro a cero</translation>
-        </message>
-        <message>
-            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>El manómetro marca 0,0 bar g. La purga estuvo abierta toda la noche y se acaba de cerrar. Hay escarcha en el punto bajo y en nada más.</translation>
-        </message>
-        <message>
-            <source>The climb after closing, and the temperature of the low point.</source>
-            <translation>La subida tras cerrar, y la temperatura del punto bajo.</translation>
-        </message>
-        <message>
-            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
-            <translation>Desde cero la presión sube por la línea de sublimación hacia 4,2 bar g.</translation>
-        </message>
-        <message>
-            <source>Zero means empty: open it.</source>
-            <translation>Cero significa vacío: abrirlo.</translation>
-        </message>
-        <message>
-            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>¿Qué presión tiene el hielo seco a -78 °C? ¿Qué marcaría el manómetro con la purga abierta?</translation>
-        </message>
-        <message>
-            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Cierre la purga y vigile unos minutos; busque escarcha en el punto bajo.</translation>
-        </message>
-        <message>
-            <source>The gauge is shut off</source>
-            <translation>El manómetro está cerrado</translation>
-        </message>
-        <message>
-            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
-            <translation>La válvula de la manguera del manómetro se cerró de un golpe con el venteo cerrado. Queda líquido en el tramo.</translation>
-        </message>
-        <message>
-            <source>The noise of the reading; what a short mini-vent does to it.</source>
-            <translation>El ruido de la lectura; qué le hace un venteo muy corto.</translation>
-        </message>
-        <message>
-            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
-            <translation>Una traza sin movimiento alguno, ni ruido; un venteo corto no la mueve.</translation>
-        </message>
-        <message>
-            <source>A perfect hold.</source>
+            <source>Inside: no hold yet</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Una espera perfecta.</translation>
+            <translation>Dentro: aún sin espera</translation>
         </message>
         <message>
-            <source>What does a real gauge on a real section never do?</source>
-            <translation>¿Qué no hace nunca un manómetro real en un tramo real?</translation>
+            <source>Inside: {state}</source>
+            <translation>Dentro: {state}</translation>
         </message>
         <message>
-            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
-            <translation>Abra el venteo dos segundos: un manómetro que ve el tramo se mueve.</translation>
+            <source>Liquid: {amount}</source>
+            <translation>Líquido: {amount}</translation>
         </message>
         <message>
-            <source>An oil-rich strainer</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
-            <translation>Un filtro rico en aceite</translation>
+            <source>Dry ice: {amount}</source>
+            <translation>Hielo seco: {amount}</translation>
         </message>
         <message>
-            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
-            <translation>El tramo S-8 queda bajo, tras una trampa de aceite nunca drenada. El líquido se fue, pero el aceite del filtro aún retiene CO2.</translation>
-        </message>
-        <message>
-            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <source>This hold could see {least} or more</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Una cola lenta y curva, y cómo se encoge de espera en espera.</translation>
+            <translation>Esta espera ve desde {least}</translation>
         </message>
         <message>
-            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
-            <translation>Una cola que se curva, muy por debajo de la saturación, y menor tras cada venteo.</translation>
-        </message>
-        <message>
-            <source>Liquid is still there. Or: the supply valve leaks.</source>
-            <translation>Aún hay líquido. O: la válvula de alimentación deja pasar.</translation>
-        </message>
-        <message>
-            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
-            <translation>¿Cuál de líquido, paso y aceite da menos cada vez? ¿Por qué aún no está claro?</translation>
-        </message>
-        <message>
-            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <source>Hold {number}: {time}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ventee otra vez y espere: una fuente que se agota no es líquido ni paso de válvula.</translation>
+            <translation>Espera {number}: {time}</translation>
         </message>
         <message>
-            <source>A gauge that reads high, at 2000 m</source>
-            <translation>Un manómetro que marca de más, a 2000 m</translation>
+            <source>{time} left at least</source>
+            <translation>al menos {time} más</translation>
         </message>
         <message>
-            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
-            <translation>Una planta de montaña a 2000 m. El manómetro marca 0,3 bar de más, nadie tomó su cero, y la tarjeta de la pared es para el nivel del mar: parar a 5,2 bar g.</translation>
+            <source>Inside: hidden</source>
+            <translation>Dentro: oculto</translation>
         </message>
+    </context>
+    <context>
+        <name>Tour</name>
         <message>
-            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
-            <translation>La distancia real al punto triple cuando el manómetro marca 5,2 bar g.</translation>
+            <source>The band on top says what to do now, and under it why.</source>
+            <translation>La banda de arriba dice qué hacer ahora y, debajo, por qué.</translation>
         </message>
         <message>
-            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
-            <translation>El manómetro marca 5,2 bar g; el tramo está solo medio bar sobre el punto triple.</translation>
+            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
+            <translation>Primera cifra: cuánto sobre el punto triple. Por debajo el líquido se vuelve hielo seco.</translation>
         </message>
         <message>
-            <source>I have a full bar of margin.</source>
-            <translation>Tengo un bar entero de margen.</translation>
+            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Segunda cifra: el manómetro. Debajo: cuánto falta hasta la parada.</translation>
         </message>
         <message>
-            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
-            <translation>¿Dónde está el punto triple en un manómetro a 2000 m? (4,39 bar g, no 4,17.)</translation>
+            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>La curva: las esperas van sombreadas; N salta al siguiente suceso.</translation>
         </message>
         <message>
-            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
-            <translation>Abra el manómetro al aire y lea su cero; indique la altitud antes del venteo.</translation>
+            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
+            <translation>El dibujo: lleno es líquido seguro, rayado posible, ? no se sabe.</translation>
         </message>
         <message>
-            <source>Vacuum on a wet section</source>
-            <translation>Vacío en un tramo mojado</translation>
+            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
+            <translation>V cambia las imágenes, F1 explica la indicación, M tiene lo demás.</translation>
         </message>
         <message>
-            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
-            <translation>El núcleo se cambió bajo la lluvia. La bomba funciona, el vacuómetro deja de bajar; se apaga la bomba y sube.</translation>
-        </message>
-        <message>
-            <source>Where the pressure bends and comes to rest, and what the metal's temperature says to it.</source>
-            <translation>Dónde se dobla y se queda la presión, y qué dice de ello la temperatura del metal.</translation>
-        </message>
-        <message>
-            <source>It rests near the saturation pressure of water at the metal's temperature: 10 to 20 mbar.</source>
-            <translation>Se queda cerca de la presión de saturación del agua a la temperatura del metal: 10 a 20 mbar.</translation>
-        </message>
-        <message>
-            <source>There is a leak: looks for it for an hour.</source>
-            <translation>Hay una fuga: la busca una hora.</translation>
-        </message>
-        <message>
-            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
-            <translation>¿Qué hace una fuga que el agua no hace? (Sigue en línea recta.)</translation>
-        </message>
-        <message>
-            <source>Warm the section: water rises with it; a leak does not care.</source>
-            <translation>Caliente el tramo: el agua sube con él; a una fuga le da igual.</translation>
-        </message>
-        <message>
-            <source>Nitrogen standing test in the sun</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Prueba con nitrógeno al sol</translation>
-        </message>
-        <message>
-            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>El tramo está con nitrógeno a 50 bar g para su prueba de presión en reposo. Se llenó en la mañana fresca; ahora le da el sol.</translation>
-        </message>
-        <message>
-            <source>Pressure and temperature together.</source>
-            <translation>Presión y temperatura juntas.</translation>
-        </message>
-        <message>
-            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
-            <translation>Dos bar más en una hora, sin añadir gas: el metal se ha calentado diez kelvin.</translation>
-        </message>
-        <message>
-            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
-            <translation>La alimentación deja pasar. O, cuando se enfría: el tramo tiene fuga.</translation>
-        </message>
-        <message>
-            <source>What is left of the rise when it is corrected for temperature?</source>
-            <translation>¿Qué queda de la subida cuando se corrige por la temperatura?</translation>
-        </message>
-        <message>
-            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
-            <translation>Corrija por la temperatura del gas con un factor de gas real; espere a la tarde.</translation>
-        </message>
-        <message>
-            <source>The vent valve leaks out</source>
-            <translation>La válvula de venteo fuga hacia fuera</translation>
-        </message>
-        <message>
-            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
-            <translation>Tramo aislado S-5 con kilogramos de líquido. La válvula de venteo está cerrada, pero hay un grano en su asiento: lo que hierve sale por ella.</translation>
-        </message>
-        <message>
-            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
-            <translation>Escarcha y ruido en la salida de venteo con el manómetro quieto.</translation>
-        </message>
-        <message>
-            <source>A quiet gauge: what leaks out is what boils off.</source>
-            <translation>Un manómetro quieto: lo que se fuga es lo que hierve.</translation>
-        </message>
-        <message>
-            <source>Quiet, so empty.</source>
-            <translation>Quieto, luego vacío.</translation>
-        </message>
-        <message>
-            <source>What are the two ways for a gauge to stand still above liquid?</source>
-            <translation>¿De qué dos formas puede un manómetro quedarse quieto sobre líquido?</translation>
-        </message>
-        <message>
-            <source>Test the outlet for flow; cap it and hold again.</source>
-            <translation>Compruebe si hay flujo en la salida; tápela y espere otra vez.</translation>
-        </message>
-        <message>
-            <source>Shut in liquid-full</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Cerrado lleno de líquido</translation>
-        </message>
-        <message>
-            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
-            <translation>Ambas válvulas del tramo S-3 se cerraron con líquido. Está dos kelvin más caliente que el líquido. Aún no ha pasado nada más.</translation>
-        </message>
-        <message>
-            <source>Bar per minute before the first vent, and what opening does.</source>
-            <translation>Bar por minuto antes del primer venteo, y qué hace abrir.</translation>
-        </message>
-        <message>
-            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
-            <translation>El manómetro sube varios bar en un minuto; al abrir cae de golpe a la saturación.</translation>
-        </message>
-        <message>
-            <source>The supply valve leaks: looks for the leak first.</source>
-            <translation>La válvula de alimentación deja pasar: busca primero la fuga.</translation>
-        </message>
-        <message>
-            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
-            <translation>Diez bar por un kelvin: ¿cuánto falta para que abra la válvula de alivio?</translation>
-        </message>
-        <message>
-            <source>None: open the vent path at once.</source>
-            <translation>Ninguna: abra ya la vía de venteo.</translation>
-        </message>
-        <message>
-            <source>Air in the section</source>
-            <translation>Aire en el tramo</translation>
-        </message>
-        <message>
-            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
-            <translation>El tramo S-6 se abrió la semana pasada y no se hizo bien el vacío. Hay un bar de aire además del CO2, y líquido.</translation>
-        </message>
-        <message>
-            <source>Pressure against the saturation pressure of the coldest metal.</source>
-            <translation>La presión frente a la presión de saturación del metal más frío.</translation>
-        </message>
-        <message>
-            <source>The gauge stands above the saturation pressure of the liquid's temperature.</source>
-            <translation>El manómetro está sobre la presión de saturación de la temperatura del líquido.</translation>
-        </message>
-        <message>
-            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Sobre la saturación, luego lleno de líquido. O: subenfriado, luego no hay ebullición que temer.</translation>
-        </message>
-        <message>
-            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
-            <translation>¿Qué señal de líquido no cambia el aire? (La pendiente tardía.)</translation>
-        </message>
-        <message>
-            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
-            <translation>Ventee y espere otra vez: el aire sale con el vapor; el líquido no.</translation>
-        </message>
-        <message>
-            <source>Metal colder than the liquid</source>
-            <translation>Metal más frío que el líquido</translation>
-        </message>
-        <message>
-            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
-            <translation>Hace una hora el tramo se venteó demasiado y se paró a tiempo; desde entonces ha vuelto a entrar líquido. El metal aún está más frío que el líquido.</translation>
-        </message>
-        <message>
-            <source>The delay: nothing happens at first.</source>
-            <translation>El retraso: al principio no pasa nada.</translation>
-        </message>
-        <message>
-            <source>Hardly a rise in the first minute or two, then it comes.</source>
-            <translation>Apenas sube en el primer minuto o dos, luego llega.</translation>
-        </message>
-        <message>
-            <source>A minute without a rise: empty.</source>
-            <translation>Un minuto sin subida: vacío.</translation>
-        </message>
-        <message>
-            <source>Where did the heat go in the first two minutes?</source>
-            <translation>¿Adónde fue el calor en los dos primeros minutos?</translation>
-        </message>
-        <message>
-            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
-            <translation>Espere más; una sonda de pinza en el punto bajo más fría que la saturación anula la espera.</translation>
-        </message>
-        <message>
-            <source>Liquid through the drain: the hose plugs</source>
-            <translation>Líquido por el drenaje: la manguera se tapona</translation>
-        </message>
-        <message>
-            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
-            <translation>La manguera de venteo se puso en el drenaje bajo porque estaba más cerca. Sale líquido y se vuelve nieve en la manguera.</translation>
-        </message>
-        <message>
-            <source>The flow dies with the valve open; the pressure stays.</source>
-            <translation>El flujo muere con la válvula abierta; la presión queda.</translation>
-        </message>
-        <message>
-            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
-            <translation>La presión deja de bajar, decenas de bar sobre cero, con la válvula abierta.</translation>
-        </message>
-        <message>
-            <source>The flow has stopped, so it is empty.</source>
-            <translation>El flujo ha parado, luego está vacío.</translation>
-        </message>
-        <message>
-            <source>On which side of the plug is the pressure? Where do you stand?</source>
-            <translation>¿En qué lado del tapón está la presión? ¿Dónde se pone usted?</translation>
-        </message>
-        <message>
-            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
-            <translation>Deje la válvula abierta, apártese, espere; ventee desde arriba.</translation>
-        </message>
-        <message>
-            <source>dry metal c</source>
-            <translation>metal seco °C</translation>
-        </message>
-        <message>
-            <source>wet metal c</source>
-            <translation>metal mojado °C</translation>
-        </message>
-        <message>
-            <source>liquid fraction</source>
-            <translation>fracción de líquido</translation>
-        </message>
-        <message>
-            <source>nitrogen bar</source>
-            <translation>nitrógeno bar</translation>
-        </message>
-        <message>
-            <source>oil kg</source>
-            <translation>aceite kg</translation>
-        </message>
-        <message>
-            <source>solid kg</source>
-            <translation>hielo seco kg</translation>
-        </message>
-        <message>
-            <source>water kg</source>
-            <translation>agua kg</translation>
-        </message>
-        <message>
-            <source>noise</source>
-            <translation>ruido</translation>
-        </message>
-        <message>
-            <source>step</source>
-            <translation>resolución</translation>
-        </message>
-        <message>
-            <source>stuck from s</source>
-            <translation>atascado desde s</translation>
-        </message>
-        <message>
-            <source>unit</source>
-            <translation>unidad</translation>
-        </message>
-        <message>
-            <source>zero</source>
-            <translation>cero</translation>
-        </message>
-        <message>
-            <source>leak by g per s</source>
-            <translation>paso de válvula g/s</translation>
-        </message>
-        <message>
-            <source>leak out bore mm</source>
-            <translation>fuga hacia fuera, orificio mm</translation>
-        </message>
-        <message>
-            <source>supply liquid</source>
-            <translation>alimentación líquida</translation>
-        </message>
-        <message>
-            <source>altitude</source>
-            <translation>altitud indicada</translation>
-        </message>
-        <message>
-            <source>insulated</source>
-            <translation>aislado</translation>
-        </message>
-        <message>
-            <source>volume l</source>
-            <translation>volumen L</translation>
-        </message>
-        <message>
-            <source>altitude m</source>
-            <translation>altitud m</translation>
-        </message>
-        <message>
-            <source>ambient c</source>
-            <translation>ambiente °C</translation>
-        </message>
-        <message>
-            <source>pump l per min</source>
-            <translation>bomba L/min</translation>
-        </message>
-        <message>
-            <source>low point</source>
-            <translation>punto bajo</translation>
-        </message>
-        <message>
-            <source>plugs</source>
-            <translation>se tapona</translation>
+            <source>If readings stop, the digits are struck through: close the vent.</source>
+            <translation>Si faltan lecturas, las cifras se tachan: cierre el venteo.</translation>
         </message>
     </context>
 </TS>

@@ -126,6 +126,10 @@
     <context>
         <name>Class</name>
         <message>
+            <source>Leave the class? This run and its score are lost.</source>
+            <translation>Forlate øvelsen? Denne kjøringen og poengene går tapt.</translation>
+        </message>
+        <message>
             <source>Committed {said}. Space goes on.</source>
             <translation>Bestemt {said}. Mellomrom: videre.</translation>
         </message>
@@ -421,6 +425,14 @@
             <translation>Høyeste tillatte trykk, med enhet</translation>
         </message>
         <message>
+            <source>{field} (optional)</source>
+            <translation>{field} (valgfritt)</translation>
+        </message>
+        <message>
+            <source>e.g. {example}</source>
+            <translation>f.eks. {example}</translation>
+        </message>
+        <message>
             <source>Connect a gauge</source>
             <translation>Koble til manometer</translation>
         </message>
@@ -467,6 +479,1631 @@
         <message>
             <source>The test is over; test again</source>
             <translation>Testen er over; test på nytt</translation>
+        </message>
+    </context>
+    <context>
+        <name>Core</name>
+        <message>
+            <source>No hold in the record: nothing shows what is inside.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ingen hold i opptaket: ingenting viser hva som er inni.</translation>
+        </message>
+        <message>
+            <source>Vapour only was shown, but no longer stands: {reason}</source>
+            <translation>Bare damp ble vist, men gjelder ikke lenger: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge is at the top of its range</source>
+            <translation>manometeret er øverst i måleområdet</translation>
+        </message>
+        <message>
+            <source>the reading has not changed for {time}, though it used to show noise</source>
+            <translation>målingen har ikke endret seg på {time}, enda den før viste støy</translation>
+        </message>
+        <message>
+            <source>the reading jumped by {jump} with the vent closed</source>
+            <translation>målingen hoppet {jump} med stengt avblåsning</translation>
+        </message>
+        <message>
+            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
+            <translation>Ingen dom: {fault}. Steng avblåsningen og sammenlign med det mekaniske manometeret.</translation>
+        </message>
+        <message>
+            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrogen, {now}. La det være i ro; stående trykkprøve bedømmer det. Nitrogen kveler: luft ut stedet før seksjonen åpnes.</translation>
+        </message>
+        <message>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>Avblåsningen er åpen og trykket står på {now}: en propp av tørris, en stengt ventil eller et avstengt manometer. Steng avblåsningen; hold deg unna linjen til slange og deksel; ingen flamme, ingen slag.</translation>
+        </message>
+        <message>
+            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>{now} er under trippelpunktet ({triple}) og væske var ikke utelukket: den blir til tørris. Steng avblåsningen og hold.</translation>
+        </message>
+        <message>
+            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}: {above} over stopptrykket på {stop}. Damp fra toppen, sakte.</translation>
+        </message>
+        <message>
+            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
+            <translation>{now}, innestengt. Når måler, andre person, slange, utløp og verneutstyr er i orden: blås av damp fra toppen, sakte, til {stop}.</translation>
+        </message>
+        <message>
+            <source>The hold has begun: leave the vent shut and everything still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Holdet har begynt: la avblåsningen være stengt og alt i ro.</translation>
+        </message>
+        <message>
+            <source>no pressure</source>
+            <translation>intet trykk</translation>
+        </message>
+        <message>
+            <source>No reading has come yet; rely on the mechanical gauge.</source>
+            <translation>Ingen måling er kommet ennå; stol på det mekaniske manometeret.</translation>
+        </message>
+        <message>
+            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
+            <translation>Målingene har stoppet: steng avblåsningen og les av det mekaniske manometeret; stiger det, blås av.</translation>
+        </message>
+        <message>
+            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
+            <translation>Innestengt ved {now}, over {limit}: 90 % av det laveste av sikkerhetsventilens åpningstrykk, tillatt trykk og manometerets område.</translation>
+        </message>
+        <message>
+            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
+            <translation>Trykket står på trippelpunktet ({now}) med åpen avblåsning: væske fryser. Steng avblåsningen; hold deg unna linjen til slange og deksel; slå aldri på en propp.</translation>
+        </message>
+        <message>
+            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
+            <translation>Ved {now} uten dom først: det kan ligge snø selv om manometeret viser null. La den avblåste siden stå åpen, la det varmes, hold deg unna linjen; null på manometeret er ikke bevis.</translation>
+        </message>
+        <message>
+            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site&apos;s own procedure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Ved {now} etter bare damp. Åpne begge luftingene og la dem stå åpne; CO2-måler ved lavpunktene; hold deg unna linjen til dekselet. Deretter anleggets egen prosedyre.</translation>
+        </message>
+        <message>
+            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
+            <translation>Nær 1 bar g ({now}): steng og se etter en stigning til {triple}, tegnet på tørris.</translation>
+        </message>
+        <message>
+            <source>Now {now}. On to zero.</source>
+            <translation>Nå {now}. Videre til null.</translation>
+        </message>
+        <message>
+            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
+            <translation>Nå {now}. Stopp nær 1 bar g og hold for tørris; blir det stående nær {triple}, er det tørris.</translation>
+        </message>
+        <message>
+            <source>, falling {fall} a minute</source>
+            <translation>, faller {fall} i minuttet</translation>
+        </message>
+        <message>
+            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>{now}{rate}; stopptrykk {stop}, trippelpunkt {triple}.</translation>
+        </message>
+        <message>
+            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>{now}. En bratt stigning ville bety full av væske; {time} for å se det.</translation>
+        </message>
+        <message>
+            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Åpne begge luftingene og la dem stå åpne; hold deg unna linjen til dekselet.</translation>
+        </message>
+        <message>
+            <source>hold {number} starts</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold {number} begynner</translation>
+        </message>
+        <message>
+            <source>no reading for more than {time}</source>
+            <translation>ingen måling på mer enn {time}</translation>
+        </message>
+        <message>
+            <source>readings stopped</source>
+            <translation>målingene stoppet</translation>
+        </message>
+        <message>
+            <source>readings are back; a verdict starts from here</source>
+            <translation>målingene er tilbake; en dom begynner herfra</translation>
+        </message>
+        <message>
+            <source>vapour only no longer stands: {why}</source>
+            <translation>bare damp gjelder ikke lenger: {why}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {why}; its evidence starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold {number}: {why}; bevisføringen begynner på nytt</translation>
+        </message>
+        <message>
+            <source>check the gauge: {fault}</source>
+            <translation>sjekk manometeret: {fault}</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards</source>
+            <translation>klokken gikk bakover</translation>
+        </message>
+        <message>
+            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
+            <translation>ingen måling på {time}: steng avblåsningen og les av det mekaniske manometeret</translation>
+        </message>
+        <message>
+            <source>Not known yet: {why}, so the hold&apos;s evidence starts anew.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent ennå: {why}, så holdets bevisføring begynner på nytt.</translation>
+        </message>
+        <message>
+            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
+            <translation>metallet på {now} er under sin tillatte minimumstemperatur på {least}: ingen slag, ikke sett trykk på før det er varmt</translation>
+        </message>
+        <message>
+            <source>below the local triple point with vapour only standing: watch for the shelf</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>under det lokale trippelpunktet mens bare damp gjelder: se etter trinnet</translation>
+        </message>
+        <message>
+            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
+            <translation>ALARM: under det lokale trippelpunktet før bare damp var vist; væske som er igjen blir til tørris</translation>
+        </message>
+        <message>
+            <source>hold {number} ends: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold {number} slutter: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>hold {number}: {charge}. {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold {number}: {charge}. {reason}</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point</source>
+            <translation>trykket står på trippelpunktet</translation>
+        </message>
+        <message>
+            <source>the clock ran backwards; the hold starts anew</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>klokken gikk bakover; holdet begynner på nytt</translation>
+        </message>
+        <message>
+            <source>vent open</source>
+            <translation>avblåsning åpen</translation>
+        </message>
+        <message>
+            <source>vent open, found from the pressure</source>
+            <translation>avblåsning åpen, funnet av trykket</translation>
+        </message>
+        <message>
+            <source>vent closed</source>
+            <translation>avblåsning stengt</translation>
+        </message>
+        <message>
+            <source>vent closed, found from the pressure</source>
+            <translation>avblåsning stengt, funnet av trykket</translation>
+        </message>
+        <message>
+            <source>dry ice: {reason}</source>
+            <translation>tørris: {reason}</translation>
+        </message>
+        <message>
+            <source>dry ice shows</source>
+            <translation>tørris viser seg</translation>
+        </message>
+        <message>
+            <source>line {line}: {reason}</source>
+            <translation>linje {line}: {reason}</translation>
+        </message>
+        <message>
+            <source>the gauge shows no value: {cell}</source>
+            <translation>manometeret viser ingen verdi: {cell}</translation>
+        </message>
+        <message>
+            <source>the hold shows liquid</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>holdet viser væske</translation>
+        </message>
+        <message>
+            <source>the gauge was out of range</source>
+            <translation>manometeret var utenfor måleområdet</translation>
+        </message>
+        <message>
+            <source>flow into the section is suspected</source>
+            <translation>mistanke om strømning inn i seksjonen</translation>
+        </message>
+        <message>
+            <source>the hold no longer shows it</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>holdet viser det ikke lenger</translation>
+        </message>
+        <message>
+            <source>the two gauges differ by {difference}</source>
+            <translation>de to manometrene avviker med {difference}</translation>
+        </message>
+        <message>
+            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
+            <translation>avblåsningen er åpen og trykket faller ikke: en propp, eller manometeret er avstengt</translation>
+        </message>
+        <message>
+            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
+            <translation>trykket står på trippelpunktet med åpen avblåsning: væske fryser</translation>
+        </message>
+        <message>
+            <source>rising between {least} and {most}</source>
+            <translation>stigning mellom {least} og {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>Væske: etter {time} stiger trykket fortsatt {slope}, og {why}.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
+            <translation>Ikke kjent ennå: {between}; væske ville holde minst {least}{given}.</translation>
+        </message>
+        <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Fortsett å holde; roer det seg ikke, blås av til stopptrykket og hold igjen.</translation>
+        </message>
+        <message>
+            <source>the clamp is only {drive} from saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>klemmeføleren er bare {drive} fra metning</translation>
+        </message>
+        <message>
+            <source>dry metal that warms gives at most {most}</source>
+            <translation>tørt metall som varmes, gir høyst {most}</translation>
+        </message>
+        <message>
+            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>Væske: {pressure} og en stigning på {slope} er mer enn gass som varmes fra {start}, kan nå ({bound}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent ennå: {time} ut i holdet; den første stigningen er alltid gass som varmes.</translation>
+        </message>
+        <message>
+            <source>Keep holding.</source>
+            <translation>Fortsett å holde.</translation>
+        </message>
+        <message>
+            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
+            <translation>Ikke kjent: målingen har ikke rørt seg siden avblåsningen ble stengt; et avstengt manometer ser likt ut. Åpne avblåsningen så vidt og se om det svarer.</translation>
+        </message>
+        <message>
+            <source>Crack the vent and see the gauge answer.</source>
+            <translation>Åpne avblåsningen så vidt og se om manometeret svarer.</translation>
+        </message>
+        <message>
+            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
+            <translation>Ikke kjent: {pressure} er for nær trippelpunktet til å skille rolig gass fra tørris som smelter.</translation>
+        </message>
+        <message>
+            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
+            <translation>Fortsett å holde: når tørrisen har smeltet, stiger trykket videre.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
+            <translation>Ikke kjent: {between}, men seksjonen har vært under trippelpunktet, og tørris som smelter, sluker varmen som ville vist væske.</translation>
+        </message>
+        <message>
+            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
+            <translation>Varm det laveste punktet til 15 K over metning og hold i 5 min.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, less than the {gain} that the metal&apos;s warming gives shut-in gas: an outward leak may hide boiling.</source>
+            <translation>Ikke kjent: {between}, mindre enn de {gain} som oppvarmingen av metallet gir innestengt gass: en lekkasje utover kan skjule koking.</translation>
+        </message>
+        <message>
+            <source>Prove the vent and the joints tight, and hold again.</source>
+            <translation>Vis at avblåsning og koblinger er tette, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
+            <translation>Ikke kjent ennå: {between}, men kurven er ikke den til en stengt seksjon i ro.</translation>
+        </message>
+        <message>
+            <source>Leave the section still and hold again.</source>
+            <translation>La seksjonen være i ro og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
+            <translation>Ikke kjent: {between}, men først steg det til {pressure}; gass stiger mindre fra samme trykk neste gang, væske like mye igjen.</translation>
+        </message>
+        <message>
+            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Blås av til stopptrykket og hold igjen: stigningen må være mindre.</translation>
+        </message>
+        <message>
+            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Klemmeføleren er {drive} over metning: varm det laveste punktet til {wanted} over og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sett en klemmeføler på det laveste punktet, eller oppgi at metallet er uisolert.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent: {between}, og uten metall som er vist varmt, har dette holdet ingen beviskraft; isolert væske kan stige så sakte som {least}.</translation>
+        </message>
+        <message>
+            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
+            <translation>Bare damp: etter {time} stiger trykket høyst {most}; væske over tillatt mengde ville holde minst {least}{given}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ikke kjent: {between}, og klemmeføleren blir kaldere enda avblåsningen er stengt: det som er nær den, kan koke.</translation>
+        </message>
+        <message>
+            <source>Hold on until the clamp stands or warms.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Fortsett å holde til klemmeføleren står eller blir varmere.</translation>
+        </message>
+        <message>
+            <source>{most}, {part} of it the metal&apos;s warming</source>
+            <translation>{most}, av dette {part} fra oppvarmingen av metallet</translation>
+        </message>
+        <message>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
+            <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
+        </message>
+        <message>
+            <source>the lowest metal is {drive} above saturation</source>
+            <translation>det laveste metallet er {drive} over metning</translation>
+        </message>
+        <message>
+            <source>the metal is bare</source>
+            <translation>metallet er uisolert</translation>
+        </message>
+        <message>
+            <source>{time}, within {width} of it</source>
+            <translation>{time}, innenfor {width}</translation>
+        </message>
+        <message>
+            <source>level for {time} after rising {rise}</source>
+            <translation>jevnt i {time} etter en stigning på {rise}</translation>
+        </message>
+        <message>
+            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Full av væske: den stengte seksjonen stiger {detail}, mye raskere enn væske med damp over kan; åpne avblåsningsveien straks.</translation>
+        </message>
+        <message>
+            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
+            <translation>Ikke blåst av ennå: en stengt fylling ved metning sier ikke hvor mye væske det er.</translation>
+        </message>
+        <message>
+            <source>{slope}, {steepness} per kelvin</source>
+            <translation>{slope}, {steepness} per kelvin</translation>
+        </message>
+        <message>
+            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Ikke blåst av ennå; stiger {slope}: varme, eller lekkasje forbi en ventil.</translation>
+        </message>
+        <message>
+            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
+            <translation>Ikke kjent ennå: stigning mellom {least} og {most} ved {pressure}; tørris ville stige videre til trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Nitrogen: en stående trykkprøve, bedømt som det (se jobben eller rapporten); ingenting her sier noe om CO2.</translation>
+        </message>
+        <message>
+            <source>Not known: {fault}, so the hold proves nothing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent: {fault}, så holdet beviser ingenting.</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
+        </message>
+        <message>
+            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
+            <translation>Av seg selv er den ikke kokt bort før om {time}; med {power} W mild varme på lavpunktet ikke før om {warmed}.</translation>
+        </message>
+        <message>
+            <source>{time} s without the rise of gas shut in</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>{time} s uten stigningen fra innestengt gass</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
+            <translation>Ikke kjent ennå: {time} under trippelpunktet; tørris ville stige mot {triple} og bli stående der.</translation>
+        </message>
+        <message>
+            <source>, with metal {drive} above the triple point</source>
+            <translation>, med metall {drive} over trippelpunktet</translation>
+        </message>
+        <message>
+            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
+            <translation>Ingen tørris å se: {time} ved {pressure}{given}, stigning høyst {most}; tørris ville gitt minst {least}.</translation>
+        </message>
+        <message>
+            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
+            <translation>Tørris er sett, og ingenting viser at den er borte: {pressure}, stigning {slope} (snø der har {snow}).</translation>
+        </message>
+        <message>
+            <source>Dry ice</source>
+            <translation>Tørris</translation>
+        </message>
+        <message>
+            <source>Dry ice, or flow past a closed valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Tørris, eller lekkasje forbi en stengt ventil</translation>
+        </message>
+        <message>
+            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
+            <translation>{found}: under trippelpunktet ved {pressure} og stiger fortsatt {slope} etter {time}; oppvarming av metallet gir høyst {most} (snø der har {snow}).</translation>
+        </message>
+        <message>
+            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Ikke kjent ennå: holdet har nettopp begynt; den første stigningen er alltid gass som varmes.</translation>
+        </message>
+        <message>
+            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
+            <translation>Ikke kjent: den stengte seksjonen taper trykk ({slope}); en lekkasje utover eller en avblåsning som ikke er tett, kan skjule koking. Vis at avblåsningen er stengt, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
+            <translation>Fortsett å holde til {pressure} før du blåser av igjen; mild varme på lavpunktet gjør det raskere.</translation>
+        </message>
+        <message>
+            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
+            <translation>Fortsett å holde til {pressure}: to trykk skiller væske fra lekkasje forbi en ventil.</translation>
+        </message>
+        <message>
+            <source>pressure</source>
+            <translation>trykk</translation>
+        </message>
+        <message>
+            <source>pressure above the triple point</source>
+            <translation>trykk over trippelpunktet</translation>
+        </message>
+        <message>
+            <source>pressure above the stop pressure</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>trykk over stopptrykket</translation>
+        </message>
+        <message>
+            <source>pressure rise</source>
+            <translation>trykkstigning</translation>
+        </message>
+        <message>
+            <source>line temperature</source>
+            <translation>rørtemperatur</translation>
+        </message>
+        <message>
+            <source>upper temperature</source>
+            <translation>øvre temperatur</translation>
+        </message>
+        <message>
+            <source>ambient temperature</source>
+            <translation>omgivelsestemperatur</translation>
+        </message>
+        <message>
+            <source>coldest clamp above the metal&apos;s minimum</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>kaldeste klemmeføler over metallets minimum</translation>
+        </message>
+        <message>
+            <source>lowest clamp above saturation</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>laveste klemmeføler over metning</translation>
+        </message>
+        <message>
+            <source>CO2 in the air</source>
+            <translation>CO2 i luften</translation>
+        </message>
+        <message>
+            <source>gauge open to air off zero by</source>
+            <translation>manometerets nullavvik mot luft</translation>
+        </message>
+        <message>
+            <source>vacuum</source>
+            <translation>vakuum</translation>
+        </message>
+        <message>
+            <source>hold running</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>hold i gang</translation>
+        </message>
+        <message>
+            <source>latest holds in a row that show vapour only</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>siste hold på rad som viser bare damp</translation>
+        </message>
+        <message>
+            <source>latest low hold rules dry ice out</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>siste hold ved lavt trykk utelukker tørris</translation>
+        </message>
+        <message>
+            <source>standing-pressure test says tight</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>stående trykkprøve sier tett</translation>
+        </message>
+        <message>
+            <source>vacuum-rise test says tight and dry</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
+            <translation>vakuumstigeprøven sier tett og tørr</translation>
+        </message>
+        <message>
+            <source>, steady for {time}</source>
+            <translation>, stabilt i {time}</translation>
+        </message>
+        <message>
+            <source>at least {value}</source>
+            <translation>minst {value}</translation>
+        </message>
+        <message>
+            <source>at most {value}</source>
+            <translation>høyst {value}</translation>
+        </message>
+        <message>
+            <source>{low} and {high}</source>
+            <translation>{low} og {high}</translation>
+        </message>
+        <message>
+            <source>write down: {what}</source>
+            <translation>skriv opp: {what}</translation>
+        </message>
+        <message>
+            <source>still shut on the isolation list: {valves}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>fortsatt stengt på avstengningslisten: {valves}</translation>
+        </message>
+        <message>
+            <source>the isolation list is empty: name each valve</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>avstengningslisten er tom: nevn hver ventil</translation>
+        </message>
+        <message>
+            <source>Simulated readings: this job is practice and can&apos;t be signed.</source>
+            <translation>Simulerte målinger: denne jobben er øvelse og kan ikke signeres.</translation>
+        </message>
+        <message>
+            <source>give the name of the person who does this</source>
+            <translation>oppgi navnet på den som gjør dette</translation>
+        </message>
+        <message>
+            <source>too long: {most} characters at most</source>
+            <translation>for langt: høyst {most} tegn</translation>
+        </message>
+        <message>
+            <source>that confirmation belongs to a later step</source>
+            <translation>den bekreftelsen hører til et senere steg</translation>
+        </message>
+        <message>
+            <source>write something, or leave the entry alone</source>
+            <translation>skriv noe, eller la feltet være</translation>
+        </message>
+        <message>
+            <source>name the valve</source>
+            <translation>nevn ventilen</translation>
+        </message>
+        <message>
+            <source>{quantity}: must come from readings here</source>
+            <translation>{quantity}: må komme fra målinger her</translation>
+        </message>
+        <message>
+            <source>{value} does not meet: {condition}</source>
+            <translation>{value} oppfyller ikke: {condition}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to do</source>
+            <translation>jobben er avsluttet; ingenting gjenstår</translation>
+        </message>
+        <message>
+            <source>not yet: {lacks}</source>
+            <translation>ikke ennå: {lacks}</translation>
+        </message>
+        <message>
+            <source>the job has ended; nothing is left to skip</source>
+            <translation>jobben er avsluttet; ingenting igjen å hoppe over</translation>
+        </message>
+        <message>
+            <source>&apos;{step}&apos; can&apos;t be skipped</source>
+            <translation>«{step}» kan ikke hoppes over</translation>
+        </message>
+        <message>
+            <source>write something</source>
+            <translation>skriv noe</translation>
+        </message>
+        <message>
+            <source>give a reason</source>
+            <translation>oppgi en grunn</translation>
+        </message>
+        <message>
+            <source>no venting yet: {lacks}</source>
+            <translation>ikke blås av ennå: {lacks}</translation>
+        </message>
+        <message>
+            <source>Close the vent until this is confirmed again.</source>
+            <translation>Steng avblåsningen til dette er bekreftet igjen.</translation>
+        </message>
+        <message>
+            <source>Left out before the joint is broken: {steps}</source>
+            <translation>Hoppet over før koblingen åpnes: {steps}</translation>
+        </message>
+        <message>
+            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
+            <translation>Stopptrykk {kept}: {below} under det med væske inni, av dem {triple} under trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>kept</source>
+            <translation>holdt</translation>
+        </message>
+        <message>
+            <source>NOT KEPT</source>
+            <translation>IKKE HOLDT</translation>
+        </message>
+        <message>
+            <source>Dry ice made: {mass} at most.</source>
+            <translation>Tørris dannet: høyst {mass}.</translation>
+        </message>
+        <message>
+            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
+            <translation>Igjen inni til slutt: {left} væske og tørris (tillatt {allowable}).</translation>
+        </message>
+        <message>
+            <source>CO2 vented: {mass} in {time}.</source>
+            <translation>CO2 blåst av: {mass} på {time}.</translation>
+        </message>
+        <message>
+            <source>You said: {state}. That was {judged}.</source>
+            <translation>Du sa: {state}. Det var {judged}.</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>riktig</translation>
+        </message>
+        <message>
+            <source>WRONG</source>
+            <translation>FEIL</translation>
+        </message>
+        <message>
+            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
+            <translation>FARLIG: seksjonen ble tatt for tom med væske eller tørris inni.</translation>
+        </message>
+        <message>
+            <source>subcooled liquid</source>
+            <translation>full av væske</translation>
+        </message>
+        <message>
+            <source>two phase</source>
+            <translation>væske og damp</translation>
+        </message>
+        <message>
+            <source>vapor only</source>
+            <translation>bare damp</translation>
+        </message>
+        <message>
+            <source>solid present</source>
+            <translation>tørris</translation>
+        </message>
+        <message>
+            <source>undetermined</source>
+            <translation>ikke bestemt</translation>
+        </message>
+        <message>
+            <source>readings come {time} late</source>
+            <translation>målingene kommer {time} for sent</translation>
+        </message>
+        <message>
+            <source>this program has a fault; use the mechanical gauge</source>
+            <translation>dette programmet har en feil; bruk det mekaniske manometeret</translation>
+        </message>
+        <message>
+            <source>more data than can be shown in time: {rows} rows were passed over</source>
+            <translation>mer data enn som kan vises i tide: {rows} rader ble hoppet over</translation>
+        </message>
+        <message>
+            <source>source lost: {reason}</source>
+            <translation>kilden er borte: {reason}</translation>
+        </message>
+        <message>
+            <source>source back: {label}</source>
+            <translation>kilden er tilbake: {label}</translation>
+        </message>
+        <message>
+            <source>cut short by another program</source>
+            <translation>avkortet av et annet program</translation>
+        </message>
+        <message>
+            <source>replaced by another file</source>
+            <translation>erstattet av en annen fil</translation>
+        </message>
+        <message>
+            <source>not open</source>
+            <translation>ikke åpen</translation>
+        </message>
+        <message>
+            <source>disconnected</source>
+            <translation>frakoblet</translation>
+        </message>
+        <message>
+            <source>no answer ({wrong})</source>
+            <translation>ikke svar ({wrong})</translation>
+        </message>
+        <message>
+            <source>no answer</source>
+            <translation>ikke svar</translation>
+        </message>
+        <message>
+            <source>disconnected ({error})</source>
+            <translation>frakoblet ({error})</translation>
+        </message>
+        <message>
+            <source>{label}: {what}; check the cable, the program keeps trying</source>
+            <translation>{label}: {what}; sjekk kabelen, programmet prøver videre</translation>
+        </message>
+        <message>
+            <source>not connected</source>
+            <translation>ikke tilkoblet</translation>
+        </message>
+        <message>
+            <source>the server closed the connection</source>
+            <translation>serveren lukket forbindelsen</translation>
+        </message>
+        <message>
+            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
+            <translation>Tørris: trykket falt til trippelpunktet og står der ({freezing}): avblåsningen er åpen, og væske fryser. La den stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
+        </message>
+        <message>
+            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
+            <translation>temperatur {change} forklarer {effect}; tap {loss} over {time}</translation>
+        </message>
+        <message>
+            <source>{loss} ({lower} to {upper}, 95 %)</source>
+            <translation>{loss} ({lower} til {upper}, 95 %)</translation>
+        </message>
+        <message>
+            <source>Can&apos;t tell yet: {seen}, {limit} allowed.</source>
+            <translation>Kan ikke si ennå: {seen}, {limit} tillatt.</translation>
+        </message>
+        <message>
+            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger: grensen blir trangere med tiden; jevnere temperatur hjelper.</translation>
+        </message>
+        <message>
+            <source>{loss} without bounds</source>
+            <translation>{loss} uten grenser</translation>
+        </message>
+        <message>
+            <source>fewer than 10 readings</source>
+            <translation>færre enn 10 målinger</translation>
+        </message>
+        <message>
+            <source>Record pressure and clamp.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Ta opp trykk og klemmeføler.</translation>
+        </message>
+        <message>
+            <source>no clamp reading beside every pressure: the temperature can&apos;t be told from a leak</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>ikke klemmefølermåling ved hvert trykk: temperatur kan ikke skilles fra lekkasje</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the section, in the shade, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sett en klemmeføler på seksjonen, i skyggen, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
+            <translation>intet prøvetrykk, eller det er borte: under 0,5 bar over luften</translation>
+        </message>
+        <message>
+            <source>Raise the pressure and hold again.</source>
+            <translation>Hev trykket og hold igjen.</translation>
+        </message>
+        <message>
+            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
+            <translation>Trykket vandrer for sakte til å avgrense et tap på {time}.</translation>
+        </message>
+        <message>
+            <source>Hold longer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger.</translation>
+        </message>
+        <message>
+            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
+            <translation>Roer seg fortsatt: tapet er ikke likt i begge halvdeler; {seen}.</translation>
+        </message>
+        <message>
+            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
+            <translation>Vent til fyllvarmen er borte og solen er av røret.</translation>
+        </message>
+        <message>
+            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Trykket stiger mer enn temperaturen forklarer: {seen}. Gass strømmer inn forbi en ventil, eller klemmeføleren viser ikke gassen; en innstrømning skjuler en lekkasje.</translation>
+        </message>
+        <message>
+            <source>Shut off the supply or double block, move the clamp, hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Steng tilførselen eller steng dobbelt, flytt klemmeføleren, hold igjen.</translation>
+        </message>
+        <message>
+            <source>Leaking: {seen}, {limit} allowed.</source>
+            <translation>Lekker: {seen}, {limit} tillatt.</translation>
+        </message>
+        <message>
+            <source>Find the leak, mend, repeat.</source>
+            <translation>Finn lekkasjen, utbedre, gjenta.</translation>
+        </message>
+        <message>
+            <source>Tight within the limit: {seen}, {limit} allowed.</source>
+            <translation>Tett innenfor grensen: {seen}, {limit} tillatt.</translation>
+        </message>
+        <message>
+            <source>Not known: {why}.</source>
+            <translation>Ikke kjent: {why}.</translation>
+        </message>
+        <message>
+            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
+            <translation>trykket rørte seg aldri: en stengt manometerventil gir samme kurve</translation>
+        </message>
+        <message>
+            <source>Bleed a little, see the gauge follow, and hold again.</source>
+            <translation>Luft litt, se at manometeret følger, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Test within that range.</source>
+            <translation>Prøv innenfor det området.</translation>
+        </message>
+        <message>
+            <source>So far no loss above what is allowed, but only for {time}.</source>
+            <translation>Så langt intet tap over det tillatte, men bare i {time}.</translation>
+        </message>
+        <message>
+            <source>Hold at least {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold minst {time} til.</translation>
+        </message>
+        <message>
+            <source>{begin} to {end} in {time}</source>
+            <translation>{begin} til {end} på {time}</translation>
+        </message>
+        <message>
+            <source>{micron} micron ({pascal}, {millibar})</source>
+            <translation>{micron} mikron ({pascal}, {millibar})</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min ({lower} to {upper})</source>
+            <translation>{rate} mikron/min ({lower} til {upper})</translation>
+        </message>
+        <message>
+            <source>Too few independent readings to judge: {course}.</source>
+            <translation>For få uavhengige målinger til å dømme: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold {time} more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold {time} til.</translation>
+        </message>
+        <message>
+            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
+            <translation>Grensen holdt: {course}, {limit} tillatt; sen stigning {rate}; vann på dette metallet ville gå til {water}.</translation>
+        </message>
+        <message>
+            <source>{rate} micron/min without bounds</source>
+            <translation>{rate} mikron/min uten grenser</translation>
+        </message>
+        <message>
+            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
+            <translation>Vakuummeteret rørte seg aldri: {course}; et avstengt ser likt ut.</translation>
+        </message>
+        <message>
+            <source>Let the gauge see the pump once, then hold again.</source>
+            <translation>La vakuummeteret se pumpen én gang, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
+            <translation>Trykket faller: {course}. Pumpen er ikke stengt av, eller vakuummeter eller metall kjøles.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump and begin again.</source>
+            <translation>Steng ventilen til pumpen og begynn på nytt.</translation>
+        </message>
+        <message>
+            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
+            <translation>Fukt: {course}, flater ut nær vanndamptrykket til det kaldeste metallet, {water} ved {coldest} (en glødetrådmåler viser opptil det dobbelte).</translation>
+        </message>
+        <message>
+            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
+            <translation>Varm metallet, skyll med tørr nitrogen, evakuer igjen.</translation>
+        </message>
+        <message>
+            <source>Leak: {course}, straight at {rate} and no bend.</source>
+            <translation>Lekkasje: {course}, rett med {rate} og ingen bøy.</translation>
+        </message>
+        <message>
+            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
+            <translation>Finn den med nitrogentrykk; se på slanger og pumpeventilen først.</translation>
+        </message>
+        <message>
+            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
+            <translation>på så kaldt metall er det tørris eller CO2 fra olje eller sil, ikke vann</translation>
+        </message>
+        <message>
+            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
+            <translation>ikke vanndamptrykket til metallet: avgassing, olje eller CO2 igjen</translation>
+        </message>
+        <message>
+            <source>without the metal&apos;s temperature moisture can&apos;t be ruled out</source>
+            <translation>uten metallets temperatur kan fukt ikke utelukkes</translation>
+        </message>
+        <message>
+            <source>Levels too high: {course}; {what}.</source>
+            <translation>Flater ut for høyt: {course}; {what}.</translation>
+        </message>
+        <message>
+            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
+            <translation>Evakuer igjen; en mindre stigning andre gang bekrefter avgassing.</translation>
+        </message>
+        <message>
+            <source>The rise began at {begin}, above {limit}.</source>
+            <translation>Stigningen begynte ved {begin}, over {limit}.</translation>
+        </message>
+        <message>
+            <source>Evacuate further, then shut the pump off.</source>
+            <translation>Evakuer videre, og steng av pumpen.</translation>
+        </message>
+        <message>
+            <source>So far {course}.</source>
+            <translation>Så langt {course}.</translation>
+        </message>
+        <message>
+            <source>Above {limit}: {course}, and the curve is still bending.</source>
+            <translation>Over {limit}: {course}, og kurven bøyer fortsatt av.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger: rett fram er lekkasje, utflating er fukt eller avgassing.</translation>
+        </message>
+        <message>
+            <source>Below {limit}, but still rising at {rate}: {course}.</source>
+            <translation>Under {limit}, men stiger fortsatt med {rate}: {course}.</translation>
+        </message>
+        <message>
+            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Hold lenger: rett fram er lekkasje, utflating er avgassing.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but without the metal&apos;s temperature dry is not shown.</source>
+            <translation>Grensen er holdt ({course}), men uten metallets temperatur er tørt ikke vist.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the coldest metal or give its temperature.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
+            <translation>Sett en klemmeføler på det kaldeste metallet, eller oppgi temperaturen.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
+            <translation>Grensen er holdt ({course}), men is på metall ved {coldest} har bare {water}: ikke vist tørt.</translation>
+        </message>
+        <message>
+            <source>Warm the metal and repeat.</source>
+            <translation>Varm metallet og gjenta.</translation>
+        </message>
+        <message>
+            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
+            <translation>Ikke kjent: færre enn 20 vakuummålinger siden pumpen ble stengt av.</translation>
+        </message>
+        <message>
+            <source>Record the vacuum gauge for the whole test.</source>
+            <translation>Ta opp vakuummeteret gjennom hele prøven.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Exercises</name>
+        <message>
+            <source>Vapour only, warm metal</source>
+            <translation>Bare damp, varmt metall</translation>
+        </message>
+        <message>
+            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Filterseksjon S-1, 10 liter, uisolert stål, stengt siden i morges. Metallet er rundt 50 K varmere enn CO2 ved stopptrykket. Blås av til stopptrykket, steng, og følg med.</translation>
+        </message>
+        <message>
+            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
+            <translation>Hvor raskt stigningen dør ut, og hvor mye mindre den er andre gang.</translation>
+        </message>
+        <message>
+            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Omtrent en halv bar i det første minuttet, så flatt; det andre holdet stiger langt mindre.</translation>
+        </message>
+        <message>
+            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Det stiger, altså er det væske: blåser av unødig, eller lavere enn stopptrykket.</translation>
+        </message>
+        <message>
+            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
+            <translation>Hva ville kurven gjøre i minutt 8 om en kopp væske var igjen? Sammenlign med øvelse 2.</translation>
+        </message>
+        <message>
+            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
+            <translation>Blås av til samme start og hold igjen: varmet gass stiger nesten ikke mer.</translation>
+        </message>
+        <message>
+            <source>One per cent of liquid left</source>
+            <translation>Én prosent væske igjen</translation>
+        </message>
+        <message>
+            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Naboen til øvelse 1: de samme 10 literne uisolert stål. Den hadde væske og er blåst av; omtrent én prosent av volumet er fortsatt væske, i bunnen av filteret.</translation>
+        </message>
+        <message>
+            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
+            <translation>Det første minuttet ligner øvelse 1. Minuttene 3 til 8 gjør ikke det.</translation>
+        </message>
+        <message>
+            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
+            <translation>Et første minutt som gass, så en jevn stigning på hundrevis av millibar i minuttet.</translation>
+        </message>
+        <message>
+            <source>The same first minute as exercise 1, so it is gas.</source>
+            <translation>Samme første minutt som øvelse 1, altså gass.</translation>
+        </message>
+        <message>
+            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
+            <translation>I hvilket minutt kunne denne kurven først skilles fra øvelse 1? Hvorfor ikke før?</translation>
+        </message>
+        <message>
+            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
+            <translation>Vent: den sene stigningen. Eller blås av igjen: stigningen kommer like bratt tilbake.</translation>
+        </message>
+        <message>
+            <source>Ten per cent of liquid left</source>
+            <translation>Ti prosent væske igjen</translation>
+        </message>
+        <message>
+            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
+            <translation>Samme seksjon en gang til, nå med ti prosent av volumet væske: ti ganger så mye som i øvelse 2. Bestem deg før kurven går videre: stiger den raskere eller saktere?</translation>
+        </message>
+        <message>
+            <source>The first minute, against exercise 2.</source>
+            <translation>Det første minuttet, mot øvelse 2.</translation>
+        </message>
+        <message>
+            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
+            <translation>Et saktere første minutt enn med én prosent: mer væske har mer å varme.</translation>
+        </message>
+        <message>
+            <source>Less rise, so less liquid.</source>
+            <translation>Mindre stigning, altså mindre væske.</translation>
+        </message>
+        <message>
+            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
+            <translation>Hvilken del av kurven sier hvor mye væske som er igjen? (Ingen: bare at den er der.)</translation>
+        </message>
+        <message>
+            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
+            <translation>Ingen på trykket alene: vei, eller blås av og tell det som kommer.</translation>
+        </message>
+        <message>
+            <source>Liquid left, and all metal as cold as it</source>
+            <translation>Væske igjen, og alt metall like kaldt som den</translation>
+        </message>
+        <message>
+            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
+            <translation>En isolert seksjon på 50 liter etter en lang, sakte avblåsning på en kald dag. Rim overalt. Manometeret står stille.</translation>
+        </message>
+        <message>
+            <source>How far the metal is above the saturation temperature of the pressure.</source>
+            <translation>Hvor langt metallet er over metningstemperaturen for trykket.</translation>
+        </message>
+        <message>
+            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
+            <translation>Nesten ingen stigning på ti minutter, med kilogram av væske inni.</translation>
+        </message>
+        <message>
+            <source>Flat, so empty.</source>
+            <translation>Flatt, altså tomt.</translation>
+        </message>
+        <message>
+            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
+            <translation>Hvilken varme kunne ha kokt væske her? Hva måtte være varmt?</translation>
+        </message>
+        <message>
+            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
+            <translation>Før varme til lavpunktene og hold igjen; til da har prøven ingen beviskraft.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks by</source>
+            <translation>Tilførselsventilen lekker forbi</translation>
+        </message>
+        <message>
+            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
+            <translation>Filterseksjon S-4. Ingen nevner at avstengningsventilen på tilførselen har en ripe i setet: en tidels gram i sekundet kommer forbi.</translation>
+        </message>
+        <message>
+            <source>Is the rise straight? Is it as steep at another pressure?</source>
+            <translation>Er stigningen rett? Er den like bratt ved et annet trykk?</translation>
+        </message>
+        <message>
+            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
+            <translation>Rett fra de første minuttene, og like bratt fra 9 bar g som fra 5.</translation>
+        </message>
+        <message>
+            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
+            <translation>Væske som koker: blåser av i en time, mens lekkasjen fyller seksjonen igjen.</translation>
+        </message>
+        <message>
+            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
+            <translation>Hvilken av væske og lekkasje blir saktere ved høyere trykk, og hvorfor?</translation>
+        </message>
+        <message>
+            <source>Hold at a second pressure; block and bleed the supply.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
+            <translation>Hold ved et annet trykk; dobbel avstenging med lufting på tilførselen.</translation>
+        </message>
+        <message>
+            <source>Vented to 1 bar g with liquid left</source>
+            <translation>Blåst av til 1 bar g med væske igjen</translation>
+        </message>
+        <message>
+            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
+            <translation>Noen hadde det travelt og blåste rett av til 1 bar g. Så ble ventilen stengt, og nå stiger trykket og blir stående litt over 4 bar g.</translation>
+        </message>
+        <message>
+            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
+            <translation>Hvor trykket nøler på vei ned, og hvor det blir stående på vei opp.</translation>
+        </message>
+        <message>
+            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
+            <translation>Et trinn nær 4,2 bar g begge veier; det blir der et kvarter og mer.</translation>
+        </message>
+        <message>
+            <source>It has stabilised, so it is safe.</source>
+            <translation>Det har stabilisert seg, altså er det trygt.</translation>
+        </message>
+        <message>
+            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
+            <translation>Hva låser trykket på én verdi? Hva skjer når den siste tørrisen har smeltet?</translation>
+        </message>
+        <message>
+            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
+            <translation>Sammenlign hviletrykket med det lokale trippelpunktet; vent, med den avblåste siden åpen.</translation>
+        </message>
+        <message>
+            <source>Dry ice at zero on the gauge</source>
+            <translation>Tørris ved null på manometeret</translation>
+        </message>
+        <message>
+            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Manometeret viser 0,0 bar g. Luftingen sto åpen hele natten og er nettopp stengt. Det er rim på lavpunktet, og ikke noe annet sted.</translation>
+        </message>
+        <message>
+            <source>The climb after closing, and the temperature of the low point.</source>
+            <translation>Stigningen etter stenging, og temperaturen på lavpunktet.</translation>
+        </message>
+        <message>
+            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
+            <translation>Fra null stiger trykket langs sublimasjonslinjen mot 4,2 bar g.</translation>
+        </message>
+        <message>
+            <source>Zero means empty: open it.</source>
+            <translation>Null betyr tomt: åpne det.</translation>
+        </message>
+        <message>
+            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Hvilket trykk har tørris ved -78 °C? Hva ville manometeret vist om luftingen sto åpen?</translation>
+        </message>
+        <message>
+            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
+            <translation>Steng luftingen og følg med noen minutter; kjenn etter rim på lavpunktet.</translation>
+        </message>
+        <message>
+            <source>The gauge is shut off</source>
+            <translation>Manometeret er avstengt</translation>
+        </message>
+        <message>
+            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
+            <translation>Ventilen på manometerslangen ble dyttet igjen mens avblåsningen var stengt. Det er væske igjen i seksjonen.</translation>
+        </message>
+        <message>
+            <source>The noise of the reading; what a short mini-vent does to it.</source>
+            <translation>Støyen i målingen; hva en kort avblåsning gjør med den.</translation>
+        </message>
+        <message>
+            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
+            <translation>En kurve uten bevegelse, ikke engang støy; en kort avblåsning rører den ikke.</translation>
+        </message>
+        <message>
+            <source>A perfect hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Et perfekt hold.</translation>
+        </message>
+        <message>
+            <source>What does a real gauge on a real section never do?</source>
+            <translation>Hva gjør et virkelig manometer på en virkelig seksjon aldri?</translation>
+        </message>
+        <message>
+            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
+            <translation>Åpne avblåsningen i to sekunder: et manometer som ser seksjonen, rører seg.</translation>
+        </message>
+        <message>
+            <source>An oil-rich strainer</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
+            <translation>Et oljerikt filter</translation>
+        </message>
+        <message>
+            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
+            <translation>Seksjon S-8 ligger lavt bak en oljefelle som aldri er tappet. Væsken er borte, men oljen i filteret holder fortsatt på CO2.</translation>
+        </message>
+        <message>
+            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>En sakte, bøyd hale, og hvordan den krymper fra hold til hold.</translation>
+        </message>
+        <message>
+            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
+            <translation>En hale som bøyer av, godt under metning, og mindre etter hver avblåsning.</translation>
+        </message>
+        <message>
+            <source>Liquid is still there. Or: the supply valve leaks.</source>
+            <translation>Det er fortsatt væske der. Eller: tilførselsventilen lekker.</translation>
+        </message>
+        <message>
+            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
+            <translation>Hvilken av væske, lekkasje og olje gir mindre hver gang? Hvorfor er det fortsatt ikke klart?</translation>
+        </message>
+        <message>
+            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Blås av igjen og hold: en kilde som tar slutt, er verken væske eller lekkasje.</translation>
+        </message>
+        <message>
+            <source>A gauge that reads high, at 2000 m</source>
+            <translation>Et manometer som viser for mye, på 2000 m</translation>
+        </message>
+        <message>
+            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
+            <translation>Et fjellanlegg på 2000 m. Manometeret viser 0,3 bar for mye, ingen tok nullpunktet, og kortet på veggen er trykt for havnivå: stopp ved 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
+            <translation>Den virkelige avstanden til trippelpunktet når manometeret viser 5,2 bar g.</translation>
+        </message>
+        <message>
+            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
+            <translation>Manometeret viser 5,2 bar g; seksjonen er bare en halv bar over trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>I have a full bar of margin.</source>
+            <translation>Jeg har en hel bar i margin.</translation>
+        </message>
+        <message>
+            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
+            <translation>Hvor er trippelpunktet på et manometer på 2000 m? (4,39 bar g, ikke 4,17.)</translation>
+        </message>
+        <message>
+            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
+            <translation>Åpne manometeret mot luft og les av nullpunktet; oppgi høyden før avblåsningen.</translation>
+        </message>
+        <message>
+            <source>Vacuum on a wet section</source>
+            <translation>Vakuum på en våt seksjon</translation>
+        </message>
+        <message>
+            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
+            <translation>Kjernen ble byttet i regn. Pumpen går, vakuummeteret slutter å falle; pumpen stenges av og det stiger.</translation>
+        </message>
+        <message>
+            <source>Where the pressure bends and comes to rest, and what the metal&apos;s temperature says to it.</source>
+            <translation>Hvor trykket bøyer av og blir stående, og hva temperaturen på metallet sier til det.</translation>
+        </message>
+        <message>
+            <source>It rests near the saturation pressure of water at the metal&apos;s temperature: 10 to 20 mbar.</source>
+            <translation>Det blir stående nær metningstrykket for vann ved metallets temperatur: 10 til 20 mbar.</translation>
+        </message>
+        <message>
+            <source>There is a leak: looks for it for an hour.</source>
+            <translation>Det er en lekkasje: leter etter den i en time.</translation>
+        </message>
+        <message>
+            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
+            <translation>Hva gjør en lekkasje som vann ikke gjør? (Den fortsetter i en rett linje.)</translation>
+        </message>
+        <message>
+            <source>Warm the section: water rises with it; a leak does not care.</source>
+            <translation>Varm seksjonen: vann stiger med den; en lekkasje bryr seg ikke.</translation>
+        </message>
+        <message>
+            <source>Nitrogen standing test in the sun</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Stående nitrogenprøve i solen</translation>
+        </message>
+        <message>
+            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
+            <translation>Seksjonen står med nitrogen på 50 bar g til sin stående trykkprøve. Den ble fylt i den kjølige morgenen; nå står solen på den.</translation>
+        </message>
+        <message>
+            <source>Pressure and temperature together.</source>
+            <translation>Trykk og temperatur sammen.</translation>
+        </message>
+        <message>
+            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
+            <translation>To bar mer på en time, uten tilført gass: metallet er blitt ti kelvin varmere.</translation>
+        </message>
+        <message>
+            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
+            <translation>Tilførselen lekker inn. Eller, når det kjøles: seksjonen lekker.</translation>
+        </message>
+        <message>
+            <source>What is left of the rise when it is corrected for temperature?</source>
+            <translation>Hva er igjen av stigningen når den er korrigert for temperatur?</translation>
+        </message>
+        <message>
+            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
+            <translation>Korriger for gasstemperaturen med en realgassfaktor; vent til kvelden.</translation>
+        </message>
+        <message>
+            <source>The vent valve leaks out</source>
+            <translation>Avblåsningsventilen lekker ut</translation>
+        </message>
+        <message>
+            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
+            <translation>Isolert seksjon S-5 med kilogram av væske. Avblåsningsventilen er stengt, men et korn ligger på setet: det som koker, går ut der.</translation>
+        </message>
+        <message>
+            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
+            <translation>Rim og lyd ved utløpet mens manometeret står stille.</translation>
+        </message>
+        <message>
+            <source>A quiet gauge: what leaks out is what boils off.</source>
+            <translation>Et rolig manometer: det som lekker ut, er det som koker av.</translation>
+        </message>
+        <message>
+            <source>Quiet, so empty.</source>
+            <translation>Rolig, altså tomt.</translation>
+        </message>
+        <message>
+            <source>What are the two ways for a gauge to stand still above liquid?</source>
+            <translation>På hvilke to måter kan et manometer stå stille over væske?</translation>
+        </message>
+        <message>
+            <source>Test the outlet for flow; cap it and hold again.</source>
+            <translation>Sjekk om det strømmer ved utløpet; tett det og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Shut in liquid-full</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Stengt full av væske</translation>
+        </message>
+        <message>
+            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
+            <translation>Begge ventilene på seksjon S-3 ble stengt på væske. Den er to kelvin varmere enn væsken var. Ikke noe annet har skjedd ennå.</translation>
+        </message>
+        <message>
+            <source>Bar per minute before the first vent, and what opening does.</source>
+            <translation>Bar per minutt før første avblåsning, og hva åpning gjør.</translation>
+        </message>
+        <message>
+            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
+            <translation>Manometeret stiger flere bar i minuttet; ved åpning faller det straks til metning.</translation>
+        </message>
+        <message>
+            <source>The supply valve leaks: looks for the leak first.</source>
+            <translation>Tilførselsventilen lekker: leter først etter lekkasjen.</translation>
+        </message>
+        <message>
+            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
+            <translation>Ti bar for én kelvin: hvor lenge til sikkerhetsventilen åpner?</translation>
+        </message>
+        <message>
+            <source>None: open the vent path at once.</source>
+            <translation>Ingen: åpne avblåsningsveien straks.</translation>
+        </message>
+        <message>
+            <source>Air in the section</source>
+            <translation>Luft i seksjonen</translation>
+        </message>
+        <message>
+            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
+            <translation>Seksjon S-6 ble åpnet forrige uke og ikke godt evakuert. Det er en bar luft i den i tillegg til CO2, og væske.</translation>
+        </message>
+        <message>
+            <source>Pressure against the saturation pressure of the coldest metal.</source>
+            <translation>Trykket mot metningstrykket til det kaldeste metallet.</translation>
+        </message>
+        <message>
+            <source>The gauge stands above the saturation pressure of the liquid&apos;s temperature.</source>
+            <translation>Manometeret står over metningstrykket for væskens temperatur.</translation>
+        </message>
+        <message>
+            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
+            <translation>Over metning, altså full av væske. Eller: underkjølt, altså ingen koking å frykte.</translation>
+        </message>
+        <message>
+            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
+            <translation>Hvilket tegn på væske lar luft være i fred? (Den sene stigningen.)</translation>
+        </message>
+        <message>
+            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
+            <translation>Blås av og hold igjen: luft går ut med dampen; væske gjør ikke det.</translation>
+        </message>
+        <message>
+            <source>Metal colder than the liquid</source>
+            <translation>Metall kaldere enn væsken</translation>
+        </message>
+        <message>
+            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
+            <translation>For en time siden ble seksjonen blåst av for lavt og stoppet i tide; siden er væske kommet inn igjen. Metallet er fortsatt kaldere enn væsken.</translation>
+        </message>
+        <message>
+            <source>The delay: nothing happens at first.</source>
+            <translation>Forsinkelsen: først skjer ingenting.</translation>
+        </message>
+        <message>
+            <source>Hardly a rise in the first minute or two, then it comes.</source>
+            <translation>Nesten ingen stigning det første minuttet eller to, så kommer den.</translation>
+        </message>
+        <message>
+            <source>A minute without a rise: empty.</source>
+            <translation>Et minutt uten stigning: tomt.</translation>
+        </message>
+        <message>
+            <source>Where did the heat go in the first two minutes?</source>
+            <translation>Hvor ble varmen av de første to minuttene?</translation>
+        </message>
+        <message>
+            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
+            <translation>Hold lenger; en klemmeføler på lavpunktet kaldere enn metning gjør holdet ugyldig.</translation>
+        </message>
+        <message>
+            <source>Liquid through the drain: the hose plugs</source>
+            <translation>Væske gjennom avløpet: slangen tettes</translation>
+        </message>
+        <message>
+            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
+            <translation>Avblåsningsslangen ble satt på det lave avløpet, fordi det var nærmere. Det kommer væske, og den blir til snø i slangen.</translation>
+        </message>
+        <message>
+            <source>The flow dies with the valve open; the pressure stays.</source>
+            <translation>Strømningen dør med åpen ventil; trykket blir.</translation>
+        </message>
+        <message>
+            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
+            <translation>Trykket slutter å falle, titalls bar over null, med åpen ventil.</translation>
+        </message>
+        <message>
+            <source>The flow has stopped, so it is empty.</source>
+            <translation>Strømningen har stoppet, altså er det tomt.</translation>
+        </message>
+        <message>
+            <source>On which side of the plug is the pressure? Where do you stand?</source>
+            <translation>På hvilken side av proppen er trykket? Hvor står du?</translation>
+        </message>
+        <message>
+            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
+            <translation>La ventilen stå åpen, hold avstand, vent; blås av fra toppen.</translation>
+        </message>
+        <message>
+            <source>dry metal c</source>
+            <translation>tørt metall °C</translation>
+        </message>
+        <message>
+            <source>wet metal c</source>
+            <translation>vått metall °C</translation>
+        </message>
+        <message>
+            <source>liquid fraction</source>
+            <translation>væskeandel</translation>
+        </message>
+        <message>
+            <source>nitrogen bar</source>
+            <translation>nitrogen, bar</translation>
+        </message>
+        <message>
+            <source>oil kg</source>
+            <translation>olje kg</translation>
+        </message>
+        <message>
+            <source>solid kg</source>
+            <translation>tørris kg</translation>
+        </message>
+        <message>
+            <source>water kg</source>
+            <translation>vann kg</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>støy</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>oppløsning</translation>
+        </message>
+        <message>
+            <source>stuck from s</source>
+            <translation>henger fra s</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>enhet</translation>
+        </message>
+        <message>
+            <source>zero</source>
+            <translation>nullpunkt</translation>
+        </message>
+        <message>
+            <source>leak by g per s</source>
+            <translation>ventillekkasje g/s</translation>
+        </message>
+        <message>
+            <source>leak out bore mm</source>
+            <translation>lekkasje ut, boring mm</translation>
+        </message>
+        <message>
+            <source>supply liquid</source>
+            <translation>tilførsel av væske</translation>
+        </message>
+        <message>
+            <source>altitude</source>
+            <translation>høyde oppgitt</translation>
+        </message>
+        <message>
+            <source>insulated</source>
+            <translation>isolert</translation>
+        </message>
+        <message>
+            <source>volume l</source>
+            <translation>volum L</translation>
+        </message>
+        <message>
+            <source>altitude m</source>
+            <translation>høyde m</translation>
+        </message>
+        <message>
+            <source>ambient c</source>
+            <translation>omgivelser °C</translation>
+        </message>
+        <message>
+            <source>pump l per min</source>
+            <translation>pumpe L/min</translation>
+        </message>
+        <message>
+            <source>low point</source>
+            <translation>lavpunkt</translation>
+        </message>
+        <message>
+            <source>plugs</source>
+            <translation>tettes</translation>
         </message>
     </context>
     <context>
@@ -707,7 +2344,7 @@
             <translation>Tekniker</translation>
         </message>
         <message>
-            <source>Technician's certificate</source>
+            <source>Technician&apos;s certificate</source>
             <translation>Teknikerens sertifikat</translation>
         </message>
         <message>
@@ -731,11 +2368,11 @@
             <translation>Manometer: kalibrert</translation>
         </message>
         <message>
-            <source>Put the job's folder in</source>
+            <source>Put the job&apos;s folder in</source>
             <translation>Legg jobbens mappe i</translation>
         </message>
         <message>
-            <source>Your site's steps (TOML), empty for the usual</source>
+            <source>Your site&apos;s steps (TOML), empty for the usual</source>
             <translation>Stedets steg (TOML), tomt: de vanlige</translation>
         </message>
         <message>
@@ -751,7 +2388,7 @@
             <translation>Oppgi seksjonen og minst ett navn.</translation>
         </message>
         <message>
-            <source>A job's folder</source>
+            <source>A job&apos;s folder</source>
             <translation>En jobbs mappe</translation>
         </message>
         <message>
@@ -1078,7 +2715,7 @@
             <translation>Luftskifter per time</translation>
         </message>
         <message>
-            <source>Give the volume of the section, and the charge's °C or bar g.</source>
+            <source>Give the volume of the section, and the charge&apos;s °C or bar g.</source>
             <translation>Oppgi seksjonens volum, og fyllingens °C eller bar g.</translation>
         </message>
         <message>
@@ -1106,14 +2743,6 @@
     <context>
         <name>Plot</name>
         <message>
-            <source>if vapour only</source>
-            <translation>hvis bare damp</translation>
-        </message>
-        <message>
-            <source>least with liquid left</source>
-            <translation>minst med væske igjen</translation>
-        </message>
-        <message>
             <source>rise, {unit}</source>
             <translation>stigning, {unit}</translation>
         </message>
@@ -1125,6 +2754,10 @@
             <source>hold {number}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>hold {number}</translation>
+        </message>
+        <message>
+            <source>before the vent</source>
+            <translation>før avblåsningen</translation>
         </message>
         <message>
             <source>liquid</source>
@@ -1463,292 +3096,6 @@
         </message>
     </context>
     <context>
-        <name>Start</name>
-        <message>
-            <source>Open a recorded vent</source>
-            <translation>Åpne et opptak</translation>
-        </message>
-        <message>
-            <source>A readings log, from this program or another logger.</source>
-            <translation>En målelogg, fra dette programmet eller en annen logger.</translation>
-        </message>
-        <message>
-            <source>Try a sample</source>
-            <translation>Prøv et eksempel</translation>
-        </message>
-        <message>
-            <source>Simulated vents that ship with the program, replayed.</source>
-            <translation>Simulerte avblåsninger som følger med programmet.</translation>
-        </message>
-        <message>
-            <source>Connect a gauge</source>
-            <translation>Koble til manometer</translation>
-        </message>
-        <message>
-            <source>Watch a live vent with prompts, and record it.</source>
-            <translation>Følg en avblåsning direkte med anvisninger, og ta den opp.</translation>
-        </message>
-        <message>
-            <source>Plan a vent</source>
-            <translation>Planlegg en avblåsning</translation>
-        </message>
-        <message>
-            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Fylling, stopptrykk, tørris, rom og tid på forhånd.</translation>
-        </message>
-        <message>
-            <source>Practise</source>
-            <translation>Øve</translation>
-        </message>
-        <message>
-            <source>Work the valve of a simulated section; alone or with a class.</source>
-            <translation>Betjen ventilen på en simulert seksjon, alene eller i kurs.</translation>
-        </message>
-        <message>
-            <source>A job</source>
-            <translation>En jobb</translation>
-        </message>
-        <message>
-            <source>Step by step from the permit to the signed record.</source>
-            <translation>Steg for steg fra tillatelse til signert protokoll.</translation>
-        </message>
-        <message>
-            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
-            <translation>Ved siden av deg mens en avstengt CO2-seksjon blåses av: hva som er igjen, hvor sikkert, og hva du gjør nå.</translation>
-        </message>
-        <message>
-            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
-            <translation>Det gir råd ut fra målinger. Det sier aldri at en seksjon er trygg å åpne: prosedyren, tillatelsen og det mekaniske manometeret avgjør.</translation>
-        </message>
-    </context>
-    <context>
-        <name>Status</name>
-        <message>
-            <source>recording; disk nearly full</source>
-            <translation>tar opp; disken er nesten full</translation>
-        </message>
-        <message>
-            <source>recording: {lines} lines</source>
-            <translation>opptak: {lines} linjer</translation>
-        </message>
-        <message>
-            <source>NO SOUND</source>
-            <translation>INGEN LYD</translation>
-        </message>
-        <message>
-            <source>recording</source>
-            <translation>tar opp</translation>
-        </message>
-        <message>
-            <source>NOT RECORDING</source>
-            <translation>INGEN OPPTAK</translation>
-        </message>
-    </context>
-    <context>
-        <name>Text</name>
-        <message>
-            <source>STALE</source>
-            <translation>GAMMELT</translation>
-        </message>
-        <message>
-            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
-            <translation>Hold avblåsningen stengt og les av det mekaniske manometeret til målinger kommer.</translation>
-        </message>
-        <message>
-            <source>No reading yet</source>
-            <translation>Ingen måling ennå</translation>
-        </message>
-        <message>
-            <source>above the triple point</source>
-            <translation>over trippelpunktet</translation>
-        </message>
-        <message>
-            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
-            <translation>Steng avblåsningen og les av det mekaniske manometeret; stiger det, blås av. Ingenting vist før gjelder lenger.</translation>
-        </message>
-        <message>
-            <source>No reading for {age} s.</source>
-            <translation>Ingen måling på {age} s.</translation>
-        </message>
-        <message>
-            <source>Inside: unknown while there are no readings</source>
-            <translation>Inni: ukjent så lenge målinger mangler</translation>
-        </message>
-        <message>
-            <source>AT the triple point</source>
-            <translation>VED trippelpunktet</translation>
-        </message>
-        <message>
-            <source>BELOW the triple point</source>
-            <translation>UNDER trippelpunktet</translation>
-        </message>
-        <message>
-            <source>gauge · {gap} above stop {stop}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>manometer · {gap} over stopp {stop}</translation>
-        </message>
-        <message>
-            <source>gauge · {gap} below stop {stop}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>manometer · {gap} under stopp {stop}</translation>
-        </message>
-        <message>
-            <source>stop pressure in {time}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>stopptrykk om {time}</translation>
-        </message>
-        <message>
-            <source>line temperature not measured</source>
-            <translation>rørtemperatur ikke målt</translation>
-        </message>
-        <message>
-            <source>line {temperature}</source>
-            <translation>rør {temperature}</translation>
-        </message>
-        <message>
-            <source>vent valve: not known</source>
-            <translation>avblåsning: ukjent</translation>
-        </message>
-        <message>
-            <source>vent valve: OPEN</source>
-            <translation>avblåsning: ÅPEN</translation>
-        </message>
-        <message>
-            <source>vent valve: CLOSED</source>
-            <translation>avblåsning: STENGT</translation>
-        </message>
-        <message>
-            <source>rate not known</source>
-            <translation>takt ukjent</translation>
-        </message>
-        <message>
-            <source>steady</source>
-            <translation>jevnt</translation>
-        </message>
-        <message>
-            <source>falling {rate}/min</source>
-            <translation>faller {rate}/min</translation>
-        </message>
-        <message>
-            <source>rising {rate}/min</source>
-            <translation>stiger {rate}/min</translation>
-        </message>
-        <message>
-            <source>no reading yet</source>
-            <translation>ingen måling ennå</translation>
-        </message>
-        <message>
-            <source>reading {age} min old</source>
-            <translation>måling {age} min gammel</translation>
-        </message>
-        <message>
-            <source>reading {age} s old</source>
-            <translation>måling {age} s gammel</translation>
-        </message>
-        <message>
-            <source>at least {least}, no upper bound</source>
-            <translation>minst {least}, ingen øvre grense</translation>
-        </message>
-        <message>
-            <source>not bounded</source>
-            <translation>ikke avgrenset</translation>
-        </message>
-        <message>
-            <source>{low} to {high} ({percent} %)</source>
-            <translation>{low} til {high} ({percent} %)</translation>
-        </message>
-        <message>
-            <source>{best} ({low} to {high}, {percent} %)</source>
-            <translation>{best} ({low} til {high}, {percent} %)</translation>
-        </message>
-        <message>
-            <source>share not bounded</source>
-            <translation>andel ikke avgrenset</translation>
-        </message>
-        <message>
-            <source>{low} to {high} % of the volume</source>
-            <translation>{low} til {high} % av volumet</translation>
-        </message>
-        <message>
-            <source>Inside: no hold yet</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Inni: ingen hold ennå</translation>
-        </message>
-        <message>
-            <source>Inside: {state}</source>
-            <translation>Inni: {state}</translation>
-        </message>
-        <message>
-            <source>Liquid: {amount}</source>
-            <translation>Væske: {amount}</translation>
-        </message>
-        <message>
-            <source>Dry ice: {amount}</source>
-            <translation>Tørris: {amount}</translation>
-        </message>
-        <message>
-            <source>This hold could see {least} or more</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Dette holdet ser fra {least}</translation>
-        </message>
-        <message>
-            <source>This hold has no detection limit yet</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ingen deteksjonsgrense ennå</translation>
-        </message>
-        <message>
-            <source>Hold {number}: {time}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold {number}: {time}</translation>
-        </message>
-        <message>
-            <source>{time} left at least</source>
-            <translation>minst {time} igjen</translation>
-        </message>
-        <message>
-            <source>Inside: hidden</source>
-            <translation>Inni: skjult</translation>
-        </message>
-    </context>
-    <context>
-        <name>Tour</name>
-        <message>
-            <source>(I: next)</source>
-            <translation>(I: neste)</translation>
-        </message>
-        <message>
-            <source>The band on top says what to do now, and under it why.</source>
-            <translation>Båndet øverst sier hva du gjør nå, og under det hvorfor.</translation>
-        </message>
-        <message>
-            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
-            <translation>Første tall: hvor langt over trippelpunktet. Under det blir væske til tørris.</translation>
-        </message>
-        <message>
-            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Andre tall: manometeret. Under: hvor langt til stopptrykket.</translation>
-        </message>
-        <message>
-            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Kurven: hold er skyggelagt; N hopper til neste hendelse.</translation>
-        </message>
-        <message>
-            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
-            <translation>Tegningen: fylt er sikkert væske, skravert er mulig, ? ukjent.</translation>
-        </message>
-        <message>
-            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
-            <translation>V bytter bilder, F1 forklarer anvisningen, M har alt annet.</translation>
-        </message>
-        <message>
-            <source>If readings stop, the digits are struck through: close the vent.</source>
-            <translation>Stopper målingene, strykes tallene over: steng avblåsningen.</translation>
-        </message>
-    </context>
-    <context>
         <name>SourceTest</name>
         <message>
             <source>how the newest row is read</source>
@@ -1968,1037 +3315,173 @@
         </message>
     </context>
     <context>
-        <name>Core</name>
+        <name>Spoken</name>
         <message>
-            <source>No hold in the record: nothing shows what is inside.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ingen hold i opptaket: ingenting viser hva som er inni.</translation>
+            <source>alarms</source>
+            <translation>alarmer</translation>
         </message>
         <message>
-            <source>Vapour only was shown, but no longer stands: {reason}</source>
-            <translation>Bare damp ble vist, men gjelder ikke lenger: {reason}</translation>
+            <source>events</source>
+            <translation>hendelser</translation>
         </message>
         <message>
-            <source>the gauge is at the top of its range</source>
-            <translation>manometeret er øverst i måleområdet</translation>
+            <source>headroom above the triple point</source>
+            <translation>avstand over trippelpunktet</translation>
         </message>
         <message>
-            <source>the reading has not changed for {time}, though it used to show noise</source>
-            <translation>målingen har ikke endret seg på {time}, enda den før viste støy</translation>
+            <source>pressure against heat content</source>
+            <translation>trykk mot varmeinnhold</translation>
         </message>
         <message>
-            <source>the reading jumped by {jump} with the vent closed</source>
-            <translation>målingen hoppet {jump} med stengt avblåsning</translation>
+            <source>holds over each other</source>
+            <translation>hold over hverandre</translation>
         </message>
         <message>
-            <source>No verdict: {fault}. Close the vent and compare with the mechanical gauge.</source>
-            <translation>Ingen dom: {fault}. Steng avblåsningen og sammenlign med det mekaniske manometeret.</translation>
+            <source>pressure against temperature</source>
+            <translation>trykk mot temperatur</translation>
         </message>
         <message>
-            <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Nitrogen, {now}. La det være i ro; stående trykkprøve bedømmer det. Nitrogen kveler: luft ut stedet før seksjonen åpnes.</translation>
+            <source>note</source>
+            <translation>notat</translation>
         </message>
         <message>
-            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
-            <translation>Avblåsningen er åpen og trykket står på {now}: en propp av tørris, en stengt ventil eller et avstengt manometer. Steng avblåsningen; hold deg unna linjen til slange og deksel; ingen flamme, ingen slag.</translation>
+            <source>name of the writer, may be empty</source>
+            <translation>navn på den som skriver, kan stå tomt</translation>
         </message>
         <message>
-            <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>{now} er under trippelpunktet ({triple}) og væske var ikke utelukket: den blir til tørris. Steng avblåsningen og hold.</translation>
+            <source>plan</source>
+            <translation>plan</translation>
         </message>
         <message>
-            <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{now}: {above} over stopptrykket på {stop}. Damp fra toppen, sakte.</translation>
+            <source>plan in full</source>
+            <translation>hele planen</translation>
         </message>
         <message>
-            <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
-            <translation>{now}, innestengt. Når måler, andre person, slange, utløp og verneutstyr er i orden: blås av damp fra toppen, sakte, til {stop}.</translation>
+            <source>place in the recording</source>
+            <translation>sted i opptaket</translation>
         </message>
         <message>
-            <source>The hold has begun: leave the vent shut and everything still.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Holdet har begynt: la avblåsningen være stengt og alt i ro.</translation>
+            <source>section: nothing known yet</source>
+            <translation>seksjon: ingenting kjent ennå</translation>
         </message>
         <message>
-            <source>no pressure</source>
-            <translation>intet trykk</translation>
+            <source>section: {state}</source>
+            <translation>seksjon: {state}</translation>
         </message>
         <message>
-            <source>No reading has come yet; rely on the mechanical gauge.</source>
-            <translation>Ingen måling er kommet ennå; stol på det mekaniske manometeret.</translation>
+            <source>age of the newest reading</source>
+            <translation>alder på nyeste avlesning</translation>
         </message>
         <message>
-            <source>Readings have stopped: close the vent and read the mechanical gauge; if it rises, vent.</source>
-            <translation>Målingene har stoppet: steng avblåsningen og les av det mekaniske manometeret; stiger det, blås av.</translation>
+            <source>temperature</source>
+            <translation>temperatur</translation>
         </message>
         <message>
-            <source>Closed in at {now}, over {limit}: 90 % of the lowest of relief setting, rated pressure and gauge range.</source>
-            <translation>Innestengt ved {now}, over {limit}: 90 % av det laveste av sikkerhetsventilens åpningstrykk, tillatt trykk og manometerets område.</translation>
+            <source>recording</source>
+            <translation>opptak</translation>
         </message>
         <message>
-            <source>The pressure stands at the triple point ({now}) with the vent open: liquid is freezing. Close the vent; keep out of line with hose and cover; never strike a plug.</source>
-            <translation>Trykket står på trippelpunktet ({now}) med åpen avblåsning: væske fryser. Steng avblåsningen; hold deg unna linjen til slange og deksel; slå aldri på en propp.</translation>
+            <source>sound</source>
+            <translation>lyd</translation>
         </message>
         <message>
-            <source>At {now} without a verdict before: snow can lie under a gauge at zero. Leave the vented side open, let it warm, keep out of line; a gauge at zero is no proof.</source>
-            <translation>Ved {now} uten dom først: det kan ligge snø selv om manometeret viser null. La den avblåste siden stå åpen, la det varmes, hold deg unna linjen; null på manometeret er ikke bevis.</translation>
+            <source>source</source>
+            <translation>kilde</translation>
         </message>
         <message>
-            <source>At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at the low spots; keep out of line of the cover. Then the site's own procedure.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Ved {now} etter bare damp. Åpne begge luftingene og la dem stå åpne; CO2-måler ved lavpunktene; hold deg unna linjen til dekselet. Deretter anleggets egen prosedyre.</translation>
+            <source>pressure and temperature against time</source>
+            <translation>trykk og temperatur mot tid</translation>
         </message>
         <message>
-            <source>Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry ice.</source>
-            <translation>Nær 1 bar g ({now}): steng og se etter en stigning til {triple}, tegnet på tørris.</translation>
-        </message>
-        <message>
-            <source>Now {now}. On to zero.</source>
-            <translation>Nå {now}. Videre til null.</translation>
-        </message>
-        <message>
-            <source>Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry ice.</source>
-            <translation>Nå {now}. Stopp nær 1 bar g og hold for tørris; blir det stående nær {triple}, er det tørris.</translation>
-        </message>
-        <message>
-            <source>, falling {fall} a minute</source>
-            <translation>, faller {fall} i minuttet</translation>
-        </message>
-        <message>
-            <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>{now}{rate}; stopptrykk {stop}, trippelpunkt {triple}.</translation>
-        </message>
-        <message>
-            <source>{now}. A steep rise would mean liquid-full; {time} to see it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>{now}. En bratt stigning ville bety full av væske; {time} for å se det.</translation>
-        </message>
-        <message>
-            <source>Open both bleeds and leave them open; keep out of line of the cover.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Åpne begge luftingene og la dem stå åpne; hold deg unna linjen til dekselet.</translation>
-        </message>
-        <message>
-            <source>hold {number} starts</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>hold {number} begynner</translation>
-        </message>
-        <message>
-            <source>no reading for more than {time}</source>
-            <translation>ingen måling på mer enn {time}</translation>
-        </message>
-        <message>
-            <source>readings stopped</source>
-            <translation>målingene stoppet</translation>
-        </message>
-        <message>
-            <source>readings are back; a verdict starts from here</source>
-            <translation>målingene er tilbake; en dom begynner herfra</translation>
-        </message>
-        <message>
-            <source>vapour only no longer stands: {why}</source>
-            <translation>bare damp gjelder ikke lenger: {why}</translation>
-        </message>
-        <message>
-            <source>hold {number}: {why}; its evidence starts anew</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>hold {number}: {why}; bevisføringen begynner på nytt</translation>
-        </message>
-        <message>
-            <source>check the gauge: {fault}</source>
-            <translation>sjekk manometeret: {fault}</translation>
-        </message>
-        <message>
-            <source>the clock ran backwards</source>
-            <translation>klokken gikk bakover</translation>
-        </message>
-        <message>
-            <source>no reading for {time}: close the vent and read the mechanical gauge</source>
-            <translation>ingen måling på {time}: steng avblåsningen og les av det mekaniske manometeret</translation>
-        </message>
-        <message>
-            <source>Not known yet: {why}, so the hold's evidence starts anew.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ikke kjent ennå: {why}, så holdets bevisføring begynner på nytt.</translation>
-        </message>
-        <message>
-            <source>the metal at {now} is below its rated minimum of {least}: no blows, no repressurising until it has warmed</source>
-            <translation>metallet på {now} er under sin tillatte minimumstemperatur på {least}: ingen slag, ikke sett trykk på før det er varmt</translation>
-        </message>
-        <message>
-            <source>below the local triple point with vapour only standing: watch for the shelf</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>under det lokale trippelpunktet mens bare damp gjelder: se etter trinnet</translation>
-        </message>
-        <message>
-            <source>ALARM: below the local triple point before vapour only was shown; liquid left turns to dry ice</source>
-            <translation>ALARM: under det lokale trippelpunktet før bare damp var vist; væske som er igjen blir til tørris</translation>
-        </message>
-        <message>
-            <source>hold {number} ends: {charge}. {reason}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>hold {number} slutter: {charge}. {reason}</translation>
-        </message>
-        <message>
-            <source>hold {number}: {charge}. {reason}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold {number}: {charge}. {reason}</translation>
-        </message>
-        <message>
-            <source>the pressure stands at the triple point</source>
-            <translation>trykket står på trippelpunktet</translation>
-        </message>
-        <message>
-            <source>the clock ran backwards; the hold starts anew</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>klokken gikk bakover; holdet begynner på nytt</translation>
-        </message>
-        <message>
-            <source>vent open</source>
-            <translation>avblåsning åpen</translation>
-        </message>
-        <message>
-            <source>vent open, found from the pressure</source>
-            <translation>avblåsning åpen, funnet av trykket</translation>
-        </message>
-        <message>
-            <source>vent closed</source>
-            <translation>avblåsning stengt</translation>
-        </message>
-        <message>
-            <source>vent closed, found from the pressure</source>
-            <translation>avblåsning stengt, funnet av trykket</translation>
-        </message>
-        <message>
-            <source>dry ice: {reason}</source>
-            <translation>tørris: {reason}</translation>
-        </message>
-        <message>
-            <source>dry ice shows</source>
-            <translation>tørris viser seg</translation>
-        </message>
-        <message>
-            <source>line {line}: {reason}</source>
-            <translation>linje {line}: {reason}</translation>
-        </message>
-        <message>
-            <source>the gauge shows no value: {cell}</source>
-            <translation>manometeret viser ingen verdi: {cell}</translation>
-        </message>
-        <message>
-            <source>the hold shows liquid</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>holdet viser væske</translation>
-        </message>
-        <message>
-            <source>the gauge was out of range</source>
-            <translation>manometeret var utenfor måleområdet</translation>
-        </message>
-        <message>
-            <source>flow into the section is suspected</source>
-            <translation>mistanke om strømning inn i seksjonen</translation>
-        </message>
-        <message>
-            <source>the hold no longer shows it</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>holdet viser det ikke lenger</translation>
-        </message>
-        <message>
-            <source>the two gauges differ by {difference}</source>
-            <translation>de to manometrene avviker med {difference}</translation>
-        </message>
-        <message>
-            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
-            <translation>avblåsningen er åpen og trykket faller ikke: en propp, eller manometeret er avstengt</translation>
-        </message>
-        <message>
-            <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
-            <translation>trykket står på trippelpunktet med åpen avblåsning: væske fryser</translation>
-        </message>
-        <message>
-            <source>rising between {least} and {most}</source>
-            <translation>stigning mellom {least} og {most}</translation>
-        </message>
-        <message>
-            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
-            <translation>Væske: etter {time} stiger trykket fortsatt {slope}, og {why}.</translation>
-        </message>
-        <message>
-            <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
-            <translation>Ikke kjent ennå: {between}; væske ville holde minst {least}{given}.</translation>
-        </message>
-        <message>
-            <source>Hold on; if it does not settle, vent to the stop pressure and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Fortsett å holde; roer det seg ikke, blås av til stopptrykket og hold igjen.</translation>
-        </message>
-        <message>
-            <source>the clamp is only {drive} from saturation</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>klemmeføleren er bare {drive} fra metning</translation>
-        </message>
-        <message>
-            <source>dry metal that warms gives at most {most}</source>
-            <translation>tørt metall som varmes, gir høyst {most}</translation>
-        </message>
-        <message>
-            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
-            <translation>Væske: {pressure} og en stigning på {slope} er mer enn gass som varmes fra {start}, kan nå ({bound}).</translation>
-        </message>
-        <message>
-            <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ikke kjent ennå: {time} ut i holdet; den første stigningen er alltid gass som varmes.</translation>
-        </message>
-        <message>
-            <source>Keep holding.</source>
-            <translation>Fortsett å holde.</translation>
-        </message>
-        <message>
-            <source>Not known: the reading has not moved since the vent closed; a gauge that is cut off looks the same. Crack the vent and see it answer.</source>
-            <translation>Ikke kjent: målingen har ikke rørt seg siden avblåsningen ble stengt; et avstengt manometer ser likt ut. Åpne avblåsningen så vidt og se om det svarer.</translation>
-        </message>
-        <message>
-            <source>Crack the vent and see the gauge answer.</source>
-            <translation>Åpne avblåsningen så vidt og se om manometeret svarer.</translation>
-        </message>
-        <message>
-            <source>Not known: {pressure} is too near the triple point to tell a quiet gas from melting dry ice.</source>
-            <translation>Ikke kjent: {pressure} er for nær trippelpunktet til å skille rolig gass fra tørris som smelter.</translation>
-        </message>
-        <message>
-            <source>Keep holding: dry ice that has melted lets the pressure climb on.</source>
-            <translation>Fortsett å holde: når tørrisen har smeltet, stiger trykket videre.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, but the section has been below the triple point, and dry ice that melts swallows the heat that would show liquid.</source>
-            <translation>Ikke kjent: {between}, men seksjonen har vært under trippelpunktet, og tørris som smelter, sluker varmen som ville vist væske.</translation>
-        </message>
-        <message>
-            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
-            <translation>Varm det laveste punktet til 15 K over metning og hold i 5 min.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, less than the {gain} that the metal's warming gives shut-in gas: an outward leak may hide boiling.</source>
-            <translation>Ikke kjent: {between}, mindre enn de {gain} som oppvarmingen av metallet gir innestengt gass: en lekkasje utover kan skjule koking.</translation>
-        </message>
-        <message>
-            <source>Prove the vent and the joints tight, and hold again.</source>
-            <translation>Vis at avblåsning og koblinger er tette, og hold igjen.</translation>
-        </message>
-        <message>
-            <source>Not known yet: {between}, but the curve is not that of a closed section left alone.</source>
-            <translation>Ikke kjent ennå: {between}, men kurven er ikke den til en stengt seksjon i ro.</translation>
-        </message>
-        <message>
-            <source>Leave the section still and hold again.</source>
-            <translation>La seksjonen være i ro og hold igjen.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, but it rose to {pressure} first; gas rises less from the same pressure the next time, liquid as much again.</source>
-            <translation>Ikke kjent: {between}, men først steg det til {pressure}; gass stiger mindre fra samme trykk neste gang, væske like mye igjen.</translation>
-        </message>
-        <message>
-            <source>Vent to the stop pressure and hold again: the rise must be smaller.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Blås av til stopptrykket og hold igjen: stigningen må være mindre.</translation>
-        </message>
-        <message>
-            <source>The clamp is {drive} above saturation: warm the lowest point to {wanted} above it and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Klemmeføleren er {drive} over metning: varm det laveste punktet til {wanted} over og hold igjen.</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the lowest point, or say that the metal is bare.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Sett en klemmeføler på det laveste punktet, eller oppgi at metallet er uisolert.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, and with no metal shown warm this hold has no power; insulated liquid can rise as slowly as {least}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ikke kjent: {between}, og uten metall som er vist varmt, har dette holdet ingen beviskraft; isolert væske kan stige så sakte som {least}.</translation>
-        </message>
-        <message>
-            <source>Vapour only: after {time} the pressure rises at most {most}; liquid above the allowable amount would keep up {least} or more{given}.</source>
-            <translation>Bare damp: etter {time} stiger trykket høyst {most}; væske over tillatt mengde ville holde minst {least}{given}.</translation>
-        </message>
-        <message>
-            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Ikke kjent: {between}, og klemmeføleren blir kaldere enda avblåsningen er stengt: det som er nær den, kan koke.</translation>
-        </message>
-        <message>
-            <source>Hold on until the clamp stands or warms.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Fortsett å holde til klemmeføleren står eller blir varmere.</translation>
-        </message>
-        <message>
-            <source>{most}, {part} of it the metal's warming</source>
-            <translation>{most}, av dette {part} fra oppvarmingen av metallet</translation>
-        </message>
-        <message>
-            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
-            <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
-        </message>
-        <message>
-            <source>the lowest metal is {drive} above saturation</source>
-            <translation>det laveste metallet er {drive} over metning</translation>
-        </message>
-        <message>
-            <source>the metal is bare</source>
-            <translation>metallet er uisolert</translation>
-        </message>
-        <message>
-            <source>{time}, within {width} of it</source>
-            <translation>{time}, innenfor {width}</translation>
-        </message>
-        <message>
-            <source>level for {time} after rising {rise}</source>
-            <translation>jevnt i {time} etter en stigning på {rise}</translation>
-        </message>
-        <message>
-            <source>Liquid-full: the closed section rises {detail}, far faster than liquid with vapour above it can; open the vent path at once.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Full av væske: den stengte seksjonen stiger {detail}, mye raskere enn væske med damp over kan; åpne avblåsningsveien straks.</translation>
-        </message>
-        <message>
-            <source>Not vented yet: a closed charge at saturation says nothing of how much liquid there is.</source>
-            <translation>Ikke blåst av ennå: en stengt fylling ved metning sier ikke hvor mye væske det er.</translation>
-        </message>
-        <message>
-            <source>{slope}, {steepness} per kelvin</source>
-            <translation>{slope}, {steepness} per kelvin</translation>
-        </message>
-        <message>
-            <source>Not vented yet; rising {slope}: heat, or flow past a valve.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Ikke blåst av ennå; stiger {slope}: varme, eller lekkasje forbi en ventil.</translation>
-        </message>
-        <message>
-            <source>Not known yet: rising between {least} and {most} at {pressure}; dry ice would go on climbing to the triple point.</source>
-            <translation>Ikke kjent ennå: stigning mellom {least} og {most} ved {pressure}; tørris ville stige videre til trippelpunktet.</translation>
-        </message>
-        <message>
-            <source>Nitrogen: a standing-pressure test, judged as one (see the job or report); nothing here tells of CO2.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Nitrogen: en stående trykkprøve, bedømt som det (se jobben eller rapporten); ingenting her sier noe om CO2.</translation>
-        </message>
-        <message>
-            <source>Not known: {fault}, so the hold proves nothing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ikke kjent: {fault}, så holdet beviser ingenting.</translation>
-        </message>
-        <message>
-            <source>Dry ice: the pressure climbed to the triple point and stands there ({shelf}). Keep the vented side open, warm gently, keep clear; no time alone ends it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
-        </message>
-        <message>
-            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
-            <translation>Av seg selv er den ikke kokt bort før om {time}; med {power} W mild varme på lavpunktet ikke før om {warmed}.</translation>
-        </message>
-        <message>
-            <source>{time} s without the rise of gas shut in</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>{time} s uten stigningen fra innestengt gass</translation>
-        </message>
-        <message>
-            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
-            <translation>Ikke kjent ennå: {time} under trippelpunktet; tørris ville stige mot {triple} og bli stående der.</translation>
-        </message>
-        <message>
-            <source>, with metal {drive} above the triple point</source>
-            <translation>, med metall {drive} over trippelpunktet</translation>
-        </message>
-        <message>
-            <source>No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice would give {least} or more.</source>
-            <translation>Ingen tørris å se: {time} ved {pressure}{given}, stigning høyst {most}; tørris ville gitt minst {least}.</translation>
-        </message>
-        <message>
-            <source>Dry ice was seen and nothing shows it gone: {pressure}, rising {slope} (snow there is at {snow}).</source>
-            <translation>Tørris er sett, og ingenting viser at den er borte: {pressure}, stigning {slope} (snø der har {snow}).</translation>
-        </message>
-        <message>
-            <source>Dry ice</source>
-            <translation>Tørris</translation>
-        </message>
-        <message>
-            <source>Dry ice, or flow past a closed valve</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Tørris, eller lekkasje forbi en stengt ventil</translation>
-        </message>
-        <message>
-            <source>{found}: below the triple point at {pressure} and still climbing {slope} after {time}; metal warming gives at most {most} (snow there is at {snow}).</source>
-            <translation>{found}: under trippelpunktet ved {pressure} og stiger fortsatt {slope} etter {time}; oppvarming av metallet gir høyst {most} (snø der har {snow}).</translation>
-        </message>
-        <message>
-            <source>Not known yet: the hold has just begun; the first rise is gas warming in every case.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Ikke kjent ennå: holdet har nettopp begynt; den første stigningen er alltid gass som varmes.</translation>
-        </message>
-        <message>
-            <source>Not known: the closed section loses pressure ({slope}); an outward leak or a vent not shut can hide boiling. Prove the vent shut and hold again.</source>
-            <translation>Ikke kjent: den stengte seksjonen taper trykk ({slope}); en lekkasje utover eller en avblåsning som ikke er tett, kan skjule koking. Vis at avblåsningen er stengt, og hold igjen.</translation>
-        </message>
-        <message>
-            <source>Hold on to {pressure} before venting again; mild warmth on the low point speeds it.</source>
-            <translation>Fortsett å holde til {pressure} før du blåser av igjen; mild varme på lavpunktet gjør det raskere.</translation>
-        </message>
-        <message>
-            <source>Hold on to {pressure}: two pressures tell liquid from flow past a valve.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Fortsett å holde til {pressure}: to trykk skiller væske fra lekkasje forbi en ventil.</translation>
+            <source>margin</source>
+            <translation>margin</translation>
         </message>
         <message>
             <source>pressure</source>
             <translation>trykk</translation>
         </message>
+    </context>
+    <context>
+        <name>Start</name>
         <message>
-            <source>pressure above the triple point</source>
-            <translation>trykk over trippelpunktet</translation>
+            <source>Open a recorded vent</source>
+            <translation>Åpne et opptak</translation>
         </message>
         <message>
-            <source>pressure above the stop pressure</source>
+            <source>A readings log, from this program or another logger.</source>
+            <translation>En målelogg, fra dette programmet eller en annen logger.</translation>
+        </message>
+        <message>
+            <source>Try a sample</source>
+            <translation>Prøv et eksempel</translation>
+        </message>
+        <message>
+            <source>Simulated vents that ship with the program, replayed.</source>
+            <translation>Simulerte avblåsninger som følger med programmet.</translation>
+        </message>
+        <message>
+            <source>Connect a gauge</source>
+            <translation>Koble til manometer</translation>
+        </message>
+        <message>
+            <source>Watch a live vent with prompts, and record it.</source>
+            <translation>Følg en avblåsning direkte med anvisninger, og ta den opp.</translation>
+        </message>
+        <message>
+            <source>Plan a vent</source>
+            <translation>Planlegg en avblåsning</translation>
+        </message>
+        <message>
+            <source>Charge, stop pressure, dry ice, room and time beforehand.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>trykk over stopptrykket</translation>
+            <translation>Fylling, stopptrykk, tørris, rom og tid på forhånd.</translation>
         </message>
         <message>
-            <source>pressure rise</source>
-            <translation>trykkstigning</translation>
+            <source>Practise</source>
+            <translation>Øve</translation>
         </message>
         <message>
-            <source>line temperature</source>
-            <translation>rørtemperatur</translation>
+            <source>Work the valve of a simulated section; alone or with a class.</source>
+            <translation>Betjen ventilen på en simulert seksjon, alene eller i kurs.</translation>
         </message>
         <message>
-            <source>upper temperature</source>
-            <translation>øvre temperatur</translation>
+            <source>A job</source>
+            <translation>En jobb</translation>
         </message>
         <message>
-            <source>ambient temperature</source>
-            <translation>omgivelsestemperatur</translation>
+            <source>Step by step from the permit to the signed record.</source>
+            <translation>Steg for steg fra tillatelse til signert protokoll.</translation>
         </message>
         <message>
-            <source>coldest clamp above the metal's minimum</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>kaldeste klemmeføler over metallets minimum</translation>
+            <source>Beside you while a trapped CO2 section is vented: what is left inside, how sure, and what to do next.</source>
+            <translation>Ved siden av deg mens en avstengt CO2-seksjon blåses av: hva som er igjen, hvor sikkert, og hva du gjør nå.</translation>
         </message>
         <message>
-            <source>lowest clamp above saturation</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>laveste klemmeføler over metning</translation>
+            <source>It advises from gauge readings. It never says that a section is safe to open: your procedure, your permit and the mechanical gauge decide.</source>
+            <translation>Det gir råd ut fra målinger. Det sier aldri at en seksjon er trygg å åpne: prosedyren, tillatelsen og det mekaniske manometeret avgjør.</translation>
         </message>
+    </context>
+    <context>
+        <name>Status</name>
         <message>
-            <source>CO2 in the air</source>
-            <translation>CO2 i luften</translation>
+            <source>recording; disk nearly full</source>
+            <translation>tar opp; disken er nesten full</translation>
         </message>
         <message>
-            <source>gauge open to air off zero by</source>
-            <translation>manometerets nullavvik mot luft</translation>
+            <source>recording: {lines} lines</source>
+            <translation>opptak: {lines} linjer</translation>
         </message>
         <message>
-            <source>vacuum</source>
-            <translation>vakuum</translation>
+            <source>NO SOUND</source>
+            <translation>INGEN LYD</translation>
         </message>
         <message>
-            <source>hold running</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>hold i gang</translation>
+            <source>recording</source>
+            <translation>tar opp</translation>
         </message>
         <message>
-            <source>latest holds in a row that show vapour only</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>siste hold på rad som viser bare damp</translation>
-        </message>
-        <message>
-            <source>latest low hold rules dry ice out</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>siste hold ved lavt trykk utelukker tørris</translation>
-        </message>
-        <message>
-            <source>standing-pressure test says tight</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>stående trykkprøve sier tett</translation>
-        </message>
-        <message>
-            <source>vacuum-rise test says tight and dry</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: vacuum rise</translatorcomment>
-            <translation>vakuumstigeprøven sier tett og tørr</translation>
-        </message>
-        <message>
-            <source>, steady for {time}</source>
-            <translation>, stabilt i {time}</translation>
-        </message>
-        <message>
-            <source>at least {value}</source>
-            <translation>minst {value}</translation>
-        </message>
-        <message>
-            <source>at most {value}</source>
-            <translation>høyst {value}</translation>
-        </message>
-        <message>
-            <source>{low} and {high}</source>
-            <translation>{low} og {high}</translation>
-        </message>
-        <message>
-            <source>write down: {what}</source>
-            <translation>skriv opp: {what}</translation>
-        </message>
-        <message>
-            <source>still shut on the isolation list: {valves}</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>fortsatt stengt på avstengningslisten: {valves}</translation>
-        </message>
-        <message>
-            <source>the isolation list is empty: name each valve</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>avstengningslisten er tom: nevn hver ventil</translation>
-        </message>
-        <message>
-            <source>Simulated readings: this job is practice and can't be signed.</source>
-            <translation>Simulerte målinger: denne jobben er øvelse og kan ikke signeres.</translation>
-        </message>
-        <message>
-            <source>give the name of the person who does this</source>
-            <translation>oppgi navnet på den som gjør dette</translation>
-        </message>
-        <message>
-            <source>too long: {most} characters at most</source>
-            <translation>for langt: høyst {most} tegn</translation>
-        </message>
-        <message>
-            <source>that confirmation belongs to a later step</source>
-            <translation>den bekreftelsen hører til et senere steg</translation>
-        </message>
-        <message>
-            <source>write something, or leave the entry alone</source>
-            <translation>skriv noe, eller la feltet være</translation>
-        </message>
-        <message>
-            <source>name the valve</source>
-            <translation>nevn ventilen</translation>
-        </message>
-        <message>
-            <source>{quantity}: must come from readings here</source>
-            <translation>{quantity}: må komme fra målinger her</translation>
-        </message>
-        <message>
-            <source>{value} does not meet: {condition}</source>
-            <translation>{value} oppfyller ikke: {condition}</translation>
-        </message>
-        <message>
-            <source>the job has ended; nothing is left to do</source>
-            <translation>jobben er avsluttet; ingenting gjenstår</translation>
-        </message>
-        <message>
-            <source>not yet: {lacks}</source>
-            <translation>ikke ennå: {lacks}</translation>
-        </message>
-        <message>
-            <source>the job has ended; nothing is left to skip</source>
-            <translation>jobben er avsluttet; ingenting igjen å hoppe over</translation>
-        </message>
-        <message>
-            <source>'{step}' can't be skipped</source>
-            <translation>«{step}» kan ikke hoppes over</translation>
-        </message>
-        <message>
-            <source>write something</source>
-            <translation>skriv noe</translation>
-        </message>
-        <message>
-            <source>give a reason</source>
-            <translation>oppgi en grunn</translation>
-        </message>
-        <message>
-            <source>no venting yet: {lacks}</source>
-            <translation>ikke blås av ennå: {lacks}</translation>
-        </message>
-        <message>
-            <source>Close the vent until this is confirmed again.</source>
-            <translation>Steng avblåsningen til dette er bekreftet igjen.</translation>
-        </message>
-        <message>
-            <source>Left out before the joint is broken: {steps}</source>
-            <translation>Hoppet over før koblingen åpnes: {steps}</translation>
-        </message>
-        <message>
-            <source>Stop pressure {kept}: {below} below it with liquid inside, {triple} of them below the triple point.</source>
-            <translation>Stopptrykk {kept}: {below} under det med væske inni, av dem {triple} under trippelpunktet.</translation>
-        </message>
-        <message>
-            <source>kept</source>
-            <translation>holdt</translation>
-        </message>
-        <message>
-            <source>NOT KEPT</source>
-            <translation>IKKE HOLDT</translation>
-        </message>
-        <message>
-            <source>Dry ice made: {mass} at most.</source>
-            <translation>Tørris dannet: høyst {mass}.</translation>
-        </message>
-        <message>
-            <source>Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).</source>
-            <translation>Igjen inni til slutt: {left} væske og tørris (tillatt {allowable}).</translation>
-        </message>
-        <message>
-            <source>CO2 vented: {mass} in {time}.</source>
-            <translation>CO2 blåst av: {mass} på {time}.</translation>
-        </message>
-        <message>
-            <source>You said: {state}. That was {judged}.</source>
-            <translation>Du sa: {state}. Det var {judged}.</translation>
-        </message>
-        <message>
-            <source>right</source>
-            <translation>riktig</translation>
-        </message>
-        <message>
-            <source>WRONG</source>
-            <translation>FEIL</translation>
-        </message>
-        <message>
-            <source>DANGEROUS: the section was taken for empty with liquid or dry ice inside.</source>
-            <translation>FARLIG: seksjonen ble tatt for tom med væske eller tørris inni.</translation>
-        </message>
-        <message>
-            <source>subcooled liquid</source>
-            <translation>full av væske</translation>
-        </message>
-        <message>
-            <source>two phase</source>
-            <translation>væske og damp</translation>
-        </message>
-        <message>
-            <source>vapor only</source>
-            <translation>bare damp</translation>
-        </message>
-        <message>
-            <source>solid present</source>
-            <translation>tørris</translation>
-        </message>
-        <message>
-            <source>undetermined</source>
-            <translation>ikke bestemt</translation>
-        </message>
-        <message>
-            <source>readings come {time} late</source>
-            <translation>målingene kommer {time} for sent</translation>
-        </message>
-        <message>
-            <source>this program has a fault; use the mechanical gauge</source>
-            <translation>dette programmet har en feil; bruk det mekaniske manometeret</translation>
-        </message>
-        <message>
-            <source>more data than can be shown in time: {rows} rows were passed over</source>
-            <translation>mer data enn som kan vises i tide: {rows} rader ble hoppet over</translation>
-        </message>
-        <message>
-            <source>source lost: {reason}</source>
-            <translation>kilden er borte: {reason}</translation>
-        </message>
-        <message>
-            <source>source back: {label}</source>
-            <translation>kilden er tilbake: {label}</translation>
-        </message>
-        <message>
-            <source>cut short by another program</source>
-            <translation>avkortet av et annet program</translation>
-        </message>
-        <message>
-            <source>replaced by another file</source>
-            <translation>erstattet av en annen fil</translation>
-        </message>
-        <message>
-            <source>not open</source>
-            <translation>ikke åpen</translation>
-        </message>
-        <message>
-            <source>disconnected</source>
-            <translation>frakoblet</translation>
-        </message>
-        <message>
-            <source>no answer ({wrong})</source>
-            <translation>ikke svar ({wrong})</translation>
-        </message>
-        <message>
-            <source>no answer</source>
-            <translation>ikke svar</translation>
-        </message>
-        <message>
-            <source>disconnected ({error})</source>
-            <translation>frakoblet ({error})</translation>
-        </message>
-        <message>
-            <source>{label}: {what}; check the cable, the program keeps trying</source>
-            <translation>{label}: {what}; sjekk kabelen, programmet prøver videre</translation>
-        </message>
-        <message>
-            <source>not connected</source>
-            <translation>ikke tilkoblet</translation>
-        </message>
-        <message>
-            <source>the server closed the connection</source>
-            <translation>serveren lukket forbindelsen</translation>
-        </message>
-        <message>
-            <source>Dry ice: the pressure came down to the triple point and stands there ({freezing}): the vent is open, and liquid freezes. Keep it open, warm gently, keep clear; no time alone ends it.</source>
-            <translation>Tørris: trykket falt til trippelpunktet og står der ({freezing}): avblåsningen er åpen, og væske fryser. La den stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
-        </message>
-        <message>
-            <source>temperature {change} explains {effect}; loss {loss} over {time}</source>
-            <translation>temperatur {change} forklarer {effect}; tap {loss} over {time}</translation>
-        </message>
-        <message>
-            <source>{loss} ({lower} to {upper}, 95 %)</source>
-            <translation>{loss} ({lower} til {upper}, 95 %)</translation>
-        </message>
-        <message>
-            <source>Can't tell yet: {seen}, {limit} allowed.</source>
-            <translation>Kan ikke si ennå: {seen}, {limit} tillatt.</translation>
-        </message>
-        <message>
-            <source>Hold longer: the bound narrows with time; steadier temperature helps.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold lenger: grensen blir trangere med tiden; jevnere temperatur hjelper.</translation>
-        </message>
-        <message>
-            <source>{loss} without bounds</source>
-            <translation>{loss} uten grenser</translation>
-        </message>
-        <message>
-            <source>fewer than 10 readings</source>
-            <translation>færre enn 10 målinger</translation>
-        </message>
-        <message>
-            <source>Record pressure and clamp.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Ta opp trykk og klemmeføler.</translation>
-        </message>
-        <message>
-            <source>no clamp reading beside every pressure: the temperature can't be told from a leak</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>ikke klemmefølermåling ved hvert trykk: temperatur kan ikke skilles fra lekkasje</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the section, in the shade, and hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Sett en klemmeføler på seksjonen, i skyggen, og hold igjen.</translation>
-        </message>
-        <message>
-            <source>no test pressure, or it is gone: less than 0.5 bar above the air</source>
-            <translation>intet prøvetrykk, eller det er borte: under 0,5 bar over luften</translation>
-        </message>
-        <message>
-            <source>Raise the pressure and hold again.</source>
-            <translation>Hev trykket og hold igjen.</translation>
-        </message>
-        <message>
-            <source>The pressure wanders too slowly to bound a loss in {time}.</source>
-            <translation>Trykket vandrer for sakte til å avgrense et tap på {time}.</translation>
-        </message>
-        <message>
-            <source>Hold longer.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold lenger.</translation>
-        </message>
-        <message>
-            <source>Still settling: the loss is not the same in both halves; {seen}.</source>
-            <translation>Roer seg fortsatt: tapet er ikke likt i begge halvdeler; {seen}.</translation>
-        </message>
-        <message>
-            <source>Wait until the heat of filling has gone and the sun is off the pipe.</source>
-            <translation>Vent til fyllvarmen er borte og solen er av røret.</translation>
-        </message>
-        <message>
-            <source>The pressure rises more than the temperature explains: {seen}. Gas flows in past a valve, or the clamp does not show the gas; an inflow hides a leak.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Trykket stiger mer enn temperaturen forklarer: {seen}. Gass strømmer inn forbi en ventil, eller klemmeføleren viser ikke gassen; en innstrømning skjuler en lekkasje.</translation>
-        </message>
-        <message>
-            <source>Shut off the supply or double block, move the clamp, hold again.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Steng tilførselen eller steng dobbelt, flytt klemmeføleren, hold igjen.</translation>
-        </message>
-        <message>
-            <source>Leaking: {seen}, {limit} allowed.</source>
-            <translation>Lekker: {seen}, {limit} tillatt.</translation>
-        </message>
-        <message>
-            <source>Find the leak, mend, repeat.</source>
-            <translation>Finn lekkasjen, utbedre, gjenta.</translation>
-        </message>
-        <message>
-            <source>Tight within the limit: {seen}, {limit} allowed.</source>
-            <translation>Tett innenfor grensen: {seen}, {limit} tillatt.</translation>
-        </message>
-        <message>
-            <source>Not known: {why}.</source>
-            <translation>Ikke kjent: {why}.</translation>
-        </message>
-        <message>
-            <source>the pressure never moved: such a trace is also what a shut gauge valve gives</source>
-            <translation>trykket rørte seg aldri: en stengt manometerventil gir samme kurve</translation>
-        </message>
-        <message>
-            <source>Bleed a little, see the gauge follow, and hold again.</source>
-            <translation>Luft litt, se at manometeret følger, og hold igjen.</translation>
-        </message>
-        <message>
-            <source>Test within that range.</source>
-            <translation>Prøv innenfor det området.</translation>
-        </message>
-        <message>
-            <source>So far no loss above what is allowed, but only for {time}.</source>
-            <translation>Så langt intet tap over det tillatte, men bare i {time}.</translation>
-        </message>
-        <message>
-            <source>Hold at least {time} more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold minst {time} til.</translation>
-        </message>
-        <message>
-            <source>{begin} to {end} in {time}</source>
-            <translation>{begin} til {end} på {time}</translation>
-        </message>
-        <message>
-            <source>{micron} micron ({pascal}, {millibar})</source>
-            <translation>{micron} mikron ({pascal}, {millibar})</translation>
-        </message>
-        <message>
-            <source>{rate} micron/min ({lower} to {upper})</source>
-            <translation>{rate} mikron/min ({lower} til {upper})</translation>
-        </message>
-        <message>
-            <source>Too few independent readings to judge: {course}.</source>
-            <translation>For få uavhengige målinger til å dømme: {course}.</translation>
-        </message>
-        <message>
-            <source>Hold {time} more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold {time} til.</translation>
-        </message>
-        <message>
-            <source>Limit kept: {course}, {limit} allowed; late rise {rate}; water on this metal would go to {water}.</source>
-            <translation>Grensen holdt: {course}, {limit} tillatt; sen stigning {rate}; vann på dette metallet ville gå til {water}.</translation>
-        </message>
-        <message>
-            <source>{rate} micron/min without bounds</source>
-            <translation>{rate} mikron/min uten grenser</translation>
-        </message>
-        <message>
-            <source>The gauge never moved: {course}; a gauge that is shut off looks the same.</source>
-            <translation>Vakuummeteret rørte seg aldri: {course}; et avstengt ser likt ut.</translation>
-        </message>
-        <message>
-            <source>Let the gauge see the pump once, then hold again.</source>
-            <translation>La vakuummeteret se pumpen én gang, og hold igjen.</translation>
-        </message>
-        <message>
-            <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
-            <translation>Trykket faller: {course}. Pumpen er ikke stengt av, eller vakuummeter eller metall kjøles.</translation>
-        </message>
-        <message>
-            <source>Shut the valve to the pump and begin again.</source>
-            <translation>Steng ventilen til pumpen og begynn på nytt.</translation>
-        </message>
-        <message>
-            <source>Moisture: {course}, levels near the water vapour pressure of the coldest metal, {water} at {coldest} (a hot-wire gauge shows up to twice as much).</source>
-            <translation>Fukt: {course}, flater ut nær vanndamptrykket til det kaldeste metallet, {water} ved {coldest} (en glødetrådmåler viser opptil det dobbelte).</translation>
-        </message>
-        <message>
-            <source>Warm the metal, sweep with dry nitrogen, evacuate again.</source>
-            <translation>Varm metallet, skyll med tørr nitrogen, evakuer igjen.</translation>
-        </message>
-        <message>
-            <source>Leak: {course}, straight at {rate} and no bend.</source>
-            <translation>Lekkasje: {course}, rett med {rate} og ingen bøy.</translation>
-        </message>
-        <message>
-            <source>Find it with nitrogen pressure; look at hoses and the pump valve first.</source>
-            <translation>Finn den med nitrogentrykk; se på slanger og pumpeventilen først.</translation>
-        </message>
-        <message>
-            <source>on metal this cold that is dry ice or CO2 out of oil or sieve, not water</source>
-            <translation>på så kaldt metall er det tørris eller CO2 fra olje eller sil, ikke vann</translation>
-        </message>
-        <message>
-            <source>not the water vapour pressure of the metal: outgassing, oil or CO2 left</source>
-            <translation>ikke vanndamptrykket til metallet: avgassing, olje eller CO2 igjen</translation>
-        </message>
-        <message>
-            <source>without the metal's temperature moisture can't be ruled out</source>
-            <translation>uten metallets temperatur kan fukt ikke utelukkes</translation>
-        </message>
-        <message>
-            <source>Levels too high: {course}; {what}.</source>
-            <translation>Flater ut for høyt: {course}; {what}.</translation>
-        </message>
-        <message>
-            <source>Evacuate again; a smaller rise the second time confirms outgassing.</source>
-            <translation>Evakuer igjen; en mindre stigning andre gang bekrefter avgassing.</translation>
-        </message>
-        <message>
-            <source>The rise began at {begin}, above {limit}.</source>
-            <translation>Stigningen begynte ved {begin}, over {limit}.</translation>
-        </message>
-        <message>
-            <source>Evacuate further, then shut the pump off.</source>
-            <translation>Evakuer videre, og steng av pumpen.</translation>
-        </message>
-        <message>
-            <source>So far {course}.</source>
-            <translation>Så langt {course}.</translation>
-        </message>
-        <message>
-            <source>Above {limit}: {course}, and the curve is still bending.</source>
-            <translation>Over {limit}: {course}, og kurven bøyer fortsatt av.</translation>
-        </message>
-        <message>
-            <source>Hold longer: straight on is a leak, levelling is moisture or outgassing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold lenger: rett fram er lekkasje, utflating er fukt eller avgassing.</translation>
-        </message>
-        <message>
-            <source>Below {limit}, but still rising at {rate}: {course}.</source>
-            <translation>Under {limit}, men stiger fortsatt med {rate}: {course}.</translation>
-        </message>
-        <message>
-            <source>Hold longer: straight on is a leak, levelling is outgassing.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Hold lenger: rett fram er lekkasje, utflating er avgassing.</translation>
-        </message>
-        <message>
-            <source>The limit is kept ({course}), but without the metal's temperature dry is not shown.</source>
-            <translation>Grensen er holdt ({course}), men uten metallets temperatur er tørt ikke vist.</translation>
-        </message>
-        <message>
-            <source>Put a clamp on the coldest metal or give its temperature.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Sett en klemmeføler på det kaldeste metallet, eller oppgi temperaturen.</translation>
-        </message>
-        <message>
-            <source>The limit is kept ({course}), but ice on metal at {coldest} has only {water}: not shown dry.</source>
-            <translation>Grensen er holdt ({course}), men is på metall ved {coldest} har bare {water}: ikke vist tørt.</translation>
-        </message>
-        <message>
-            <source>Warm the metal and repeat.</source>
-            <translation>Varm metallet og gjenta.</translation>
-        </message>
-        <message>
-            <source>Not known: fewer than 20 vacuum readings since the pump was shut off.</source>
-            <translation>Ikke kjent: færre enn 20 vakuummålinger siden pumpen ble stengt av.</translation>
-        </message>
-        <message>
-            <source>Record the vacuum gauge for the whole test.</source>
-            <translation>Ta opp vakuummeteret gjennom hele prøven.</translation>
+            <source>NOT RECORDING</source>
+            <translation>INGEN OPPTAK</translation>
         </message>
     </context>
     <context>
@@ -3025,7 +3508,7 @@
             <translation>Avtal hvem som følger manometeret, hvem som bruker ventilen, veien ut og håndsignalene.</translation>
         </message>
         <message>
-            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can't see them. Plan a bleed for each.</source>
+            <source>Cavities and check-valve pockets are trapped volumes of their own: the gauge can&apos;t see them. Plan a bleed for each.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
             <translation>Hulrom og lommer ved tilbakeslagsventiler er egne innestengte volumer: manometeret ser dem ikke. Planlegg lufting for hver.</translation>
         </message>
@@ -3096,7 +3579,7 @@
             <translation>Hver ventil på avstengningslisten er stengt, låst og merket</translation>
         </message>
         <message>
-            <source>The section's relief path is not isolated with the section</source>
+            <source>The section&apos;s relief path is not isolated with the section</source>
             <translation>Seksjonens avlastningsvei er ikke stengt av med seksjonen</translation>
         </message>
         <message>
@@ -3200,7 +3683,7 @@
             <translation>Åpne manometeret mot luft én gang, noter hva det viser, oppgi høyden eller barometeret.</translation>
         </message>
         <message>
-            <source>Purge the hose with the section's own vapour and see both gauges move when the valve is cracked.</source>
+            <source>Purge the hose with the section&apos;s own vapour and see both gauges move when the valve is cracked.</source>
             <translation>Skyll slangen med seksjonens egen damp og se at begge manometrene rører seg når ventilen åpnes så vidt.</translation>
         </message>
         <message>
@@ -3220,7 +3703,7 @@
             <translation>En kobling med tilbakeslagsventil blir proppen.</translation>
         </message>
         <message>
-            <source>The gauge's own valve is shut: a perfectly quiet trace that means nothing.</source>
+            <source>The gauge&apos;s own valve is shut: a perfectly quiet trace that means nothing.</source>
             <translation>Manometerets egen ventil er stengt: en helt rolig kurve som ikke betyr noe.</translation>
         </message>
         <message>
@@ -3316,12 +3799,12 @@
             <translation>En tørkerkjerne holder på væske, olje gir fra seg gass i en time.</translation>
         </message>
         <message>
-            <source>Liquid is still there or the holds can't show that it is gone: warm the low points, or look for a passing valve.</source>
+            <source>Liquid is still there or the holds can&apos;t show that it is gone: warm the low points, or look for a passing valve.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Det er fortsatt væske der, eller holdene kan ikke vise at den er borte: varm lavpunktene, eller se etter en ventil som lekker.</translation>
         </message>
         <message>
-            <source>The metal is as cold as the liquid would be: such a hold can't show liquid. Warm it.</source>
+            <source>The metal is as cold as the liquid would be: such a hold can&apos;t show liquid. Warm it.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Metallet er like kaldt som væsken ville vært: et slikt hold kan ikke vise væske. Varm det.</translation>
         </message>
@@ -3496,7 +3979,7 @@
             <translation>Åpne koblingen</translation>
         </message>
         <message>
-            <source>Stand beside the cover's axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
+            <source>Stand beside the cover&apos;s axis. Slacken the far bolts first, crack the joint, wait, keep two bolts on until it is loose.</source>
             <translation>Stå ved siden av dekselets akse. Løsne de fjerneste boltene først, åpne koblingen så vidt, vent, la to bolter stå til det er løst.</translation>
         </message>
         <message>
@@ -3786,594 +4269,205 @@
         </message>
     </context>
     <context>
-        <name>Exercises</name>
+        <name>Text</name>
         <message>
-            <source>Vapour only, warm metal</source>
-            <translation>Bare damp, varmt metall</translation>
+            <source>STALE</source>
+            <translation>GAMMELT</translation>
         </message>
         <message>
-            <source>Strainer section S-1, 10 litres, bare steel, shut in since the morning. The metal is some 50 K warmer than CO2 at the stop pressure. Vent to the stop pressure, close, and watch.</source>
+            <source>Keep the vent closed and read the mechanical gauge until readings arrive.</source>
+            <translation>Hold avblåsningen stengt og les av det mekaniske manometeret til målinger kommer.</translation>
+        </message>
+        <message>
+            <source>No reading yet</source>
+            <translation>Ingen måling ennå</translation>
+        </message>
+        <message>
+            <source>above the triple point</source>
+            <translation>over trippelpunktet</translation>
+        </message>
+        <message>
+            <source>Close the vent and read the mechanical gauge; if it rises, vent. Nothing shown before counts any more.</source>
+            <translation>Steng avblåsningen og les av det mekaniske manometeret; stiger det, blås av. Ingenting vist før gjelder lenger.</translation>
+        </message>
+        <message>
+            <source>No reading for {age} s.</source>
+            <translation>Ingen måling på {age} s.</translation>
+        </message>
+        <message>
+            <source>Inside: unknown while there are no readings</source>
+            <translation>Inni: ukjent så lenge målinger mangler</translation>
+        </message>
+        <message>
+            <source>AT the triple point</source>
+            <translation>VED trippelpunktet</translation>
+        </message>
+        <message>
+            <source>BELOW the triple point</source>
+            <translation>UNDER trippelpunktet</translation>
+        </message>
+        <message>
+            <source>gauge · {gap} above stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Filterseksjon S-1, 10 liter, uisolert stål, stengt siden i morges. Metallet er rundt 50 K varmere enn CO2 ved stopptrykket. Blås av til stopptrykket, steng, og følg med.</translation>
+            <translation>manometer · {gap} over stopp {stop}</translation>
         </message>
         <message>
-            <source>How fast the rise dies away, and how much smaller it is the second time.</source>
-            <translation>Hvor raskt stigningen dør ut, og hvor mye mindre den er andre gang.</translation>
-        </message>
-        <message>
-            <source>About half a bar in the first minute, then flat; the second hold rises far less.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Omtrent en halv bar i det første minuttet, så flatt; det andre holdet stiger langt mindre.</translation>
-        </message>
-        <message>
-            <source>It rises, so there is liquid: vents needlessly, or lower than the stop pressure.</source>
+            <source>gauge · {gap} below stop {stop}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
-            <translation>Det stiger, altså er det væske: blåser av unødig, eller lavere enn stopptrykket.</translation>
+            <translation>manometer · {gap} under stopp {stop}</translation>
         </message>
         <message>
-            <source>What would the trace do in minute 8 if a cup of liquid were left? Compare with exercise 2.</source>
-            <translation>Hva ville kurven gjøre i minutt 8 om en kopp væske var igjen? Sammenlign med øvelse 2.</translation>
+            <source>stop pressure in {time}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>stopptrykk om {time}</translation>
         </message>
         <message>
-            <source>Vent back to the same start and hold again: warmed gas hardly rises any more.</source>
-            <translation>Blås av til samme start og hold igjen: varmet gass stiger nesten ikke mer.</translation>
+            <source>line temperature not measured</source>
+            <translation>rørtemperatur ikke målt</translation>
         </message>
         <message>
-            <source>One per cent of liquid left</source>
-            <translation>Én prosent væske igjen</translation>
+            <source>line {temperature}</source>
+            <translation>rør {temperature}</translation>
         </message>
         <message>
-            <source>The neighbour of exercise 1: the same 10 litres of bare steel. It held liquid and has been vented; about one per cent of its volume is still liquid, in the bottom of the strainer.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
-            <translation>Naboen til øvelse 1: de samme 10 literne uisolert stål. Den hadde væske og er blåst av; omtrent én prosent av volumet er fortsatt væske, i bunnen av filteret.</translation>
+            <source>vent valve: not known</source>
+            <translation>avblåsning: ukjent</translation>
         </message>
         <message>
-            <source>The first minute looks like exercise 1. Minutes 3 to 8 do not.</source>
-            <translation>Det første minuttet ligner øvelse 1. Minuttene 3 til 8 gjør ikke det.</translation>
+            <source>vent valve: OPEN</source>
+            <translation>avblåsning: ÅPEN</translation>
         </message>
         <message>
-            <source>A first minute like gas, then a steady climb of hundreds of millibar a minute.</source>
-            <translation>Et første minutt som gass, så en jevn stigning på hundrevis av millibar i minuttet.</translation>
+            <source>vent valve: CLOSED</source>
+            <translation>avblåsning: STENGT</translation>
         </message>
         <message>
-            <source>The same first minute as exercise 1, so it is gas.</source>
-            <translation>Samme første minutt som øvelse 1, altså gass.</translation>
+            <source>rate not known</source>
+            <translation>takt ukjent</translation>
         </message>
         <message>
-            <source>At which minute could you first tell this trace from exercise 1? Why not earlier?</source>
-            <translation>I hvilket minutt kunne denne kurven først skilles fra øvelse 1? Hvorfor ikke før?</translation>
+            <source>steady</source>
+            <translation>jevnt</translation>
         </message>
         <message>
-            <source>Wait: the late slope. Or vent again: the climb comes back as steep.</source>
-            <translation>Vent: den sene stigningen. Eller blås av igjen: stigningen kommer like bratt tilbake.</translation>
+            <source>falling {rate}/min</source>
+            <translation>faller {rate}/min</translation>
         </message>
         <message>
-            <source>Ten per cent of liquid left</source>
-            <translation>Ti prosent væske igjen</translation>
+            <source>rising {rate}/min</source>
+            <translation>stiger {rate}/min</translation>
         </message>
         <message>
-            <source>The same section once more, now with ten per cent of its volume liquid: ten times as much as in exercise 2. Commit yourself before the trace goes on: will it rise faster or slower?</source>
-            <translation>Samme seksjon en gang til, nå med ti prosent av volumet væske: ti ganger så mye som i øvelse 2. Bestem deg før kurven går videre: stiger den raskere eller saktere?</translation>
+            <source>no reading yet</source>
+            <translation>ingen måling ennå</translation>
         </message>
         <message>
-            <source>The first minute, against exercise 2.</source>
-            <translation>Det første minuttet, mot øvelse 2.</translation>
+            <source>reading {age} min old</source>
+            <translation>måling {age} min gammel</translation>
         </message>
         <message>
-            <source>A slower first minute than with one per cent: more liquid has more to warm.</source>
-            <translation>Et saktere første minutt enn med én prosent: mer væske har mer å varme.</translation>
+            <source>reading {age} s old</source>
+            <translation>måling {age} s gammel</translation>
         </message>
         <message>
-            <source>Less rise, so less liquid.</source>
-            <translation>Mindre stigning, altså mindre væske.</translation>
+            <source>at least {least}, no upper bound</source>
+            <translation>minst {least}, ingen øvre grense</translation>
         </message>
         <message>
-            <source>Which part of the trace tells how much liquid is left? (None does: only that it is there.)</source>
-            <translation>Hvilken del av kurven sier hvor mye væske som er igjen? (Ingen: bare at den er der.)</translation>
+            <source>no upper bound</source>
+            <translation>ingen øvre grense</translation>
         </message>
         <message>
-            <source>None on the pressure alone: weigh, or vent and count what comes.</source>
-            <translation>Ingen på trykket alene: vei, eller blås av og tell det som kommer.</translation>
+            <source>share of the volume: no upper bound</source>
+            <translation>andel av volumet: ingen øvre grense</translation>
         </message>
         <message>
-            <source>Liquid left, and all metal as cold as it</source>
-            <translation>Væske igjen, og alt metall like kaldt som den</translation>
+            <source>How little liquid this hold could see is not known yet</source>
+            <translation>Det er ennå ikke kjent hvor lite væske dette holdet kunne se</translation>
         </message>
         <message>
-            <source>A 50 litre insulated section after a long, slow vent on a cold day. Frost all over. The gauge stands still.</source>
-            <translation>En isolert seksjon på 50 liter etter en lang, sakte avblåsning på en kald dag. Rim overalt. Manometeret står stille.</translation>
+            <source>Before the vent: {time}</source>
+            <translation>Før avblåsningen: {time}</translation>
         </message>
         <message>
-            <source>How far the metal is above the saturation temperature of the pressure.</source>
-            <translation>Hvor langt metallet er over metningstemperaturen for trykket.</translation>
+            <source>{low} to {high} ({percent} %)</source>
+            <translation>{low} til {high} ({percent} %)</translation>
         </message>
         <message>
-            <source>Next to no rise in ten minutes, with kilograms of liquid inside.</source>
-            <translation>Nesten ingen stigning på ti minutter, med kilogram av væske inni.</translation>
+            <source>{best} ({low} to {high}, {percent} %)</source>
+            <translation>{best} ({low} til {high}, {percent} %)</translation>
         </message>
         <message>
-            <source>Flat, so empty.</source>
-            <translation>Flatt, altså tomt.</translation>
+            <source>{low} to {high} % of the volume</source>
+            <translation>{low} til {high} % av volumet</translation>
         </message>
         <message>
-            <source>What heat could have boiled any liquid here? What would have to be warm?</source>
-            <translation>Hvilken varme kunne ha kokt væske her? Hva måtte være varmt?</translation>
-        </message>
-        <message>
-            <source>Bring heat to the low points and hold again; until then the test has no power.</source>
-            <translation>Før varme til lavpunktene og hold igjen; til da har prøven ingen beviskraft.</translation>
-        </message>
-        <message>
-            <source>The supply valve leaks by</source>
-            <translation>Tilførselsventilen lekker forbi</translation>
-        </message>
-        <message>
-            <source>Strainer section S-4. Nobody mentions that the isolation valve on the supply side has a scratch on its seat: a tenth of a gram a second comes past.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: isolation</translatorcomment>
-            <translation>Filterseksjon S-4. Ingen nevner at avstengningsventilen på tilførselen har en ripe i setet: en tidels gram i sekundet kommer forbi.</translation>
-        </message>
-        <message>
-            <source>Is the rise straight? Is it as steep at another pressure?</source>
-            <translation>Er stigningen rett? Er den like bratt ved et annet trykk?</translation>
-        </message>
-        <message>
-            <source>Straight from the first minutes on, and as steep from 9 bar g as from 5.</source>
-            <translation>Rett fra de første minuttene, og like bratt fra 9 bar g som fra 5.</translation>
-        </message>
-        <message>
-            <source>Liquid boiling: keeps venting for an hour, while the leak refills the section.</source>
-            <translation>Væske som koker: blåser av i en time, mens lekkasjen fyller seksjonen igjen.</translation>
-        </message>
-        <message>
-            <source>Which of liquid and leak gets slower at a higher pressure, and why?</source>
-            <translation>Hvilken av væske og lekkasje blir saktere ved høyere trykk, og hvorfor?</translation>
-        </message>
-        <message>
-            <source>Hold at a second pressure; block and bleed the supply.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, bleed</translatorcomment>
-            <translation>Hold ved et annet trykk; dobbel avstenging med lufting på tilførselen.</translation>
-        </message>
-        <message>
-            <source>Vented to 1 bar g with liquid left</source>
-            <translation>Blåst av til 1 bar g med væske igjen</translation>
-        </message>
-        <message>
-            <source>Somebody was in a hurry and vented straight to 1 bar g. Then the valve was closed, and now the pressure climbs and comes to rest at a little over 4 bar g.</source>
-            <translation>Noen hadde det travelt og blåste rett av til 1 bar g. Så ble ventilen stengt, og nå stiger trykket og blir stående litt over 4 bar g.</translation>
-        </message>
-        <message>
-            <source>Where the pressure lingers on the way down, and where it comes to rest on the way up.</source>
-            <translation>Hvor trykket nøler på vei ned, og hvor det blir stående på vei opp.</translation>
-        </message>
-        <message>
-            <source>A shelf near 4.2 bar g both ways; it stays there for a quarter of an hour and more.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: shelf</translatorcomment>
-            <translation>Et trinn nær 4,2 bar g begge veier; det blir der et kvarter og mer.</translation>
-        </message>
-        <message>
-            <source>It has stabilised, so it is safe.</source>
-            <translation>Det har stabilisert seg, altså er det trygt.</translation>
-        </message>
-        <message>
-            <source>What pins the pressure at one value? What happens when the last dry ice has melted?</source>
-            <translation>Hva låser trykket på én verdi? Hva skjer når den siste tørrisen har smeltet?</translation>
-        </message>
-        <message>
-            <source>Compare the resting pressure with the local triple point; wait, with the vent side open.</source>
-            <translation>Sammenlign hviletrykket med det lokale trippelpunktet; vent, med den avblåste siden åpen.</translation>
-        </message>
-        <message>
-            <source>Dry ice at zero on the gauge</source>
-            <translation>Tørris ved null på manometeret</translation>
-        </message>
-        <message>
-            <source>The gauge shows 0.0 bar g. The bleed was open all night and has just been closed. There is frost on the low point, and on nothing else.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Manometeret viser 0,0 bar g. Luftingen sto åpen hele natten og er nettopp stengt. Det er rim på lavpunktet, og ikke noe annet sted.</translation>
-        </message>
-        <message>
-            <source>The climb after closing, and the temperature of the low point.</source>
-            <translation>Stigningen etter stenging, og temperaturen på lavpunktet.</translation>
-        </message>
-        <message>
-            <source>From zero the pressure climbs along the sublimation line towards 4.2 bar g.</source>
-            <translation>Fra null stiger trykket langs sublimasjonslinjen mot 4,2 bar g.</translation>
-        </message>
-        <message>
-            <source>Zero means empty: open it.</source>
-            <translation>Null betyr tomt: åpne det.</translation>
-        </message>
-        <message>
-            <source>What pressure has dry ice at -78 degC? What would the gauge show if the bleed stayed open?</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Hvilket trykk har tørris ved -78 °C? Hva ville manometeret vist om luftingen sto åpen?</translation>
-        </message>
-        <message>
-            <source>Close the bleed and watch for some minutes; feel for frost at the low point.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: bleed</translatorcomment>
-            <translation>Steng luftingen og følg med noen minutter; kjenn etter rim på lavpunktet.</translation>
-        </message>
-        <message>
-            <source>The gauge is shut off</source>
-            <translation>Manometeret er avstengt</translation>
-        </message>
-        <message>
-            <source>The valve at the gauge hose was bumped shut while the vent was closed. Liquid is left in the section.</source>
-            <translation>Ventilen på manometerslangen ble dyttet igjen mens avblåsningen var stengt. Det er væske igjen i seksjonen.</translation>
-        </message>
-        <message>
-            <source>The noise of the reading; what a short mini-vent does to it.</source>
-            <translation>Støyen i målingen; hva en kort avblåsning gjør med den.</translation>
-        </message>
-        <message>
-            <source>A trace without any movement, not even noise; a mini-vent does not move it.</source>
-            <translation>En kurve uten bevegelse, ikke engang støy; en kort avblåsning rører den ikke.</translation>
-        </message>
-        <message>
-            <source>A perfect hold.</source>
+            <source>Inside: no hold yet</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Et perfekt hold.</translation>
+            <translation>Inni: ingen hold ennå</translation>
         </message>
         <message>
-            <source>What does a real gauge on a real section never do?</source>
-            <translation>Hva gjør et virkelig manometer på en virkelig seksjon aldri?</translation>
+            <source>Inside: {state}</source>
+            <translation>Inni: {state}</translation>
         </message>
         <message>
-            <source>Crack the vent for two seconds: a gauge that sees the section moves.</source>
-            <translation>Åpne avblåsningen i to sekunder: et manometer som ser seksjonen, rører seg.</translation>
+            <source>Liquid: {amount}</source>
+            <translation>Væske: {amount}</translation>
         </message>
         <message>
-            <source>An oil-rich strainer</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: strainer</translatorcomment>
-            <translation>Et oljerikt filter</translation>
+            <source>Dry ice: {amount}</source>
+            <translation>Tørris: {amount}</translation>
         </message>
         <message>
-            <source>Section S-8 sits low behind an oil trap that was never drained. The liquid is gone, but the oil in the strainer still holds CO2.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, strainer</translatorcomment>
-            <translation>Seksjon S-8 ligger lavt bak en oljefelle som aldri er tappet. Væsken er borte, men oljen i filteret holder fortsatt på CO2.</translation>
-        </message>
-        <message>
-            <source>A slow curved tail, and how it shrinks from hold to hold.</source>
+            <source>This hold could see {least} or more</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>En sakte, bøyd hale, og hvordan den krymper fra hold til hold.</translation>
+            <translation>Dette holdet ser fra {least}</translation>
         </message>
         <message>
-            <source>A tail that bends, well below saturation, and smaller after each vent.</source>
-            <translation>En hale som bøyer av, godt under metning, og mindre etter hver avblåsning.</translation>
-        </message>
-        <message>
-            <source>Liquid is still there. Or: the supply valve leaks.</source>
-            <translation>Det er fortsatt væske der. Eller: tilførselsventilen lekker.</translation>
-        </message>
-        <message>
-            <source>Which of liquid, leak and oil gives less every time? Why is it still not clear?</source>
-            <translation>Hvilken av væske, lekkasje og olje gir mindre hver gang? Hvorfor er det fortsatt ikke klart?</translation>
-        </message>
-        <message>
-            <source>Vent again and hold: a source that runs down is neither liquid nor leak.</source>
+            <source>Hold {number}: {time}</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
-            <translation>Blås av igjen og hold: en kilde som tar slutt, er verken væske eller lekkasje.</translation>
+            <translation>Hold {number}: {time}</translation>
         </message>
         <message>
-            <source>A gauge that reads high, at 2000 m</source>
-            <translation>Et manometer som viser for mye, på 2000 m</translation>
+            <source>{time} left at least</source>
+            <translation>minst {time} igjen</translation>
         </message>
         <message>
-            <source>A mountain site at 2000 m. The gauge reads 0.3 bar high, nobody took its zero, and the card on the wall was printed for sea level: stop at 5.2 bar g.</source>
-            <translation>Et fjellanlegg på 2000 m. Manometeret viser 0,3 bar for mye, ingen tok nullpunktet, og kortet på veggen er trykt for havnivå: stopp ved 5,2 bar g.</translation>
+            <source>Inside: hidden</source>
+            <translation>Inni: skjult</translation>
         </message>
+    </context>
+    <context>
+        <name>Tour</name>
         <message>
-            <source>The true distance from the triple point when the gauge shows 5.2 bar g.</source>
-            <translation>Den virkelige avstanden til trippelpunktet når manometeret viser 5,2 bar g.</translation>
+            <source>The band on top says what to do now, and under it why.</source>
+            <translation>Båndet øverst sier hva du gjør nå, og under det hvorfor.</translation>
         </message>
         <message>
-            <source>The gauge shows 5.2 bar g; the section is only half a bar above the triple point.</source>
-            <translation>Manometeret viser 5,2 bar g; seksjonen er bare en halv bar over trippelpunktet.</translation>
+            <source>First figure: how far above the triple point. Below it liquid turns to dry ice.</source>
+            <translation>Første tall: hvor langt over trippelpunktet. Under det blir væske til tørris.</translation>
         </message>
         <message>
-            <source>I have a full bar of margin.</source>
-            <translation>Jeg har en hel bar i margin.</translation>
+            <source>Second figure: the gauge. Its caption: how far to the stop pressure.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
+            <translation>Andre tall: manometeret. Under: hvor langt til stopptrykket.</translation>
         </message>
         <message>
-            <source>Where is the triple point on a gauge at 2000 m? (4.39 bar g, not 4.17.)</source>
-            <translation>Hvor er trippelpunktet på et manometer på 2000 m? (4,39 bar g, ikke 4,17.)</translation>
+            <source>The trace: holds are shaded; N jumps to the next thing that happened.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
+            <translation>Kurven: hold er skyggelagt; N hopper til neste hendelse.</translation>
         </message>
         <message>
-            <source>Open the gauge to air and read its zero; give the altitude before the vent.</source>
-            <translation>Åpne manometeret mot luft og les av nullpunktet; oppgi høyden før avblåsningen.</translation>
+            <source>The drawing: solid is surely liquid, hatched is possible, ? not known.</source>
+            <translation>Tegningen: fylt er sikkert væske, skravert er mulig, ? ukjent.</translation>
         </message>
         <message>
-            <source>Vacuum on a wet section</source>
-            <translation>Vakuum på en våt seksjon</translation>
+            <source>V turns the pictures, F1 explains the prompt, M has everything else.</source>
+            <translation>V bytter bilder, F1 forklarer anvisningen, M har alt annet.</translation>
         </message>
         <message>
-            <source>The core was changed in the rain. The pump runs, the vacuum gauge stops falling; the pump is shut off and the gauge rises.</source>
-            <translation>Kjernen ble byttet i regn. Pumpen går, vakuummeteret slutter å falle; pumpen stenges av og det stiger.</translation>
-        </message>
-        <message>
-            <source>Where the pressure bends and comes to rest, and what the metal's temperature says to it.</source>
-            <translation>Hvor trykket bøyer av og blir stående, og hva temperaturen på metallet sier til det.</translation>
-        </message>
-        <message>
-            <source>It rests near the saturation pressure of water at the metal's temperature: 10 to 20 mbar.</source>
-            <translation>Det blir stående nær metningstrykket for vann ved metallets temperatur: 10 til 20 mbar.</translation>
-        </message>
-        <message>
-            <source>There is a leak: looks for it for an hour.</source>
-            <translation>Det er en lekkasje: leter etter den i en time.</translation>
-        </message>
-        <message>
-            <source>What does a leak do that water does not? (It goes on in a straight line.)</source>
-            <translation>Hva gjør en lekkasje som vann ikke gjør? (Den fortsetter i en rett linje.)</translation>
-        </message>
-        <message>
-            <source>Warm the section: water rises with it; a leak does not care.</source>
-            <translation>Varm seksjonen: vann stiger med den; en lekkasje bryr seg ikke.</translation>
-        </message>
-        <message>
-            <source>Nitrogen standing test in the sun</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Stående nitrogenprøve i solen</translation>
-        </message>
-        <message>
-            <source>The section stands under nitrogen at 50 bar g for its standing-pressure test. It was filled in the cool morning; now the sun is on it.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
-            <translation>Seksjonen står med nitrogen på 50 bar g til sin stående trykkprøve. Den ble fylt i den kjølige morgenen; nå står solen på den.</translation>
-        </message>
-        <message>
-            <source>Pressure and temperature together.</source>
-            <translation>Trykk og temperatur sammen.</translation>
-        </message>
-        <message>
-            <source>Two bar more in an hour, with no gas added: the metal has warmed by ten kelvin.</source>
-            <translation>To bar mer på en time, uten tilført gass: metallet er blitt ti kelvin varmere.</translation>
-        </message>
-        <message>
-            <source>The supply leaks in. Or, when it cools: the section leaks.</source>
-            <translation>Tilførselen lekker inn. Eller, når det kjøles: seksjonen lekker.</translation>
-        </message>
-        <message>
-            <source>What is left of the rise when it is corrected for temperature?</source>
-            <translation>Hva er igjen av stigningen når den er korrigert for temperatur?</translation>
-        </message>
-        <message>
-            <source>Correct for the gas temperature with a real-gas factor; wait for the evening.</source>
-            <translation>Korriger for gasstemperaturen med en realgassfaktor; vent til kvelden.</translation>
-        </message>
-        <message>
-            <source>The vent valve leaks out</source>
-            <translation>Avblåsningsventilen lekker ut</translation>
-        </message>
-        <message>
-            <source>Insulated section S-5 with kilograms of liquid. The vent valve is closed, but a grain sits on its seat: what boils leaves through it.</source>
-            <translation>Isolert seksjon S-5 med kilogram av væske. Avblåsningsventilen er stengt, men et korn ligger på setet: det som koker, går ut der.</translation>
-        </message>
-        <message>
-            <source>Frost and sound at the vent outlet while the gauge stands still.</source>
-            <translation>Rim og lyd ved utløpet mens manometeret står stille.</translation>
-        </message>
-        <message>
-            <source>A quiet gauge: what leaks out is what boils off.</source>
-            <translation>Et rolig manometer: det som lekker ut, er det som koker av.</translation>
-        </message>
-        <message>
-            <source>Quiet, so empty.</source>
-            <translation>Rolig, altså tomt.</translation>
-        </message>
-        <message>
-            <source>What are the two ways for a gauge to stand still above liquid?</source>
-            <translation>På hvilke to måter kan et manometer stå stille over væske?</translation>
-        </message>
-        <message>
-            <source>Test the outlet for flow; cap it and hold again.</source>
-            <translation>Sjekk om det strømmer ved utløpet; tett det og hold igjen.</translation>
-        </message>
-        <message>
-            <source>Shut in liquid-full</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Stengt full av væske</translation>
-        </message>
-        <message>
-            <source>Both valves of section S-3 were closed on liquid. It is two kelvin warmer than the liquid was. Nothing else has happened yet.</source>
-            <translation>Begge ventilene på seksjon S-3 ble stengt på væske. Den er to kelvin varmere enn væsken var. Ikke noe annet har skjedd ennå.</translation>
-        </message>
-        <message>
-            <source>Bar per minute before the first vent, and what opening does.</source>
-            <translation>Bar per minutt før første avblåsning, og hva åpning gjør.</translation>
-        </message>
-        <message>
-            <source>The gauge climbs bars in a minute; on opening it drops to saturation at once.</source>
-            <translation>Manometeret stiger flere bar i minuttet; ved åpning faller det straks til metning.</translation>
-        </message>
-        <message>
-            <source>The supply valve leaks: looks for the leak first.</source>
-            <translation>Tilførselsventilen lekker: leter først etter lekkasjen.</translation>
-        </message>
-        <message>
-            <source>Ten bar for one kelvin: how long until the relief valve lifts?</source>
-            <translation>Ti bar for én kelvin: hvor lenge til sikkerhetsventilen åpner?</translation>
-        </message>
-        <message>
-            <source>None: open the vent path at once.</source>
-            <translation>Ingen: åpne avblåsningsveien straks.</translation>
-        </message>
-        <message>
-            <source>Air in the section</source>
-            <translation>Luft i seksjonen</translation>
-        </message>
-        <message>
-            <source>Section S-6 was opened last week and not evacuated well. There is a bar of air in it besides the CO2, and liquid.</source>
-            <translation>Seksjon S-6 ble åpnet forrige uke og ikke godt evakuert. Det er en bar luft i den i tillegg til CO2, og væske.</translation>
-        </message>
-        <message>
-            <source>Pressure against the saturation pressure of the coldest metal.</source>
-            <translation>Trykket mot metningstrykket til det kaldeste metallet.</translation>
-        </message>
-        <message>
-            <source>The gauge stands above the saturation pressure of the liquid's temperature.</source>
-            <translation>Manometeret står over metningstrykket for væskens temperatur.</translation>
-        </message>
-        <message>
-            <source>Above saturation, so it must be liquid-full. Or: subcooled, so no boiling to fear.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: liquid-full</translatorcomment>
-            <translation>Over metning, altså full av væske. Eller: underkjølt, altså ingen koking å frykte.</translation>
-        </message>
-        <message>
-            <source>Which sign of liquid does air leave alone? (The late slope.)</source>
-            <translation>Hvilket tegn på væske lar luft være i fred? (Den sene stigningen.)</translation>
-        </message>
-        <message>
-            <source>Vent and hold again: air leaves with the vapour; liquid does not.</source>
-            <translation>Blås av og hold igjen: luft går ut med dampen; væske gjør ikke det.</translation>
-        </message>
-        <message>
-            <source>Metal colder than the liquid</source>
-            <translation>Metall kaldere enn væsken</translation>
-        </message>
-        <message>
-            <source>An hour ago the section was vented too low and stopped in time; since then liquid has come back in. The metal is still colder than the liquid.</source>
-            <translation>For en time siden ble seksjonen blåst av for lavt og stoppet i tide; siden er væske kommet inn igjen. Metallet er fortsatt kaldere enn væsken.</translation>
-        </message>
-        <message>
-            <source>The delay: nothing happens at first.</source>
-            <translation>Forsinkelsen: først skjer ingenting.</translation>
-        </message>
-        <message>
-            <source>Hardly a rise in the first minute or two, then it comes.</source>
-            <translation>Nesten ingen stigning det første minuttet eller to, så kommer den.</translation>
-        </message>
-        <message>
-            <source>A minute without a rise: empty.</source>
-            <translation>Et minutt uten stigning: tomt.</translation>
-        </message>
-        <message>
-            <source>Where did the heat go in the first two minutes?</source>
-            <translation>Hvor ble varmen av de første to minuttene?</translation>
-        </message>
-        <message>
-            <source>Hold longer; a clamp at the low point colder than saturation voids the hold.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: hold, clamp</translatorcomment>
-            <translation>Hold lenger; en klemmeføler på lavpunktet kaldere enn metning gjør holdet ugyldig.</translation>
-        </message>
-        <message>
-            <source>Liquid through the drain: the hose plugs</source>
-            <translation>Væske gjennom avløpet: slangen tettes</translation>
-        </message>
-        <message>
-            <source>The vent hose was put on the low drain, because it was nearer. Liquid comes, and turns to snow in the hose.</source>
-            <translation>Avblåsningsslangen ble satt på det lave avløpet, fordi det var nærmere. Det kommer væske, og den blir til snø i slangen.</translation>
-        </message>
-        <message>
-            <source>The flow dies with the valve open; the pressure stays.</source>
-            <translation>Strømningen dør med åpen ventil; trykket blir.</translation>
-        </message>
-        <message>
-            <source>The pressure stops falling, tens of bar above zero, with the valve open.</source>
-            <translation>Trykket slutter å falle, titalls bar over null, med åpen ventil.</translation>
-        </message>
-        <message>
-            <source>The flow has stopped, so it is empty.</source>
-            <translation>Strømningen har stoppet, altså er det tomt.</translation>
-        </message>
-        <message>
-            <source>On which side of the plug is the pressure? Where do you stand?</source>
-            <translation>På hvilken side av proppen er trykket? Hvor står du?</translation>
-        </message>
-        <message>
-            <source>Leave the valve open, keep clear, wait; vent from the top.</source>
-            <translation>La ventilen stå åpen, hold avstand, vent; blås av fra toppen.</translation>
-        </message>
-        <message>
-            <source>dry metal c</source>
-            <translation>tørt metall °C</translation>
-        </message>
-        <message>
-            <source>wet metal c</source>
-            <translation>vått metall °C</translation>
-        </message>
-        <message>
-            <source>liquid fraction</source>
-            <translation>væskeandel</translation>
-        </message>
-        <message>
-            <source>nitrogen bar</source>
-            <translation>nitrogen, bar</translation>
-        </message>
-        <message>
-            <source>oil kg</source>
-            <translation>olje kg</translation>
-        </message>
-        <message>
-            <source>solid kg</source>
-            <translation>tørris kg</translation>
-        </message>
-        <message>
-            <source>water kg</source>
-            <translation>vann kg</translation>
-        </message>
-        <message>
-            <source>noise</source>
-            <translation>støy</translation>
-        </message>
-        <message>
-            <source>step</source>
-            <translation>oppløsning</translation>
-        </message>
-        <message>
-            <source>stuck from s</source>
-            <translation>henger fra s</translation>
-        </message>
-        <message>
-            <source>unit</source>
-            <translation>enhet</translation>
-        </message>
-        <message>
-            <source>zero</source>
-            <translation>nullpunkt</translation>
-        </message>
-        <message>
-            <source>leak by g per s</source>
-            <translation>ventillekkasje g/s</translation>
-        </message>
-        <message>
-            <source>leak out bore mm</source>
-            <translation>lekkasje ut, boring mm</translation>
-        </message>
-        <message>
-            <source>supply liquid</source>
-            <translation>tilførsel av væske</translation>
-        </message>
-        <message>
-            <source>altitude</source>
-            <translation>høyde oppgitt</translation>
-        </message>
-        <message>
-            <source>insulated</source>
-            <translation>isolert</translation>
-        </message>
-        <message>
-            <source>volume l</source>
-            <translation>volum L</translation>
-        </message>
-        <message>
-            <source>altitude m</source>
-            <translation>høyde m</translation>
-        </message>
-        <message>
-            <source>ambient c</source>
-            <translation>omgivelser °C</translation>
-        </message>
-        <message>
-            <source>pump l per min</source>
-            <translation>pumpe L/min</translation>
-        </message>
-        <message>
-            <source>low point</source>
-            <translation>lavpunkt</translation>
-        </message>
-        <message>
-            <source>plugs</source>
-            <translation>tettes</translation>
+            <source>If readings stop, the digits are struck through: close the vent.</source>
+            <translation>Stopper målingene, strykes tallene over: steng avblåsningen.</translation>
         </message>
     </context>
 </TS>

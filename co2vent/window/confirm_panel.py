@@ -12,16 +12,23 @@ from co2vent.window.words import translate
 
 
 class ConfirmPanel(QWidget):
-    """Asks before a live vent is left."""
+    """Asks before a live vent or a class is left."""
 
-    def __init__(self, refuse: Callable[[], object], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        refuse: Callable[[], object],
+        question: str,
+        stay: str = "G",
+        parent: QWidget | None = None,
+    ) -> None:
+        """Ask `question`; `stay` is the keyboard's key for going on, free on the page below."""
         super().__init__(parent)
         self._then: Callable[[], object] | None = None
         self.question = FitLabel(self, bold=True)
-        self.question.say(translate("Live", "End the vent and its record?"))
+        self.question.say(question)
         self.keys = [
             Key("leave", translate("Live", "End"), "E", self._confirm, self),
-            Key("keep_holding", translate("Live", "Go on"), "G", refuse, self),
+            Key("keep_holding", translate("Live", "Go on"), stay, refuse, self),
         ]
         self.setFocusProxy(self.keys[1])  # the stroke that does no harm
         column = QVBoxLayout(self)

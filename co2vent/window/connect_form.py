@@ -36,6 +36,16 @@ def field_words(key: str) -> str:
     }[key]
 
 
+def optional_words(words: str) -> str:
+    """Return the label of a field that may stay empty."""
+    return translate("Connect", "{field} (optional)").format(field=words)
+
+
+def example_words(key: str) -> str:
+    """Return an example of a field, as it is to be written."""
+    return translate("Connect", "e.g. {example}").format(example=METADATA_KEYS[key].example)
+
+
 class FieldGrid(QGridLayout):
     """Labelled fields in one or two columns."""
 
@@ -84,8 +94,8 @@ class ConnectForm(QWidget):
         self._grid = FieldGrid(self)
         self.fields = {key: QLineEdit(self) for key in ASKED}
         for key, line in self.fields.items():
-            line.setPlaceholderText(METADATA_KEYS[key].example)
-            self._grid.add(field_words(key), line)
+            line.setPlaceholderText(example_words(key))
+            self._grid.add(optional_words(field_words(key)), line)
         self.folder = QLineEdit(str(folder), self)
         self._grid.add(translate("Connect", "Folder for recordings"), self.folder)
 

@@ -7,6 +7,7 @@ from co2vent.guidance.events import Event, EventKind
 from co2vent.window import text
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
+from co2vent.window.words import translate
 
 
 class EventsList(QListWidget):
@@ -17,7 +18,7 @@ class EventsList(QListWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._shown: tuple[Event, ...] = ()
-        self.setAccessibleName("events")
+        self.setAccessibleName(translate("Spoken", "events"))
         self.setWordWrap(True)
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)

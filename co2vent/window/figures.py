@@ -52,7 +52,7 @@ class Figure(QWidget):
         if new == (self._digits, self._unit, self._caption, self._second, self._stale):
             return
         self._digits, self._unit, self._caption, self._second, self._stale = new
-        state = " STALE" if stale else ""
+        state = f" {translate('Text', 'STALE')}" if stale else ""
         self.setAccessibleName(f"{self._name}: {digits} {unit} {caption}{state}")
         self.update()
 

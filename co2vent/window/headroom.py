@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.words import translate
 
 TOP_IN_STOP_MARGINS: Final = 3.0
 FLOOR_SHARE: Final = 0.16  # of the height, the ground below the triple point
@@ -27,7 +28,7 @@ class Headroom(QWidget):
         self._margin_pa: float | None = None
         self._stop_margin_pa: float | None = None
         self._stale = True
-        self.setAccessibleName("headroom above the triple point")
+        self.setAccessibleName(translate("Spoken", "headroom above the triple point"))
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Expanding)
         self.setFixedWidth(44)
 

@@ -61,7 +61,7 @@ class HeatPlot(QWidget):
         self._ambient_pa = 101_325.0
         self._sizes: Sizes | None = None
         self._lines_for: object = None
-        self.setAccessibleName("pressure against heat content")
+        self.setAccessibleName(translate("Spoken", "pressure against heat content"))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         self._pressures = LogPressureAxis("left")

@@ -62,7 +62,7 @@ class HoldsPlot(QWidget):
         self._items: list[Any] = []
         self._names: list[tuple[Any, Any]] = []  # a name and the curve it belongs to
         self._other: tuple[Traces, tuple[HoldAssessment, ...], str] | None = None
-        self.setAccessibleName("holds over each other")
+        self.setAccessibleName(translate("Spoken", "holds over each other"))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         self.widget = pg.PlotWidget(
@@ -106,7 +106,11 @@ class HoldsPlot(QWidget):
         self.plot.setLabel("bottom", translate("Plot", "time since the vent closed"))
         self.plot.getAxis("bottom").resizeEvent()  # puts the name in the middle again
         for place, hold in enumerate(_to_draw(view.holds)):
-            words = translate("Plot", "hold {number}").format(number=hold.number)
+            words = (
+                translate("Plot", "hold {number}").format(number=hold.number)
+                if hold.number
+                else translate("Plot", "before the vent")
+            )
             self._draw((traces, rows), hold, words, place)
         if self._other is not None:
             other, holds, name = self._other

@@ -38,7 +38,7 @@ class LinePlot(QWidget):
         self._units = UnitChoice.BAR
         self._sizes: Sizes | None = None
         self._lines_for: tuple[str, float] | None = None
-        self.setAccessibleName("pressure against temperature")
+        self.setAccessibleName(translate("Spoken", "pressure against temperature"))
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         axes = {side: NumberAxis(side) for side in ("left", "bottom")}

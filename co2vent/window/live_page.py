@@ -39,7 +39,11 @@ class LivePage(VentPage):
         self.note = NoteBar(self)
         self.note.written.connect(self._write)
         self.under.addWidget(self.note)
-        self.confirm = ConfirmPanel(lambda: self.lay_over(None), self)
+        self.confirm = ConfirmPanel(
+            lambda: self.lay_over(None),
+            translate("Live", "End the vent and its record?"),
+            parent=self,
+        )
         self.add_cover(self.confirm)
         self.set_keys(
             [

@@ -238,7 +238,7 @@ class MainWindow(PageStack):
 
     def apply_look(self) -> None:
         """Take theme, sizes and units from the look on every page."""
-        self.setStyleSheet(style_sheet(self.look.palette))
+        self.setStyleSheet(style_sheet(self.look.palette, self.look.sizes(self).target_px))
         for place in range(self.pages.count()):
             page = self.pages.widget(place)
             apply = getattr(page, "apply_look", None)

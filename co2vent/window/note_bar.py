@@ -17,7 +17,7 @@ class NoteBar(QWidget):
         super().__init__(parent)
         self.line = QLineEdit(self)
         self.line.setPlaceholderText(translate("Note", "Note for the record (empty: a mark)"))
-        self.line.setAccessibleName("note")
+        self.line.setAccessibleName(translate("Spoken", "note"))
         self.line.returnPressed.connect(self._keep)
         self.keep = QPushButton(translate("Note", "Keep (Enter)"), self)
         self.keep.clicked.connect(self._keep)

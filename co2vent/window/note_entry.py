@@ -28,7 +28,7 @@ class NoteEntry(QWidget):
         self.author = QLineEdit(self)
         self.author.setMaxLength(MAX_AUTHOR)
         self.author.setPlaceholderText(translate("Note", "Your name"))
-        self.author.setAccessibleName("name of the writer, may be empty")
+        self.author.setAccessibleName(translate("Spoken", "name of the writer, may be empty"))
         for field in (self.line, self.author):
             field.returnPressed.connect(self._keep)
         self.keep = Key("note", translate("Note", "Keep"), "Enter", self._keep, self, listens=False)

@@ -32,7 +32,7 @@ class ReplayPage(VentPage):
         self._moving = False
         self._other: tuple[ReplayIndex, str] | None = None
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
-        self.slider.setAccessibleName("place in the recording")
+        self.slider.setAccessibleName(translate("Spoken", "place in the recording"))
         self.slider.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.slider.valueChanged.connect(self._slid)
         self.clock_label = FitLabel(self)
@@ -44,8 +44,17 @@ class ReplayPage(VentPage):
         self.under.addWidget(self.notes.entry)
         self._tour: int | None = None
         self.tour_label = FitLabel(self, bold=True)
-        self.tour_label.hide()
-        self.under.addWidget(self.tour_label)
+        self.tour_key = Key(
+            "next", translate("Key", "Next"), "I", self.next_of_tour, self, listens=False
+        )
+        self.tour_key.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # I is its key; space stays with play
+        tour = QHBoxLayout()
+        tour.setContentsMargins(8, 0, 8, 0)
+        tour.addWidget(self.tour_label, 5)
+        tour.addWidget(self.tour_key, 1)
+        for part in (self.tour_label, self.tour_key):
+            part.hide()
+        self.under.addLayout(tour)
         self.under.addLayout(row)
         self.play_key = Key("play", translate("Key", "Play"), "Space", self._toggle, self)
         self.set_keys(
@@ -81,9 +90,9 @@ class ReplayPage(VentPage):
             self.look.save()
         else:
             place = f"{self._tour + 1}/{len(steps)}"
-            more = translate("Tour", "(I: next)")
-            self.tour_label.say(f"{place}  {steps[self._tour]}  {more}")
-        self.tour_label.setVisible(self._tour is not None)
+            self.tour_label.say(f"{place}  {steps[self._tour]}")
+        for part in (self.tour_label, self.tour_key):
+            part.setVisible(self._tour is not None)
 
     def toggle_blind(self) -> None:
         """Hide prompt, verdict and notes, or show them."""
@@ -165,7 +174,9 @@ class ReplayPage(VentPage):
         palette, sizes = self.palette_now(), self.look.sizes(self)
         self.tour_label.set_ink(palette.ink)
         self.tour_label.set_max_px(sizes.text_px)
-        self.tour_label.setFixedHeight(round(sizes.text_px * 1.7))
+        self.tour_label.setFixedHeight(sizes.target_px)
+        self.tour_key.set_theme(palette)
+        self.tour_key.set_sizes(sizes)
         self.notes.entry.set_theme(palette)
         self.notes.entry.set_sizes(sizes)
         self.clock_label.set_ink(palette.ink)

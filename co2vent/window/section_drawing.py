@@ -16,7 +16,7 @@ from co2vent.inference.outcome import Bounds, Charge
 from co2vent.window import text
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import OUTDOOR, Palette
-from co2vent.window.words import charge_words
+from co2vent.window.words import charge_words, translate
 
 LOWEST_SHARE: Final = 1e-4  # of the volume: 0.01 % is drawn as nothing
 MARKS: Final = ((1e-3, 1), (1e-2, 0), (1e-1, 0), (1.0, 0))  # share of the volume, decimals
@@ -44,7 +44,7 @@ class SectionDrawing(QWidget):
         self._charge = Charge.UNDETERMINED
         self._known = False
         self._small_px = 13
-        self.setAccessibleName("section: nothing known yet")
+        self.setAccessibleName(translate("Spoken", "section: nothing known yet"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumHeight(40)
 
@@ -63,7 +63,9 @@ class SectionDrawing(QWidget):
         if (share, charge, known) == (self._share, self._charge, self._known):
             return
         self._share, self._charge, self._known = share, charge, known
-        self.setAccessibleName(f"section: {charge_words(charge)}")
+        self.setAccessibleName(
+            translate("Spoken", "section: {state}").format(state=charge_words(charge))
+        )
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:

@@ -13,6 +13,13 @@ def start_choices(window: "MainWindow") -> list[Choice]:
     """Return the choices in the order in which people need them."""
     return [
         Choice(
+            "connect",
+            translate("Start", "Connect a gauge"),
+            translate("Start", "Watch a live vent with prompts, and record it."),
+            "C",
+            window.open_connect,
+        ),
+        Choice(
             "open_log",
             translate("Start", "Open a recorded vent"),
             translate("Start", "A readings log, from this program or another logger."),
@@ -25,13 +32,6 @@ def start_choices(window: "MainWindow") -> list[Choice]:
             translate("Start", "Simulated vents that ship with the program, replayed."),
             "S",
             window.open_samples,
-        ),
-        Choice(
-            "connect",
-            translate("Start", "Connect a gauge"),
-            translate("Start", "Watch a live vent with prompts, and record it."),
-            "C",
-            window.open_connect,
         ),
         Choice(
             "plan",

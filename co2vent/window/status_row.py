@@ -11,6 +11,11 @@ from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.words import translate
 
 
+def named(name: str, words: str) -> str:
+    """Return `words` under their name, which is not said twice."""
+    return words if words.casefold().startswith(name.casefold()) else f"{name}: {words}"
+
+
 class Cell(QWidget):
     """A few words that turn into a band of their own when they are bad news."""
 
@@ -35,7 +40,7 @@ class Cell(QWidget):
         if words != self.label.text():
             self.label.say(words)
             self.setVisible(bool(words))  # an empty cell leaves its room to the others
-            self.setAccessibleName(f"{self._name}: {words}")
+            self.setAccessibleName(named(self._name, words))
         if bad is not self._bad:
             self._bad = bad
             self.set_theme(self._palette)
@@ -53,12 +58,12 @@ class StatusRow(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.age = Cell("age of the newest reading", self)
-        self.valve = Cell("vent valve", self)
-        self.temperature = Cell("temperature", self)
-        self.recording = Cell("recording", self)
-        self.sound = Cell("sound", self)
-        self.source = Cell("source", self)
+        self.age = Cell(translate("Spoken", "age of the newest reading"), self)
+        self.valve = Cell("", self)  # its words name it
+        self.temperature = Cell(translate("Spoken", "temperature"), self)
+        self.recording = Cell(translate("Spoken", "recording"), self)
+        self.sound = Cell(translate("Spoken", "sound"), self)
+        self.source = Cell(translate("Spoken", "source"), self)
         self._first, self._second = QHBoxLayout(), QHBoxLayout()
         column = QVBoxLayout(self)
         column.setContentsMargins(4, 0, 4, 0)

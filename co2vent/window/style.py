@@ -3,8 +3,8 @@
 from co2vent.window.theme import Palette
 
 
-def style_sheet(palette: Palette) -> str:
-    """Return the style sheet of the whole window."""
+def style_sheet(palette: Palette, target_px: int) -> str:
+    """Return the style sheet of the whole window; scroll bars are `target_px` wide, for gloves."""
     return f"""
     QMainWindow, QStackedWidget, QDialog {{ background: {palette.page}; color: {palette.ink}; }}
     QToolButton, QPushButton {{
@@ -26,6 +26,12 @@ def style_sheet(palette: Palette) -> str:
     QLineEdit:focus, QComboBox:focus, QListWidget:focus, QDoubleSpinBox:focus {{
         border: 3px solid {palette.ink};
     }}
+    QScrollBar:vertical {{ width: {target_px}px; background: {palette.surface}; margin: 0; }}
+    QScrollBar:horizontal {{ height: {target_px}px; background: {palette.surface}; margin: 0; }}
+    QScrollBar::handle {{ background: {palette.rule}; border-radius: 4px; }}
+    QScrollBar::handle:vertical {{ min-height: {target_px}px; }}
+    QScrollBar::handle:horizontal {{ min-width: {target_px}px; }}
+    QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QLabel {{ color: {palette.ink}; }}
     QMenu {{ background: {palette.page}; color: {palette.ink}; border: 2px solid {palette.ink}; }}
     QMenu::item {{ padding: 12px 24px; }}

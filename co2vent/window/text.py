@@ -15,7 +15,6 @@ from co2vent.window.sentences import spoken
 from co2vent.window.words import charge_words, leak_words, translate
 
 POUND_KG = 0.45359237  # international pound, exact by definition
-SMALL_RATE_PA = 1e4  # a minute; below it millibars are easier to read
 DASH = "–"
 MINUS = "−"
 
@@ -131,10 +130,8 @@ def rate(rate_pa_per_s: float | None, unit: str) -> str:
     per_minute = abs(rate_pa_per_s) * 60.0
     if unit.startswith("psi"):
         value, places, shown_unit = per_minute / PSI_PA, 2 if per_minute < PSI_PA else 1, "psi"
-    elif per_minute < SMALL_RATE_PA:
-        value, places, shown_unit = per_minute / 100.0, 0, "mbar"
     else:
-        value, places, shown_unit = per_minute / 1e5, 2, "bar"
+        value, places, shown_unit = per_minute / 100.0, 0, "mbar"  # as the reasons say it
     if float(f"{value:.{places}f}") == 0.0:
         return translate("Text", "steady")
     shown = f"{number(value, places)} {shown_unit}"
@@ -178,7 +175,7 @@ def mass_bounds(bounds: Bounds, *, pounds: bool) -> str:
         if bounds.lower is not None and bounds.lower > 0.0:
             least = mass(bounds.lower, pounds=pounds)
             return translate("Text", "at least {least}, no upper bound").format(least=least)
-        return translate("Text", "not bounded")
+        return translate("Text", "no upper bound")
     low = mass(bounds.lower or 0.0, pounds=pounds)
     high = mass(bounds.upper, pounds=pounds)
     percent = number(bounds.confidence * 100.0, 0)
@@ -194,7 +191,7 @@ def mass_bounds(bounds: Bounds, *, pounds: bool) -> str:
 def share_bounds(bounds: Bounds) -> str:
     """Return a volume share with its bounds in per cent."""
     if bounds.upper is None:
-        return translate("Text", "share not bounded")
+        return translate("Text", "share of the volume: no upper bound")
     low = number((bounds.lower or 0.0) * 100.0, 2)
     high = number(bounds.upper * 100.0, 2)
     return translate("Text", "{low} to {high} % of the volume").format(low=low, high=high)
@@ -226,7 +223,7 @@ def power(hold: HoldAssessment | None, *, pounds: bool) -> str:
         least = mass(hold.detection_limit_kg, pounds=pounds)
         words = translate("Text", "This hold could see {least} or more").format(least=least)
     else:
-        words = translate("Text", "This hold has no detection limit yet")
+        words = translate("Text", "How little liquid this hold could see is not known yet")
     return f"{words}; {leak_words(hold.leak_by)}"
 
 
@@ -235,7 +232,10 @@ def hold_clock(hold: HoldAssessment | None, now_s: float) -> str:
     if hold is None or hold.closed:
         return ""
     so_far = duration(max(now_s, hold.end_s) - hold.start_s)
-    words = translate("Text", "Hold {number}: {time}").format(number=hold.number, time=so_far)
+    if hold.number == 0:
+        words = translate("Text", "Before the vent: {time}").format(time=so_far)
+    else:
+        words = translate("Text", "Hold {number}: {time}").format(number=hold.number, time=so_far)
     if hold.time_left_s is not None and hold.time_left_s > 0.0:
         left = duration(hold.time_left_s)
         return words + " · " + translate("Text", "{time} left at least").format(time=left)

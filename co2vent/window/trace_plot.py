@@ -3,6 +3,7 @@
 from pathlib import Path
 from typing import Any, Final
 
+import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QKeyEvent
@@ -51,6 +52,9 @@ MARKED_EVENTS: Final = {
 }
 
 
+BOX_PARTS = 40  # places along the words of a line where the trace is looked for
+
+
 class TracePlot(QWidget):
     """The pressure trace with its lines, and the temperature trace."""
 
@@ -63,7 +67,7 @@ class TracePlot(QWidget):
         self.notes: tuple[Event, ...] = ()  # on the recording; drawn with the next trace
         self._note_marks = NoteMarks()
         self._drawn: tuple[Traces, int, View, int] | None = None
-        self.setAccessibleName("pressure and temperature against time")
+        self.setAccessibleName(translate("Spoken", "pressure and temperature against time"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -179,8 +183,8 @@ class TracePlot(QWidget):
         self.temperature.setLabel("left", text.unit_words(self._scale.units.temperature))
         if rows:
             self.range.fit(traces, (rows, self._drawn[3]), view, self._scale)
-        self._place_stop_words(view)
         self._draw_curves()
+        self._place_stop_words(view)
         self.cursor_line.show(traces, rows, self._scale)
         self.holds.show(view, self._scale, self.cursor_line.hold_under(view))
         self.fall.show(view, self._scale)
@@ -217,15 +221,37 @@ class TracePlot(QWidget):
         line.label.setFormat(f"{words} {shown}")
 
     def _place_stop_words(self, view: View) -> None:
-        """Put the words of the stop line below it, or above where the two lines are close."""
-        _width, height = self.pressure.getViewBox().viewPixelSize()
-        gap = float(self._scale.up(view.stop_pressure_pa) - self._scale.up(view.triple_point_pa))
-        line_px = plain_font(self._sizes).pixelSize() * 1.7
-        side = 1.0 if gap / max(height, 1e-9) < line_px else 0.0
-        end = 0.0 if self.fall.falling(view) else 1.0  # the foreseen fall ends at the right
+        """Put the words of the stop line at an end and a side where the trace is not.
+
+        Below the line first, but only where the triple point's line leaves room for them.
+        """
+        pixel_s, pixel_up = self.pressure.getViewBox().viewPixelSize()
+        stop = float(self._scale.up(view.stop_pressure_pa))
+        gap = stop - float(self._scale.up(view.triple_point_pa))
+        high = plain_font(self._sizes).pixelSize() * 1.7 * pixel_up
+        wide = self._stop.label.boundingRect().width() * pixel_s
+        low_s, high_s = self.pressure.viewRange()[0]
+        sides = (1.0,) if gap < high else (0.0, 1.0)
+        ends = (0.0,) if self.fall.falling(view) else (1.0, 0.0)  # the fall ends at the right
+
+        def covered(place: tuple[float, float]) -> int:
+            at_s = high_s - wide if place[0] else low_s
+            return self._under_box(at_s, at_s + wide, stop - high * (1.0 - place[1]), high)
+
+        end, side = min(((end, side) for side in sides for end in ends), key=covered)
         self._stop.label.orthoPos = 0.005 + 0.99 * end
         self._stop.label.anchors = [(end, side), (end, side)]
         self._stop.label.updatePosition()
+
+    def _under_box(self, from_s: float, to_s: float, low: float, high: float) -> int:
+        """Return how much of the drawn trace lies between two times and `high` above `low`."""
+        time, value = self._curves["pressure"].getData()
+        seen = np.isfinite(time) & np.isfinite(value)
+        if not seen.any():
+            return 0
+        at_s = np.linspace(from_s, to_s, BOX_PARTS)
+        level = np.interp(at_s, time[seen], value[seen], left=np.nan, right=np.nan)
+        return int(np.count_nonzero((level >= low) & (level <= low + high)))
 
     def _show_events(self, events: tuple[Event, ...]) -> None:
         marked = [event for event in events if event.kind in MARKED_EVENTS]

@@ -282,7 +282,11 @@ class VentPage(QWidget):
         if any(cover.isVisibleTo(self) for cover in self._covers):
             self.lay_over(None)
         else:
-            self.back.emit()
+            self.leave()
+
+    def leave(self) -> None:
+        """Leave the page."""
+        self.back.emit()
 
     def say(self, words: str) -> None:
         """Show a message for some seconds."""

@@ -199,3 +199,85 @@ def test_shares_of_the_volume_come_from_the_densities() -> None:
     liquid, ice = shares(pocket, 0.01)
     assert liquid == pytest.approx(0.1, rel=2e-3)
     assert ice == pytest.approx(0.1, rel=2e-2)
+
+
+@pytest.fixture
+def begun(qtbot, look, run, clock):
+    """A class in the window, with a minute of its run gone."""
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1280, 720)
+    window.show()
+    window.activateWindow()
+    page = window.run_class(run)
+    qtbot.waitUntil(page.pause_key.hasFocus)
+    _let_go(run, clock, 60.0)
+    yield window, page
+    window.go_to_start()
+
+
+def test_tab_and_enter_ask_before_a_run_is_lost(qtbot, begun) -> None:
+    window, page = begun
+    qtbot.keyClick(page.pause_key, Qt.Key.Key_Tab)
+    qtbot.keyClick(window.focusWidget(), Qt.Key.Key_Return)
+    assert window.page is page
+    assert page.confirm.isVisible()
+    assert page.confirm.keys[1].hasFocus()  # Go on
+    qtbot.keyClick(window.focusWidget(), Qt.Key.Key_Return)
+    assert window.page is page
+    assert not page.confirm.isVisible()
+    assert page.pause_key.hasFocus()
+
+
+def test_time_stands_while_the_class_is_asked_and_goes_on_after_it(qtbot, begun) -> None:
+    _window, page = begun
+    page.run.paused = False
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    assert page.run.paused
+    qtbot.keyClick(page, Qt.Key.Key_N)
+    assert not page.run.paused
+    page.run.paused = True
+
+
+def test_escape_closes_what_lies_over_a_class_before_it_leaves(qtbot, begun) -> None:
+    window, page = begun
+    for stroke, cover in ((Qt.Key.Key_G, page.predict), (Qt.Key.Key_R, page.reveal)):
+        qtbot.keyClick(page, stroke)
+        assert cover.isVisible()
+        qtbot.keyClick(page, Qt.Key.Key_Escape)
+        assert not cover.isVisible()
+        assert not page.confirm.isVisible()
+        assert window.page is page
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    assert page.confirm.isVisible()
+    qtbot.keyClick(page, Qt.Key.Key_Escape)  # Esc is no answer that loses a run
+    assert not page.confirm.isVisible()
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    qtbot.keyClick(page, Qt.Key.Key_E)
+    assert window.page is window.start_page
+
+
+def test_a_class_that_has_not_begun_is_left_without_a_question(qtbot, look, run) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    page = window.run_class(run)
+    page.uncover_or_leave()
+    assert window.page is window.start_page
+
+
+@pytest.mark.parametrize("screen", [(1024, 600), (1280, 800), (600, 1024)])
+def test_rows_and_boxes_of_the_class_are_15_mm(qtbot, look, screen) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(*screen)
+    window.show()
+    window.open_class()
+    page = window.page
+    target_px = look.sizes(page).target_px
+    row = page.list.visualItemRect(page.list.item(0))
+    assert row.height() >= target_px
+    assert min(page.change.height(), page.value.height()) >= target_px
+    bar = page.list.verticalScrollBar()
+    assert bar.sizeHint().width() >= look.sizes(window).target_px
+    window.go_to_start()

@@ -128,6 +128,7 @@ def test_leaving_a_live_vent_is_asked(qtbot, live) -> None:
     qtbot.keyClick(page, Qt.Key.Key_W, Qt.KeyboardModifier.ControlModifier)
     assert page.confirm.isVisible()
     assert page.live.monitor.running
+    assert page.confirm.keys[1] is window.focusWidget()  # Go on: the stroke that does no harm
     page.confirm.keys[0].click()
     assert window.page is window.start_page
 

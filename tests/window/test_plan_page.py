@@ -4,6 +4,7 @@ import pytest
 
 from co2vent.errors import RefusedInputError
 from co2vent.planning.plan import plan_vent
+from co2vent.window.main_window import MainWindow
 from co2vent.window.plan_fields import plan_input_from
 from co2vent.window.plan_page import PlanPage
 
@@ -46,3 +47,17 @@ def test_page_reckons_while_typing(qtbot, look) -> None:
     again = PlanPage(look)
     qtbot.addWidget(again)
     assert again.fields["volume_l"].text() == "14.5"
+
+
+@pytest.mark.parametrize("screen", [(1024, 600), (600, 1024)])
+def test_fields_are_15_mm_high(qtbot, look, screen) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(*screen)
+    window.show()
+    window.open_plan()
+    page = window.page
+    qtbot.waitExposed(window)
+    assert all(line.height() >= look.sizes(page).target_px for line in page.fields.values())
+    assert page._scroll.verticalScrollBar().sizeHint().width() >= look.sizes(window).target_px
+    window.go_to_start()

@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from PySide6.QtCore import Qt
 
 from co2vent.guidance.session import advance, begin, finish, view
 from co2vent.inference.outcome import Charge
@@ -250,12 +251,31 @@ def test_tour_is_given_once(qtbot, look) -> None:
     assert page.tour_label.text().startswith("1/")
     for _ in tour_steps():
         assert page.tour_label.isVisible()
-        page.next_of_tour()
+        assert page.tour_key.height() >= look.sizes(page).target_px
+        qtbot.mouseClick(page.tour_key, Qt.MouseButton.LeftButton)
     assert not page.tour_label.isVisible()
+    assert not page.tour_key.isVisible()
     window.go_to_start()
     window.open_sample(sample_names()[0])
     assert not window.page.tour_label.isVisible()
     window.go_to_start()
+
+
+def test_escape_closes_what_lies_over_a_replay_before_it_leaves(qtbot, look, log) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    window.activateWindow()
+    page = window.replay(log, "vent.csv")
+    qtbot.waitUntil(page.slider.hasFocus)  # the window takes key strokes
+    qtbot.keyClick(page, Qt.Key.Key_M)
+    assert page._more.isVisible()
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    assert window.page is page
+    assert not page._more.isVisible()
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    assert window.page is window.start_page
 
 
 def test_leaving_before_the_pictures_are_there_does_no_harm(qtbot, look, log) -> None:

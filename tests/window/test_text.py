@@ -4,13 +4,24 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QLocale
+from PySide6.QtWidgets import QApplication
 
 from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds
+from co2vent.readings.reading import Reading
 from co2vent.window import text
+from co2vent.window.connect_form import example_words, field_words, optional_words
+from co2vent.window.figures import Figure
+from co2vent.window.languages import install
+from co2vent.window.main_window import MainWindow
 from co2vent.window.shown import shown
+from co2vent.window.status_row import StatusRow
 from co2vent.window.text import UnitChoice
-from tests.window.conftest import AMBIENT_PA, TRIPLE_PA, a_hold, a_view
+from co2vent.window.trace_plot import TracePlot
+from co2vent.window.traces import Traces
+from co2vent.window.vent_panel import VentPanel
+from co2vent.window.words import translate
+from tests.window.conftest import AMBIENT_PA, STOP_PA, TRIPLE_PA, a_hold, a_view
 
 
 def test_pressure_says_gauge_or_absolute() -> None:
@@ -44,15 +55,21 @@ def test_numbers_follow_the_locale_of_the_screen() -> None:
 
 @pytest.mark.parametrize(
     ("rate", "words"),
-    [(-1000.0, "falling 0.60 bar/min"), (1000.0, "rising 0.60 bar/min"), (0.01, "steady"),
+    [(-1000.0, "falling 600 mbar/min"), (1000.0, "rising 600 mbar/min"), (0.01, "steady"),
      (None, "rate not known")],
 )  # fmt: skip
 def test_rate_is_a_word_and_a_number(rate: float | None, words: str) -> None:
     assert text.rate(rate, "bar_g") == words
 
 
+def test_the_time_before_the_vent_is_called_that_and_not_a_number() -> None:
+    hold = a_hold(number=0, closed=False)
+    assert text.hold_clock(hold, 260.0).startswith("Before the vent: ")
+    assert text.hold_clock(a_hold(number=2, closed=False), 260.0).startswith("Hold 2: ")
+
+
 def test_bounds_without_an_upper_one_are_said_to_have_none() -> None:
-    assert text.mass_bounds(Bounds(None, 0.0, None), pounds=False) == "not bounded"
+    assert text.mass_bounds(Bounds(None, 0.0, None), pounds=False) == "no upper bound"
     assert "no upper bound" in text.mass_bounds(Bounds(2.0, 1.0, None), pounds=False)
     assert (
         text.mass_bounds(Bounds(2.8, 1.9, 4.1), pounds=False)
@@ -103,3 +120,75 @@ def test_time_to_the_stop_pressure_is_a_span_that_says_how_sure() -> None:
     assert shown(bare, 0.1, UnitChoice.BAR).close_in == "stop pressure in 0:44"
     closed = replace(falling, vent_open=False)
     assert shown(closed, 0.1, UnitChoice.BAR).close_in == ""
+
+
+def test_a_screen_reader_hears_a_name_once(qtbot) -> None:
+    row = StatusRow()
+    qtbot.addWidget(row)
+    row.valve.say("vent valve: CLOSED")
+    assert row.valve.accessibleName() == "vent valve: CLOSED"
+    row.recording.say("recording")
+    assert row.recording.accessibleName() == "recording"
+    row.temperature.say("-20.0 °C")
+    assert row.temperature.accessibleName() == "temperature: -20.0 °C"
+
+
+@pytest.mark.parametrize(("language", "margin"), [("de", "Abstand"), ("es", "margen")])
+def test_names_for_a_screen_reader_are_in_the_language_of_the_screen(
+    qtbot, qapp, language: str, margin: str
+) -> None:
+    install(qapp, language)
+    try:
+        figure = Figure(translate("Spoken", "margin"))
+        qtbot.addWidget(figure)
+        figure.show_figure("1,2", "bar", "", stale=False)
+        assert figure.accessibleName().startswith(f"{margin}: ")
+        panel = VentPanel()
+        qtbot.addWidget(panel)
+        panel.margin.show_figure("1,2", "bar", "")
+        assert panel.margin.accessibleName().startswith(f"{margin}: ")
+    finally:
+        install(qapp, "en")
+
+
+@pytest.mark.parametrize(("unit", "words"), [("bar_g", "637 mbar/min"), ("psig", "9.2 psi/min")])
+def test_the_figures_rate_is_in_the_unit_of_the_reason(unit: str, words: str) -> None:
+    slope_pa_per_s = 637e2 / 60.0
+    assert text.rate(-slope_pa_per_s, unit) == f"falling {words}"
+
+
+def test_a_gauge_is_the_first_choice(qtbot, look) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    assert window.start_page.cards[0].key.accessibleName() == "Connect a gauge"
+
+
+def test_what_may_stay_empty_says_so_and_examples_say_that_they_are() -> None:
+    assert optional_words(field_words("relief_pressure")).endswith("(optional)")
+    assert example_words("relief_pressure").startswith("e.g. ")
+
+
+@pytest.mark.parametrize("near", ["left", "right"])
+def test_the_words_of_the_stop_line_keep_clear_of_the_trace(qtbot, look, near: str) -> None:
+    plot = TracePlot()
+    qtbot.addWidget(plot)
+    plot.resize(900, 400)
+    plot.set_sizes(look.sizes(plot))
+    plot.show()
+    seen = a_view(pressure_pa=STOP_PA, at_s=300.0, rate_pa_per_s=0.0)
+    traces = Traces()
+    for at in range(301):  # one end lies just under the line, where the words would stand first
+        low = at >= 180 if near == "right" else at < 120
+        traces.append(Reading(float(at), STOP_PA - 1e4 if low else 1_900_000.0, 250.0))
+    for _ in range(2):  # the second time with the range settled
+        plot.show_trace(traces, len(traces), seen)
+        QApplication.processEvents()
+    end = 0.005 if near == "right" else 0.995
+    above = plot._stop.label.anchors[0][1] == 1.0
+    assert plot._stop.label.orthoPos == pytest.approx(end) or above
+    words = plot._stop.label.mapRectToScene(plot._stop.label.boundingRect())
+    box = plot.pressure.getViewBox().mapSceneToView(words).boundingRect()
+    time, value = plot._curves["pressure"].getData()
+    inside = (time >= box.left()) & (time <= box.right())
+    inside &= (value >= box.top()) & (value <= box.bottom())
+    assert not inside.any()
