@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from threading import Thread
 from typing import Any
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -80,6 +80,7 @@ class ClassStart(QWidget):
             else translate("Class", "Run again beside the first: change one thing")
         )
         self.list = QListWidget(self)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setAccessibleName(translate("Class", "exercises"))
         for number, exercise in enumerate(exercises(), 1):
             self.list.addItem(f"{number}  {spoken(exercise.title)}")

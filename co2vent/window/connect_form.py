@@ -61,8 +61,9 @@ class FieldGrid(QGridLayout):
     def add(self, words: str, part: QWidget) -> None:
         """Add a field; it is placed by `lay_out`."""
         label = QLabel(words, part.parentWidget())
+        label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         label.setBuddy(part)
-        part.setAccessibleName(words)
+        part.setAccessibleName(words.replace("\n", ""))
         self._rows.append((label, part))
 
     def lay_out(self, columns: int, sizes: Sizes, *, least_px: int | None = None) -> None:
@@ -95,7 +96,7 @@ class ConnectForm(QWidget):
         self.fields = {key: QLineEdit(self) for key in ASKED}
         for key, line in self.fields.items():
             line.setPlaceholderText(example_words(key))
-            self._grid.add(optional_words(field_words(key)), line)
+            self._grid.add(optional_words(f"{field_words(key)}\n"), line)  # fields stay wide
         self.folder = QLineEdit(str(folder), self)
         self._grid.add(translate("Connect", "Folder for recordings"), self.folder)
 

@@ -172,20 +172,17 @@ def test_what_may_stay_empty_says_so_and_examples_say_that_they_are() -> None:
 def test_the_words_of_the_stop_line_keep_clear_of_the_trace(qtbot, look, near: str) -> None:
     plot = TracePlot()
     qtbot.addWidget(plot)
-    plot.resize(900, 400)
+    plot.resize(420, 400)
     plot.set_sizes(look.sizes(plot))
     plot.show()
     seen = a_view(pressure_pa=STOP_PA, at_s=300.0, rate_pa_per_s=0.0)
     traces = Traces()
     for at in range(301):  # one end lies just under the line, where the words would stand first
-        low = at >= 180 if near == "right" else at < 120
-        traces.append(Reading(float(at), STOP_PA - 1e4 if low else 1_900_000.0, 250.0))
+        low = at >= 200 if near == "right" else at < 120
+        traces.append(Reading(float(at), STOP_PA - 2e4 if low else 900_000.0, 250.0))
     for _ in range(2):  # the second time with the range settled
         plot.show_trace(traces, len(traces), seen)
         QApplication.processEvents()
-    end = 0.005 if near == "right" else 0.995
-    above = plot._stop.label.anchors[0][1] == 1.0
-    assert plot._stop.label.orthoPos == pytest.approx(end) or above
     words = plot._stop.label.mapRectToScene(plot._stop.label.boundingRect())
     box = plot.pressure.getViewBox().mapSceneToView(words).boundingRect()
     time, value = plot._curves["pressure"].getData()
