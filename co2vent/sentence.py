@@ -38,8 +38,10 @@ def _again(template: str, values: dict[str, str]) -> Sentence:
     return Sentence(template, **values)
 
 
-def joined(first: str, second: str) -> Sentence:
-    """Return two sentences as one, a space between."""
+def joined(first: str, second: str) -> str:
+    """Return two sentences as one, a space between; the first alone where there is no second."""
+    if not second:
+        return first
     return Sentence("{first} {second}", first=first, second=second)
 
 

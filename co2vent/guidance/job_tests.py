@@ -62,7 +62,7 @@ def _standing(
         **_bounds("loss_g_per_h", found.loss_kg_per_s, 3.6e6),
         "allowed_mbar_per_h": found.allowed_pa_per_s * 36.0,
     }
-    return found.verdict.value, _together(found.reason, found.next_step), numbers
+    return found.verdict.value, joined(found.reason, found.next_step), numbers
 
 
 def _vacuum(
@@ -83,11 +83,7 @@ def _vacuum(
         **_bounds("late_rise_Pa_per_min", found.late_pa_per_s, 60.0),
         "water_Pa": found.water_pa,
     }
-    return found.verdict.value, _together(found.reason, found.next_step), numbers
-
-
-def _together(reason: str, next_step: str) -> str:
-    return joined(reason, next_step) if next_step else reason
+    return found.verdict.value, joined(found.reason, found.next_step), numbers
 
 
 def _bounds(name: str, bounds: Bounds | None, factor: float) -> Mapping[str, float | None]:

@@ -7,18 +7,14 @@ valve stood open is not known, so there is no least.
 
 from math import pi
 
-from co2vent.co2 import (
-    TRIPLE_PRESSURE_PA,
-    kernels,
-    saturation_temperature_k,
-    vapor_density_kg_m3,
-)
+from co2vent.co2 import kernels, vapor_density_kg_m3
 from co2vent.errors import OutOfRangeError
+from co2vent.inference.lines import saturated_k
 from co2vent.inference.outcome import Bounds
+from co2vent.inference.vented import WARMEST_K
 
 LEAST_FALL_PA = 5.0e4  # a shorter fall is mostly gauge error
 LONGEST_GAP_S = 5.0  # between two readings; over a longer one the fall is not followed
-WARMEST_K = 313.15  # no gas of a cold plant is warmer by itself (40 degC in the sun)
 # gas that cools as it expands loses less density than at one temperature, least of all when warm:
 # no vapour from -56 to 40 degC, 1 to 10 bar, loses less than the warmest one at one temperature
 # over this (Span-Wagner; a test holds it)
@@ -56,7 +52,8 @@ class VolumeWatch:
             return
         else:
             middle_pa = 0.5 * (pressure_pa + self._last_pa)
-            self._flux_kg_m2 += gap_s * _flux(middle_pa, _coldest_k(middle_pa), ambient_pa)
+            # the densest vapour passes a bore best
+            self._flux_kg_m2 += gap_s * _flux(middle_pa, saturated_k(middle_pa), ambient_pa)
             self._likely_kg_m2 += gap_s * _flux(middle_pa, MIDDLE_K, ambient_pa)
         self._at_s, self._last_pa = at_s, pressure_pa
         if self._first_pa - pressure_pa >= LEAST_FALL_PA:
@@ -79,16 +76,11 @@ class VolumeWatch:
             self.at_most = Bounds(min(wide_open, upper), 0.0, upper)
 
 
-def _coldest_k(pressure_pa: float) -> float:
-    """The temperature of the densest vapour: most of it passes a bore."""
-    return saturation_temperature_k(max(pressure_pa, TRIPLE_PRESSURE_PA))
-
-
 def _density(pressure_pa: float, gas_k: float) -> float:
-    return vapor_density_kg_m3(pressure_pa, max(gas_k, _coldest_k(pressure_pa)))
+    return vapor_density_kg_m3(pressure_pa, max(gas_k, saturated_k(pressure_pa)))
 
 
 def _flux(pressure_pa: float, gas_k: float, ambient_pa: float) -> float:
-    gas_k = max(gas_k, _coldest_k(pressure_pa))
+    gas_k = max(gas_k, saturated_k(pressure_pa))
     density = vapor_density_kg_m3(0.999 * pressure_pa, gas_k)
     return kernels.nozzle_flux_kg_s_m2(pressure_pa, density, gas_k, ambient_pa)

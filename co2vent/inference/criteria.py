@@ -72,7 +72,6 @@ class Criteria:
     ice_slope: float = 3.3
     # told to be bare: 15 g in 19 L under metal 45 K warm rose 13, the next ones 21 and more
     ice_slope_bare: float = 5.0
-    ice_slope_bare_unseen: float = 5.0
     ice_drive_k: float = 15.0  # and metal this far above the triple point, or above saturation
     ice_hold_s: float = 300.0
     ice_quieter: float = 0.25  # melting ice takes heat from what boils: so much less of a rise

@@ -2,9 +2,7 @@
 
 from dataclasses import dataclass
 
-from co2vent.co2 import (
-    TRIPLE_PRESSURE_PA,
-)
+from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
     deficit,

@@ -68,7 +68,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         )
     if limits.wet:
         instruction, step = _after_liquid(hold, limits, found)
-        reason = joined(limits.wet, step) if step else limits.wet
+        reason = joined(limits.wet, step)
         said = say(base, Charge.TWO_PHASE, instruction, reason, leak_by=limits.leak.by)
         return changed(
             said,

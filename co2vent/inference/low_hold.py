@@ -56,14 +56,13 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
     over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
     warm = over_triple_k >= criteria.ice_drive_k
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
+    unseen = not isfinite(hold.line_k) and not at_ambient
     slope_upper = trend.slope_upper
     if context.cleared:
         least, powered = criteria.ice_slope_cleared, True
-    elif setup.insulated is False and warm:
+    elif setup.insulated is False and (warm or unseen):
         least, powered = criteria.ice_slope_bare, True
-        slope_upper = limits.unexplained_slope
-    elif setup.insulated is False and not isfinite(hold.line_k) and not at_ambient:
-        least, powered = criteria.ice_slope_bare_unseen, True
+        slope_upper = limits.unexplained_slope  # without a clamp nothing is explained
     else:
         least, powered = criteria.ice_slope, warm
     quiet = (

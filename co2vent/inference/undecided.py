@@ -2,9 +2,7 @@
 
 from math import isfinite
 
-from co2vent.co2 import (
-    TRIPLE_PRESSURE_PA,
-)
+from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import deficit, may_be_liquid_yet
 from co2vent.inference.hold_facts import HoldContext

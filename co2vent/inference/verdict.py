@@ -28,9 +28,7 @@ from co2vent.inference.shelf import shelf_in, standing_open
 from co2vent.inference.statement import base_of, changed, say
 from co2vent.inference.trace import HoldTrace
 from co2vent.inference.trend import fit_trend
-from co2vent.inference.wording import (
-    slope_text,
-)
+from co2vent.inference.wording import slope_text
 from co2vent.readings.reading import Gas
 from co2vent.sentence import Sentence
 

@@ -4,8 +4,9 @@ import CoolProp.CoolProp as CP
 import numpy as np
 import pytest
 
-from co2vent.inference.bore_volume import MOST_CP_CV, WARMEST_K, VolumeWatch
+from co2vent.inference.bore_volume import MOST_CP_CV, VolumeWatch
 from co2vent.inference.cold_metal import cold_metal_share
+from co2vent.inference.vented import WARMEST_K
 
 AMBIENT_PA = 101_325.0
 
