@@ -107,6 +107,7 @@ class Session:
         self._was_below = False
         self.vapor_only_since_s: float | None = None
         self.cleared_limit_kg: float | None = None
+        self._cleared_before = False  # "vapour only" stood when the running hold began
         self.solid_seen = False
         self.low_hold_done = False
         self._fall_pa_per_s = 0.0  # fastest of the last vent, near the stop pressure
@@ -421,6 +422,7 @@ class Session:
         else:
             self.hold_number = 1 if self.vented else 0
         self.hold = HoldTrace(at_s)
+        self._cleared_before = self.vapor_only_since_s is not None
         self.next_fit_s = FIRST_FIT_S
         self.running = None
         text = Sentence("hold {number} starts", number=str(self.hold_number))
@@ -475,7 +477,8 @@ class Session:
             vented=self.vented,
             first_pa=self.highest_pa if isfinite(self.highest_pa) else None,
             lowest_pa=self.lowest_pa,
-            cleared=self.vapor_only_since_s is not None,
+            # a hold's own verdict is no evidence for it
+            cleared=self._cleared_before and self.vapor_only_since_s is not None,
             cleared_limit_kg=self.cleared_limit_kg,
             solid_seen=self.solid_seen,
             valve_known=self.has_valve,

@@ -69,7 +69,7 @@ def amounts(
     limit = allowable_kg(volume, criteria) * share if volume is not None else None
 
     estimate: float | None = None
-    lower, upper = 0.0, None
+    lower, upper = 0.0, density  # no section holds more than it is large
     likely = None
     if limits.wet or limits.power.source:
         likely = likely_liquid(trend, blocks, limits.power.drive_k, setup.insulated)
@@ -88,7 +88,7 @@ def amounts(
         liquid = Bounds(
             None if estimate is None else estimate * volume,
             lower * volume * (1.0 - VOLUME_ERROR),
-            None if upper is None else upper * volume * (1.0 + VOLUME_ERROR),
+            upper * volume * (1.0 + VOLUME_ERROR),
         )
         if estimate is not None:
             ice_if_vented = PLATEAU_SOLID_FRACTION * estimate * volume
@@ -100,7 +100,7 @@ def amounts(
     fraction = Bounds(
         None if estimate is None else estimate / density,
         lower / density,
-        None if upper is None else upper / density,
+        upper / density,
     )
     return Amounts(
         detection_limit_kg=limit,

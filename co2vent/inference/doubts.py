@@ -1,5 +1,6 @@
 """What keeps a quiet hold from being called vapour only: other things that look as quiet."""
 
+from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.power import Power
@@ -40,18 +41,42 @@ def may_be_liquid_yet(
     )
 
 
-def deficit(trend: Trend, strength: Power, setup: Setup, criteria: Criteria) -> bool:
+def deficit(
+    trend: Trend,
+    strength: Power,
+    setup: Setup,
+    first_pa: float,
+    end_pa: float,
+    criteria: Criteria,
+) -> bool:
     """Whether the gas gains less than its metal's warming gives: a loss may hide boiling.
 
-    On bare metal only, which the ambient warms everywhere; behind insulation the cold spot under
-    the clamp warms from the metal around it, and the gas with neither.
+    Bare metal is warmed by the ambient everywhere. Behind insulation the spot under the clamp may
+    warm from the metal around it, and the gas with neither; there a large rise must have come
+    before, as when boiling came into balance with a loss. Over dry ice either is enough.
     """
     warming = strength.metal_slope
-    return (
+    if end_pa < TRIPLE_PRESSURE_PA:
+        return (
+            warming >= criteria.ice_deficit_least
+            and trend.slope < criteria.ice_deficit_share * warming
+        )
+    if (
         setup.insulated is False
         and warming >= criteria.deficit_least_slope
         and trend.slope_upper < criteria.deficit_share * warming
+    ):
+        return True
+    return (
+        end_pa / first_pa - 1.0 > criteria.deficit_large_rise
+        and warming >= criteria.deficit_large_least
+        and trend.slope < criteria.deficit_large_share * warming
     )
+
+
+def lost_before(context: HoldContext) -> bool:
+    """Whether the hold before lost pressure, or gained less than its metal's warming gives."""
+    return bool(context.earlier) and context.earlier[-1].falling
 
 
 def sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: Criteria) -> bool:

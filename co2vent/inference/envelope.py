@@ -7,6 +7,7 @@ from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
     deficit,
     is_falling,
+    lost_before,
     may_be_liquid_yet,
     really_closed,
     sure_over_ice,
@@ -53,19 +54,21 @@ def envelope(
     end_pa = float(blocks.p[-1])
     age_s = float(blocks.t[-1])
     line_k, line_slope = line
-    strength = power(setup, end_pa, line_k, line_slope, criteria)
-    explained = min(strength.warming_slope, criteria.compensated_most * max(trend.slope_upper, 0.0))
+    # in the first seconds nothing is judged
+    strength = power(setup, end_pa, line_k, line_slope, criteria, max(age_s, 60.0))
+    most = (
+        criteria.compensated_bare_most
+        if setup.insulated is False
+        else criteria.compensated_insulated_most
+    )
+    explained = min(strength.warming_slope, most * max(trend.slope_upper, 0.0))
     unexplained = trend.slope_upper - explained
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = dry_most_slope(context, strength, age_s, end_pa, criteria)
     shortest_s = criteria.shortest_clear_s
     if not strength.drive_k >= criteria.clamp_power_k:
-        before = any(
-            hold.number >= 1 and hold.duration_s >= criteria.shortest_clear_s
-            for hold in context.earlier
-        )
-        shortest_s = criteria.bare_again_s if before else criteria.bare_clear_s
+        shortest_s = criteria.bare_clear_s
     needed_s = max(shortest_s, criteria.clear_time_constants * trend.tau_s)
     settled = age_s >= needed_s
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
@@ -109,7 +112,7 @@ def envelope(
         settled
         and away
         and not falling
-        and not (context.earlier and context.earlier[-1].falling)
+        and not lost_before(context)
         and not over_bound
         and trace.changes >= criteria.least_changes
         and trend.misfit <= criteria.worst_misfit
@@ -119,7 +122,7 @@ def envelope(
         and trend.slope_lower > -strength.least_wet_slope
         and trend.warming_pa > -criteria.cooling_pa
         and not may_be_liquid_yet(trace.first_pa, end_pa, context, criteria)
-        and not deficit(trend, strength, setup, criteria)
+        and not deficit(trend, strength, setup, trace.first_pa, end_pa, criteria)
         and (context.valve_known or really_closed(trace, end_pa, strength, context, criteria))
         and leak.by is not LeakBy.SUSPECTED
     ):

@@ -24,7 +24,7 @@ class EarlierHold:
     charge: Charge
     drive_k: float = nan  # clamp above saturation at the end
     line_k: float = nan
-    falling: bool = False  # it lost pressure: an outward leak can hide boiling from then on
+    falling: bool = False  # it lost, or gained too little: an outward leak can hide boiling
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

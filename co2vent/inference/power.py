@@ -9,7 +9,7 @@ that warms a little: such a hold proves nothing. Power comes from
 """
 
 from dataclasses import dataclass
-from math import isfinite, nan
+from math import inf, isfinite, nan
 
 from co2vent.co2 import vapor_density_kg_m3, vapor_pressure_pa
 from co2vent.errors import OutOfRangeError
@@ -31,7 +31,12 @@ class Power:
 
 
 def power(
-    setup: Setup, end_pa: float, line_k: float, line_slope: float, criteria: Criteria
+    setup: Setup,
+    end_pa: float,
+    line_k: float,
+    line_slope: float,
+    criteria: Criteria,
+    age_s: float = inf,
 ) -> Power:
     """Return the power of a hold.
 
@@ -41,6 +46,7 @@ def power(
         line_k: clamp at the lowest point [K]; NaN without one.
         line_slope: its late slope [K/s]; NaN without one.
         criteria: the thresholds.
+        age_s: how long the hold has lasted [s].
     """
     drive = nan
     if isfinite(line_k):
@@ -52,14 +58,22 @@ def power(
     if drive >= criteria.clamp_power_k and not cooling:
         source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
         # what is not told may be insulated
-        per_k, most = criteria.clamp_insulated_per_k, criteria.clamp_insulated_most
+        per_k, warming = criteria.clamp_insulated_per_k, criteria.compensated_insulated * metal
         if setup.insulated is False:
-            per_k, most = criteria.clamp_bare_per_k, criteria.clamp_bare_most
-            warming = criteria.compensated_share * metal
-        least = min(per_k * drive, most)
+            per_k, warming = criteria.clamp_bare_per_k, criteria.compensated_bare * metal
+        at_one_litre = per_k * min(drive, criteria.clamp_most_k)
+        younger = max(criteria.clamp_age_s / age_s, 1.0) ** 0.5
+        least = at_one_litre * younger * spread(setup.section_volume_m3, criteria)
     elif setup.insulated is False and not drive < criteria.clamp_wet_k and not cooling:
-        least, source = criteria.bare_slope, Sentence("the metal is bare")
+        least = criteria.bare_slope * spread(setup.section_volume_m3, criteria)
+        source = Sentence("the metal is bare")
     return Power(least, drive, source, warming, metal)
+
+
+def spread(volume_m3: float | None, criteria: Criteria) -> float:
+    """What is left of a slope at one litre in a section of this volume [m3]; see the criteria."""
+    volume = criteria.largest_volume_m3 if volume_m3 is None else volume_m3
+    return float((volume / 1e-3) ** criteria.volume_power)
 
 
 def _warming_slope(end_pa: float, line_k: float, line_slope: float) -> float:

@@ -4,7 +4,7 @@ from math import isfinite
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
-from co2vent.inference.doubts import deficit, may_be_liquid_yet
+from co2vent.inference.doubts import deficit, lost_before, may_be_liquid_yet
 from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.leak import Leak
 from co2vent.inference.outcome import Instruction
@@ -80,13 +80,24 @@ def undecided(
             Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
             keep,
         )
-    if quiet and deficit(trend, strength, setup, criteria):
+    last_pa = float(trace.last_pa)
+    if quiet and deficit(trend, strength, setup, trace.first_pa, last_pa, criteria):
         return (
             Sentence(
                 "Not known: {between}, less than the {gain} that the metal's warming gives "
                 "shut-in gas: an outward leak may hide boiling.",
                 between=between,
                 gain=slope_text(strength.metal_slope, setup),
+            ),
+            Sentence("Prove the vent and the joints tight, and hold again."),
+            keep,
+        )
+    if quiet and lost_before(context):
+        return (
+            Sentence(
+                "Not known: {between}, but the hold before lost pressure, or gained less than its "
+                "metal's warming gives: an outward leak may hide boiling.",
+                between=between,
             ),
             Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
@@ -151,6 +162,11 @@ def undecided(
             least=least,
             given=Sentence(" ({source})", source=strength.source) if strength.source else "",
         ),
-        Sentence("Hold on; if it does not settle, vent to the stop pressure and hold again."),
+        Sentence("Hold on; if it does not settle, vent to the stop pressure and hold again.")
+        if setup.section_volume_m3 is not None
+        else Sentence(
+            "Hold on; if it does not settle, vent to the stop pressure and hold again. Give the "
+            "section's volume: in a small one liquid would show more."
+        ),
         Instruction.VENT_AGAIN if long else keep,
     )

@@ -17,6 +17,7 @@ from co2vent.co2 import (
 )
 from co2vent.inference.amounts import VOLUME_ERROR, allowable_kg
 from co2vent.inference.criteria import CRITERIA, Criteria
+from co2vent.inference.doubts import deficit
 from co2vent.inference.high_hold import hold_above
 from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of
 from co2vent.inference.lines import saturated_k
@@ -44,6 +45,9 @@ def judge(
     verdict = _verdict(hold)
     earlier = None
     if trend is not None:
+        strength = power(
+            context.setup, hold.end_pa, line_k, line_slope, criteria, max(trace.duration_s, 60.0)
+        )
         earlier = EarlierHold(
             number=context.number,
             start_pa=trace.first_pa,
@@ -51,9 +55,14 @@ def judge(
             duration_s=trace.duration_s,
             trend=trend,
             charge=verdict.charge,
-            drive_k=power(context.setup, hold.end_pa, line_k, line_slope, criteria).drive_k,
+            drive_k=strength.drive_k,
             line_k=line_k,
-            falling=context.number >= 1 and trend.slope_upper < -criteria.falling_pa_per_s,
+            falling=context.number >= 1
+            and (
+                trend.slope_upper < -criteria.falling_pa_per_s
+                or trend.slope < -criteria.fell_pa_per_s
+                or deficit(trend, strength, context.setup, trace.first_pa, hold.end_pa, criteria)
+            ),
         )
     return verdict, earlier
 

@@ -912,6 +912,26 @@
             <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
         <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again. Give the section&apos;s volume: in a small one liquid would show more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Weiter halten; beruhigt es sich nicht, bis zum Stoppdruck ablassen und erneut halten. Das Volumen des Abschnitts angeben: in einem kleinen würde sich Flüssigkeit deutlicher zeigen.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the hold before lost pressure, or gained less than its metal&apos;s warming gives: an outward leak may hide boiling.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nicht bekannt: {between}, aber der vorige Halt verlor Druck oder gewann weniger, als die Erwärmung seines Metalls gibt: ein Leck nach außen kann Sieden verdecken.</translation>
+        </message>
+        <message>
+            <source>Not known: a gauge that stands at {pressure} can sit over dry ice; what it gives off leaves by a joint that leaks or a vent not quite shut.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nicht bekannt: eine Anzeige, die bei {pressure} steht, kann über Trockeneis liegen; was es abgibt, entweicht durch eine undichte Stelle oder einen nicht ganz geschlossenen Ablass.</translation>
+        </message>
+        <message>
+            <source>Keep the vented side open and warm the lowest point; only a tight section well above zero can show it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ablassseite offen lassen und den tiefsten Punkt erwärmen; nur ein dichter Abschnitt deutlich über null kann es zeigen.</translation>
+        </message>
+        <message>
             <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
             <translation>Von selbst ist sie nicht vor {time} verkocht; mit {power} W sanfter Wärme am tiefsten Punkt nicht vor {warmed}.</translation>

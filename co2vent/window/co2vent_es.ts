@@ -912,6 +912,26 @@
             <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
         <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again. Give the section&apos;s volume: in a small one liquid would show more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Siga esperando; si no se asienta, ventee hasta la presión de parada y espere otra vez. Indique el volumen del tramo: en uno pequeño el líquido se notaría más.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the hold before lost pressure, or gained less than its metal&apos;s warming gives: an outward leak may hide boiling.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>No se sabe: {between}, pero la espera anterior perdió presión o ganó menos de lo que da el calentamiento de su metal: una fuga hacia fuera puede ocultar la ebullición.</translation>
+        </message>
+        <message>
+            <source>Not known: a gauge that stands at {pressure} can sit over dry ice; what it gives off leaves by a joint that leaks or a vent not quite shut.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>No se sabe: un manómetro quieto en {pressure} puede estar sobre hielo seco; lo que este desprende sale por una unión que fuga o un venteo mal cerrado.</translation>
+        </message>
+        <message>
+            <source>Keep the vented side open and warm the lowest point; only a tight section well above zero can show it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Deje abierto el lado venteado y caliente el punto más bajo; solo un tramo estanco y bien por encima de cero puede mostrarlo.</translation>
+        </message>
+        <message>
             <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
             <translation>Sin ayuda no habrá hervido antes de {time}; con {power} W de calor suave en el punto bajo, no antes de {warmed}.</translation>

@@ -912,6 +912,26 @@
             <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
         <message>
+            <source>Hold on; if it does not settle, vent to the stop pressure and hold again. Give the section&apos;s volume: in a small one liquid would show more.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Fortsett å holde; roer det seg ikke, blås av til stopptrykket og hold igjen. Oppgi volumet av seksjonen: i en liten ville væske vist seg tydeligere.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but the hold before lost pressure, or gained less than its metal&apos;s warming gives: an outward leak may hide boiling.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent: {between}, men forrige hold tapte trykk eller fikk mindre enn oppvarmingen av metallet gir: en lekkasje utover kan skjule koking.</translation>
+        </message>
+        <message>
+            <source>Not known: a gauge that stands at {pressure} can sit over dry ice; what it gives off leaves by a joint that leaks or a vent not quite shut.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent: et manometer som står på {pressure} kan stå over tørris; det den avgir går ut gjennom en utett skjøt eller en avblåsning som ikke er tett.</translation>
+        </message>
+        <message>
+            <source>Keep the vented side open and warm the lowest point; only a tight section well above zero can show it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>La den avblåste siden stå åpen og varm det laveste punktet; bare en tett seksjon godt over null kan vise det.</translation>
+        </message>
+        <message>
             <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
             <translation>Av seg selv er den ikke kokt bort før om {time}; med {power} W mild varme på lavpunktet ikke før om {warmed}.</translation>
