@@ -115,6 +115,9 @@ class Criteria:
     # leak too small to hear does it sooner
     most_first_rise: float = 0.15
     most_first_rise_small: float = 0.10
+    # and without a clamp that shows the metal warm nothing shows what a leak takes: boiling in
+    # balance with one stood after rises of 8 % and more
+    most_first_rise_unseen: float = 0.08
     less_than_before: float = 1.5
     balance_volume_m3: float = 0.004
     # a best slope under this may be boiling that an outward leak hides: no verdict on it

@@ -21,7 +21,7 @@ def really_closed(
 
 
 def may_be_liquid_yet(
-    first_pa: float, end_pa: float, context: HoldContext, criteria: Criteria
+    first_pa: float, end_pa: float, strength: Power, context: HoldContext, criteria: Criteria
 ) -> bool:
     """Whether a large rise may have slowed for another reason than gas that has warmed.
 
@@ -31,7 +31,10 @@ def may_be_liquid_yet(
     rise = end_pa / first_pa - 1.0
     volume = context.setup.section_volume_m3
     large = volume is not None and volume > criteria.balance_volume_m3
-    if rise <= (criteria.most_first_rise if large else criteria.most_first_rise_small):
+    most = criteria.most_first_rise if large else criteria.most_first_rise_small
+    if not strength.drive_k >= criteria.clamp_power_k:
+        most = criteria.most_first_rise_unseen
+    if rise <= most:
         return False
     return not any(
         hold.number >= 1

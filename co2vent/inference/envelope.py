@@ -121,7 +121,7 @@ def envelope(
         and trend.slope > -criteria.sinking_pa_per_s
         and trend.slope_lower > -strength.least_wet_slope
         and trend.warming_pa > -criteria.cooling_pa
-        and not may_be_liquid_yet(trace.first_pa, end_pa, context, criteria)
+        and not may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria)
         and not deficit(trend, strength, setup, trace.first_pa, end_pa, criteria)
         and (context.valve_known or really_closed(trace, end_pa, strength, context, criteria))
         and leak.by is not LeakBy.SUSPECTED

@@ -33,7 +33,7 @@ def undecided(
     criteria: Criteria,
 ) -> tuple[str, str, Instruction]:
     """Why nothing is known yet, the cheapest step that would decide, and the prompt for it."""
-    setup, age_s = context.setup, trace.duration_s
+    setup, age_s, last_pa = context.setup, trace.duration_s, float(trace.last_pa)
     keep = Instruction.KEEP_HOLDING
     least = slope_text(strength.least_wet_slope, setup)
     between = Sentence(
@@ -64,7 +64,7 @@ def undecided(
             Sentence(
                 "Not known: {pressure} is too near the triple point to tell a quiet gas from "
                 "melting dry ice.",
-                pressure=pressure_text(float(trace.last_pa), setup),
+                pressure=pressure_text(last_pa, setup),
             ),
             Sentence("Keep holding: dry ice that has melted lets the pressure climb on."),
             keep,
@@ -80,7 +80,6 @@ def undecided(
             Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
             keep,
         )
-    last_pa = float(trace.last_pa)
     if quiet and deficit(trend, strength, setup, trace.first_pa, last_pa, criteria):
         return (
             Sentence(
@@ -112,15 +111,15 @@ def undecided(
             Sentence("Leave the section still and hold again."),
             keep,
         )
-    room = float(trace.last_pa) > context.stop_pa + room_to_vent_pa(context, criteria)
+    room = last_pa > context.stop_pa + room_to_vent_pa(context, criteria)
     long = age_s > criteria.long_hold_s and room
-    if quiet and may_be_liquid_yet(trace.first_pa, float(trace.last_pa), context, criteria):
+    if quiet and may_be_liquid_yet(trace.first_pa, last_pa, strength, context, criteria):
         return (
             Sentence(
                 "Not known: {between}, but it rose to {pressure} first; gas rises less from the "
                 "same pressure the next time, liquid as much again.",
                 between=between,
-                pressure=pressure_text(float(trace.last_pa), setup),
+                pressure=pressure_text(last_pa, setup),
             ),
             Sentence("Vent to the stop pressure and hold again: the rise must be smaller."),
             Instruction.VENT_AGAIN if room else keep,
