@@ -66,10 +66,14 @@ def amounts(
     unexplained = max(limits.unexplained_slope, 0.0)
     share = min(unexplained / least, 1.0) if least > 0.0 else 1.0
     share = max(share, LEAST_LIMIT_SHARE)
-    limit = allowable_kg(volume, criteria) * share if volume is not None else None
+    # without power a hold can't claim to see any amount
+    limit = None
+    if volume is not None and least > 0.0:
+        limit = allowable_kg(volume, criteria) * share
 
     estimate: float | None = None
-    lower, upper = 0.0, density  # no section holds more than it is large
+    # a full section is no bound worth the name: without power nothing bounds what is inside
+    lower, upper = 0.0, None
     likely = None
     if limits.wet or limits.power.source:
         likely = likely_liquid(trend, blocks, limits.power.drive_k, setup.insulated)
@@ -88,7 +92,7 @@ def amounts(
         liquid = Bounds(
             None if estimate is None else estimate * volume,
             lower * volume * (1.0 - VOLUME_ERROR),
-            upper * volume * (1.0 + VOLUME_ERROR),
+            None if upper is None else upper * volume * (1.0 + VOLUME_ERROR),
         )
         if estimate is not None:
             ice_if_vented = PLATEAU_SOLID_FRACTION * estimate * volume
@@ -100,7 +104,7 @@ def amounts(
     fraction = Bounds(
         None if estimate is None else estimate / density,
         lower / density,
-        upper / density,
+        None if upper is None else upper / density,
     )
     return Amounts(
         detection_limit_kg=limit,

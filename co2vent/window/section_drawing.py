@@ -105,7 +105,7 @@ class SectionDrawing(QWidget):
         if self._charge is Charge.SUBCOOLED_LIQUID:
             painter.fillRect(body, liquid)
             return
-        if not self._known or share is None or share.upper is None or _says_nothing(share):
+        if not self._known or share is None or share.upper is None:
             painter.fillRect(body, QBrush(QColor(self._palette.rule), Qt.BrushStyle.BDiagPattern))
             font = QFont(self.font())
             font.setPixelSize(max(14, round(body.height() * 0.6)))
@@ -156,8 +156,3 @@ class SectionDrawing(QWidget):
             box = QRectF(left + 6.0, y - self._small_px, marks_width, self._small_px * 2.0)
             words = f"{text.number(100.0 * share, places)} %"
             painter.drawText(box, int(Qt.AlignmentFlag.AlignVCenter.value), words)
-
-
-def _says_nothing(share: Bounds) -> bool:
-    """Tell whether the bounds are those of any section: from nothing to full."""
-    return (share.upper or 0.0) >= 1.0 and not share.lower and not share.estimate

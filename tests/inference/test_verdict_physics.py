@@ -230,6 +230,15 @@ def test_liquid_keeps_up_less_of_a_slope_in_a_larger_section(insulated):
     assert least(None) == least(0.050)
 
 
+def test_a_hold_without_power_bounds_nothing_and_claims_to_see_nothing():
+    """Not even "no more than a full section": that would be no finding of the hold."""
+    seen = assess_readings(Setup(section_volume_m3=0.014), vent([warming(2e4)], hold_s=300.0))
+    hold = seen.holds[-1]
+    assert hold.charge is Charge.UNDETERMINED
+    assert hold.liquid_kg.upper is None
+    assert hold.detection_limit_kg is None
+
+
 def test_an_open_vent_that_balances_an_inflow_is_no_quiet_hold():
     """First model, seed 70378: no valve column, vent open, leak-by and outflow in balance."""
     from co2vent.section_model.population import as_readings, draw_case, run_case
