@@ -122,6 +122,10 @@ class Criteria:
     balance_volume_m3: float = 0.004
     # a best slope under this may be boiling that an outward leak hides: no verdict on it
     sinking_pa_per_s: float = 3.3
+    # a rise that gathers pace, by so many standard errors: 146 g behind an outward leak stood still
+    # at 2 min, rose 18 Pa/s at 4 min and 50 at 8 min; sooner said where no clamp shows the metal
+    pace_errors: float = 2.0
+    pace_errors_unseen: float = 1.0
     near_triple_pa: float = 15_000.0  # besides the gauge error: here a quiet gauge may be a shelf
     hottest_k: float = 313.15  # no gas of a cold plant gets warmer by itself (40 degC in the sun)
     slope_floor_pa_per_s: float = 1.7  # 1 mbar/min: under it no gauge here is believed

@@ -1,11 +1,13 @@
 """What keeps a quiet hold from being called vapour only: other things that look as quiet."""
 
+from math import sqrt
+
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
-from co2vent.inference.trend import Trend
+from co2vent.inference.trend import Trend, block_sigma_pa
 from co2vent.readings.reading import Setup
 
 
@@ -75,6 +77,32 @@ def deficit(
         and warming >= criteria.deficit_large_least
         and trend.slope < criteria.deficit_large_share * warming
     )
+
+
+def gathers_pace(
+    blocks: HoldArrays, strength: Power, context: HoldContext, criteria: Criteria
+) -> bool:
+    """Whether the pressure rises faster at the end than in the middle of the hold.
+
+    Whatever warms the gas of a dry section fades; only boiling, held back by a leak or by liquid
+    colder than saturation, comes late. Two straight lines and their standard errors tell.
+    """
+    end_s = float(blocks.t[-1])
+    sigma = block_sigma_pa(blocks, context.noise_pa, context.step_pa)
+    slopes: list[float] = []
+    variances: list[float] = []
+    for start, stop in ((0.35, 0.65), (0.7, 1.0)):
+        part = (blocks.t >= start * end_s) & (blocks.t <= stop * end_s)
+        if part.sum() < 4:
+            return False
+        spread = blocks.t[part] - blocks.t[part].mean()
+        square = float((spread**2).sum())
+        slopes.append(float((spread * blocks.p[part]).sum()) / square)
+        variances.append(float((spread**2 * sigma[part] ** 2).sum()) / square**2)
+    seen = strength.drive_k >= criteria.clamp_power_k
+    errors = criteria.pace_errors if seen else criteria.pace_errors_unseen
+    least = max(errors * sqrt(sum(variances)), criteria.slope_floor_pa_per_s)
+    return slopes[1] - slopes[0] > least
 
 
 def lost_before(context: HoldContext) -> bool:

@@ -6,6 +6,7 @@ from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
     deficit,
+    gathers_pace,
     is_falling,
     lost_before,
     may_be_liquid_yet,
@@ -82,6 +83,7 @@ def envelope(
     # swallows the heat that would boil liquid, above the triple point too
     maybe_ice = context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared
 
+    pace = gathers_pace(blocks, strength, context, criteria)
     clear: str | None = None
     wet: str | None = None
     warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
@@ -123,6 +125,7 @@ def envelope(
         and trend.warming_pa > -criteria.cooling_pa
         and not may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria)
         and not deficit(trend, strength, setup, trace.first_pa, end_pa, criteria)
+        and not pace
         and (context.valve_known or really_closed(trace, end_pa, strength, context, criteria))
         and leak.by is not LeakBy.SUSPECTED
     ):
@@ -141,6 +144,12 @@ def envelope(
     why_open, step, instruction = undecided(
         trace, trend, context, strength, leak, settled, away, falling, criteria
     )
+    if pace and settled and not falling and 0.0 < unexplained < strength.least_wet_slope:
+        why_open = Sentence(
+            "Not known: rising at most {most}, but faster now than before; what warms dry gas "
+            "fades, and only boiling gathers pace.",
+            most=slope_text(trend.slope_upper, setup),
+        )
     if settled:
         left = max(0.3 * age_s, 30.0)
     else:

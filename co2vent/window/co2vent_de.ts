@@ -912,6 +912,11 @@
             <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
         <message>
+            <source>Not known: rising at most {most}, but faster now than before; what warms dry gas fades, and only boiling gathers pace.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nicht bekannt: Anstieg höchstens {most}, aber jetzt schneller als vorher; was trockenes Gas erwärmt, klingt ab, nur Sieden wird schneller.</translation>
+        </message>
+        <message>
             <source>Hold on; if it does not settle, vent to the stop pressure and hold again. Give the section&apos;s volume: in a small one liquid would show more.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Weiter halten; beruhigt es sich nicht, bis zum Stoppdruck ablassen und erneut halten. Das Volumen des Abschnitts angeben: in einem kleinen würde sich Flüssigkeit deutlicher zeigen.</translation>

@@ -912,6 +912,11 @@
             <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
         <message>
+            <source>Not known: rising at most {most}, but faster now than before; what warms dry gas fades, and only boiling gathers pace.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>No se sabe: sube como mucho {most}, pero ahora más deprisa que antes; lo que calienta el gas seco se apaga, solo la ebullición se acelera.</translation>
+        </message>
+        <message>
             <source>Hold on; if it does not settle, vent to the stop pressure and hold again. Give the section&apos;s volume: in a small one liquid would show more.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Siga esperando; si no se asienta, ventee hasta la presión de parada y espere otra vez. Indique el volumen del tramo: en uno pequeño el líquido se notaría más.</translation>

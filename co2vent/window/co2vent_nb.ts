@@ -912,6 +912,11 @@
             <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
         <message>
+            <source>Not known: rising at most {most}, but faster now than before; what warms dry gas fades, and only boiling gathers pace.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent: stiger høyst {most}, men raskere nå enn før; det som varmer tørr gass avtar, bare koking tar fart.</translation>
+        </message>
+        <message>
             <source>Hold on; if it does not settle, vent to the stop pressure and hold again. Give the section&apos;s volume: in a small one liquid would show more.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Fortsett å holde; roer det seg ikke, blås av til stopptrykket og hold igjen. Oppgi volumet av seksjonen: i en liten ville væske vist seg tydeligere.</translation>
