@@ -4408,7 +4408,7 @@
         </message>
         <message>
             <source>How little liquid this hold could see is not known yet</source>
-            <translation>Wie wenig Flüssigkeit dieser Halt erkennen könnte, ist noch nicht bekannt</translation>
+            <translation>Nachweisgrenze dieses Halts noch nicht bekannt</translation>
         </message>
         <message>
             <source>Before the vent: {time}</source>
