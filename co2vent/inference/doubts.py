@@ -1,13 +1,13 @@
 """What keeps a quiet hold from being called vapour only: other things that look as quiet."""
 
-from math import sqrt
+from math import hypot
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
-from co2vent.inference.trend import Trend, block_sigma_pa
+from co2vent.inference.trend import Trend, block_sigma_pa, straight_slope
 from co2vent.readings.reading import Setup
 
 
@@ -89,20 +89,17 @@ def gathers_pace(
     """
     end_s = float(blocks.t[-1])
     sigma = block_sigma_pa(blocks, context.noise_pa, context.step_pa)
-    slopes: list[float] = []
-    variances: list[float] = []
+    lines: list[tuple[float, float]] = []
     for start, stop in ((0.35, 0.65), (0.7, 1.0)):
         part = (blocks.t >= start * end_s) & (blocks.t <= stop * end_s)
         if part.sum() < 4:
             return False
-        spread = blocks.t[part] - blocks.t[part].mean()
-        square = float((spread**2).sum())
-        slopes.append(float((spread * blocks.p[part]).sum()) / square)
-        variances.append(float((spread**2 * sigma[part] ** 2).sum()) / square**2)
+        lines.append(straight_slope(blocks.t[part], blocks.p[part], sigma[part]))
+    (middle, middle_error), (late, late_error) = lines
     seen = strength.drive_k >= criteria.clamp_power_k
     errors = criteria.pace_errors if seen else criteria.pace_errors_unseen
-    least = max(errors * sqrt(sum(variances)), criteria.slope_floor_pa_per_s)
-    return slopes[1] - slopes[0] > least
+    least = max(errors * hypot(middle_error, late_error), criteria.slope_floor_pa_per_s)
+    return late - middle > least
 
 
 def lost_before(context: HoldContext) -> bool:

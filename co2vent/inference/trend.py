@@ -92,10 +92,14 @@ def _late_mean(blocks: HoldArrays, noise_pa: float, step_pa: float) -> tuple[flo
     late = blocks.t >= end - max(LATE_LEAST_S, LATE_SHARE * end)
     if late.sum() < 4:
         late = np.ones_like(late)
-    t, p = blocks.t[late], blocks.p[late]
+    sigma = block_sigma_pa(blocks, noise_pa, step_pa)
+    return straight_slope(blocks.t[late], blocks.p[late], sigma[late])
+
+
+def straight_slope(t: Floats, p: Floats, sigma: Floats) -> tuple[float, float]:
+    """Slope of a straight line through at least two points and its standard error [Pa/s]."""
     spread = t - t.mean()
     square = float((spread**2).sum())
-    sigma = block_sigma_pa(blocks, noise_pa, step_pa)[late]
     error = sqrt(float((spread**2 * sigma**2).sum())) / square
     return float((spread * p).sum()) / square, error
 
