@@ -4407,8 +4407,8 @@
             <translation>Anteil am Volumen: keine Obergrenze</translation>
         </message>
         <message>
-            <source>How little liquid this hold could see is not known yet</source>
-            <translation>Nachweisgrenze dieses Halts noch nicht bekannt</translation>
+            <source>Detection limit: not known yet</source>
+            <translation>Nachweisgrenze: noch nicht bekannt</translation>
         </message>
         <message>
             <source>Before the vent: {time}</source>

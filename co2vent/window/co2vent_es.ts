@@ -4407,8 +4407,8 @@
             <translation>parte del volumen: sin cota superior</translation>
         </message>
         <message>
-            <source>How little liquid this hold could see is not known yet</source>
-            <translation>Aún no se sabe cuán poco líquido podría ver esta espera</translation>
+            <source>Detection limit: not known yet</source>
+            <translation>Límite de detección: aún no se sabe</translation>
         </message>
         <message>
             <source>Before the vent: {time}</source>

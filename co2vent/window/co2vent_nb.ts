@@ -4407,8 +4407,8 @@
             <translation>andel av volumet: ingen øvre grense</translation>
         </message>
         <message>
-            <source>How little liquid this hold could see is not known yet</source>
-            <translation>Det er ennå ikke kjent hvor lite væske dette holdet kunne se</translation>
+            <source>Detection limit: not known yet</source>
+            <translation>Påvisningsgrense: ikke kjent ennå</translation>
         </message>
         <message>
             <source>Before the vent: {time}</source>

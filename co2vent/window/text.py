@@ -223,7 +223,7 @@ def power(hold: HoldAssessment | None, *, pounds: bool) -> str:
         least = mass(hold.detection_limit_kg, pounds=pounds)
         words = translate("Text", "This hold could see {least} or more").format(least=least)
     else:
-        words = translate("Text", "How little liquid this hold could see is not known yet")
+        words = translate("Text", "Detection limit: not known yet")
     return f"{words}; {leak_words(hold.leak_by)}"
 
 
