@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
-from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
     deficit,
     gathers_pace,
@@ -14,11 +13,10 @@ from co2vent.inference.doubts import (
     sure_over_ice,
 )
 from co2vent.inference.dry_limits import dry_most_slope, gas_bound_pa
-from co2vent.inference.hold_facts import HoldContext
+from co2vent.inference.hold_facts import Hold
 from co2vent.inference.leak import Leak, leak_by
 from co2vent.inference.outcome import Instruction, LeakBy
-from co2vent.inference.power import Power, power
-from co2vent.inference.trace import HoldArrays, HoldTrace
+from co2vent.inference.power import Power
 from co2vent.inference.trend import Trend
 from co2vent.inference.undecided import undecided
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
@@ -42,27 +40,13 @@ class Envelope:
     time_left_s: float | None
 
 
-def envelope(
-    trace: HoldTrace,
-    blocks: HoldArrays,
-    trend: Trend,
-    context: HoldContext,
-    line: tuple[float, float],
-    criteria: Criteria,
-) -> Envelope:
+def envelope(hold: Hold, trend: Trend) -> Envelope:
     """Return what this hold's slopes allow, given all that is known besides."""
-    setup = context.setup
-    end_pa = float(blocks.p[-1])
+    trace, blocks, context, criteria = hold.trace, hold.blocks, hold.context, hold.criteria
+    setup, strength = context.setup, hold.power
+    end_pa, line_k = hold.end_pa, hold.line_k
     age_s = float(blocks.t[-1])
-    line_k, line_slope = line
-    # in the first seconds nothing is judged
-    strength = power(setup, end_pa, line_k, line_slope, criteria, max(age_s, 60.0))
-    most = (
-        criteria.compensated_bare_most
-        if setup.insulated is False
-        else criteria.compensated_insulated_most
-    )
-    explained = min(strength.warming_slope, most * max(trend.slope_upper, 0.0))
+    explained = min(strength.warming_slope, strength.warming_most * max(trend.slope_upper, 0.0))
     unexplained = trend.slope_upper - explained
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
@@ -83,7 +67,8 @@ def envelope(
     # swallows the heat that would boil liquid, above the triple point too
     maybe_ice = context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared
 
-    pace = gathers_pace(blocks, strength, context, criteria)
+    under = settled and unexplained < strength.least_wet_slope
+    pace = under and gathers_pace(blocks, strength, context, criteria)
     clear: str | None = None
     wet: str | None = None
     warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
@@ -111,14 +96,13 @@ def envelope(
             bound=pressure_text(bound_pa, setup),
         )
     elif (
-        settled
+        under
         and away
         and not falling
         and not lost_before(context)
         and not over_bound
         and trace.changes >= criteria.least_changes
         and trend.misfit <= criteria.worst_misfit
-        and unexplained < strength.least_wet_slope
         and (not maybe_ice or sure_over_ice(strength, unexplained, age_s, criteria))
         and trend.slope > -criteria.sinking_pa_per_s
         and trend.slope_lower > -strength.least_wet_slope
@@ -144,7 +128,7 @@ def envelope(
     why_open, step, instruction = undecided(
         trace, trend, context, strength, leak, settled, away, falling, criteria
     )
-    if pace and settled and not falling and 0.0 < unexplained < strength.least_wet_slope:
+    if pace and not falling and unexplained > 0.0:
         why_open = Sentence(
             "Not known: rising at most {most}, but faster now than before; what warms dry gas "
             "fades, and only boiling gathers pace.",

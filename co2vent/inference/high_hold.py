@@ -31,9 +31,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             ),
         )
         return changed(said, time_left_s=criteria.shortest_clear_s)
-    limits = envelope(
-        hold.trace, hold.blocks, trend, context, (hold.line_k, hold.line_slope), criteria
-    )
+    limits = envelope(hold, trend)
     found: Amounts = amounts(hold.blocks, trend, context, limits, criteria)
     base = changed(
         base,

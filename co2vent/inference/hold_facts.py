@@ -7,6 +7,7 @@ import numpy as np
 
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.outcome import Charge
+from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
 from co2vent.readings.reading import Setup
@@ -59,12 +60,9 @@ class Hold:
     context: HoldContext
     line_k: float  # line temperature now, NaN without a clamp
     line_slope: float  # K/s
+    end_pa: float  # a block mean, not one noisy reading, says where the hold stands
+    power: Power
     criteria: Criteria
-
-    @property
-    def end_pa(self) -> float:
-        # a block mean, not one noisy reading, says where the hold stands
-        return float(self.blocks.p[-1]) if self.blocks.p.size else self.trace.last_pa
 
     @property
     def rise_pa(self) -> float:

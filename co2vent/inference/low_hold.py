@@ -49,10 +49,7 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             ),
         )
         return changed(said, time_left_s=left)
-    limits = envelope(
-        hold.trace, hold.blocks, trend, context, (hold.line_k, hold.line_slope), criteria
-    )
-    away_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    limits = envelope(hold, trend)
     over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
     warm = over_triple_k >= criteria.ice_drive_k
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
@@ -65,19 +62,22 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         least, powered = criteria.ice_slope * spread(volume, criteria), warm
         if powered:
             slope_upper = limits.unexplained_slope
-    losing = lost_before(context) or deficit(
-        trend, limits.power, setup, hold.trace.first_pa, hold.end_pa, criteria
+    # what snow gives off may leave by a joint, and the gauge stands over it
+    unseen = not context.cleared and (
+        at_ambient
+        or lost_before(context)
+        or deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
     )
     quiet = (
         slope_upper < least
-        and hold.end_pa < TRIPLE_PRESSURE_PA - away_pa
+        and hold.end_pa < TRIPLE_PRESSURE_PA - near_pa
         and not limits.falling
         and trend.slope > -criteria.sinking_pa_per_s
         and (context.cleared or trend.slope_lower > -least)
         and trend.misfit <= criteria.worst_misfit
         and hold.trace.changes >= criteria.least_changes
         and (context.valve_known or not at_ambient)
-        and (context.cleared or not (at_ambient or losing))
+        and not unseen
     )
     # below the triple point without a verdict before: the evidence must stand by itself
     enough = context.cleared or (age_s >= criteria.ice_hold_s and powered)
@@ -155,7 +155,7 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         )
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
         return changed(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
-    if (at_ambient or losing) and not context.cleared and slope_upper < least:
+    if unseen and slope_upper < least:
         # 18 g of snow lay for 45 min under a gauge that stood within 20 mbar of zero: what it gave
         # off went out at a joint
         reason = Sentence(

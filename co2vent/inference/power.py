@@ -27,7 +27,8 @@ class Power:
     drive_k: float  # clamp above saturation, as read; NaN without a clamp
     source: str  # what gives the power, in words; empty: nothing does
     warming_slope: float  # part of the rise that the metal's own warming explains, Pa/s
-    metal_slope: float = 0.0  # what gas that warms as fast as the clamp would gain, Pa/s
+    warming_most: float  # share of the whole rise that it can explain at most
+    metal_slope: float  # what gas that warms as fast as the clamp would gain, Pa/s
 
 
 def power(
@@ -51,7 +52,7 @@ def power(
     drive = nan
     if isfinite(line_k):
         drive = line_k - saturated_k(end_pa)
-    least, warming = criteria.unpowered_slope, 0.0
+    least, warming, most = criteria.unpowered_slope, 0.0, 0.0
     source: str = ""
     metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
     cooling = line_slope < -criteria.clamp_cooling
@@ -59,15 +60,18 @@ def power(
         source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
         # what is not told may be insulated
         per_k, warming = criteria.clamp_insulated_per_k, criteria.compensated_insulated * metal
+        most = criteria.compensated_insulated_most
         if setup.insulated is False:
             per_k, warming = criteria.clamp_bare_per_k, criteria.compensated_bare * metal
+            most = criteria.compensated_bare_most
         at_one_litre = per_k * min(drive, criteria.clamp_most_k)
+        age_s = max(age_s, criteria.clamp_age_least_s)
         younger = max(criteria.clamp_age_s / age_s, 1.0) ** 0.5
         least = at_one_litre * younger * spread(setup.section_volume_m3, criteria)
     elif setup.insulated is False and not drive < criteria.clamp_wet_k and not cooling:
         least = criteria.bare_slope * spread(setup.section_volume_m3, criteria)
         source = Sentence("the metal is bare")
-    return Power(least, drive, source, warming, metal)
+    return Power(least, drive, source, warming, most, metal)
 
 
 def spread(volume_m3: float | None, criteria: Criteria) -> float:

@@ -41,17 +41,18 @@ def judge(
     blocks = trace.arrays()
     trend = fit_trend(blocks, context.noise_pa, context.step_pa)
     line_k, line_slope = line_of(blocks)
-    hold = Hold(trace, blocks, trend, context, line_k, line_slope, criteria)
+    age_s, end_pa = 0.0, trace.last_pa
+    if blocks.p.size:
+        age_s, end_pa = float(blocks.t[-1]), float(blocks.p[-1])
+    strength = power(context.setup, end_pa, line_k, line_slope, criteria, age_s)
+    hold = Hold(trace, blocks, trend, context, line_k, line_slope, end_pa, strength, criteria)
     verdict = _verdict(hold)
     earlier = None
     if trend is not None:
-        strength = power(
-            context.setup, hold.end_pa, line_k, line_slope, criteria, max(trace.duration_s, 60.0)
-        )
         earlier = EarlierHold(
             number=context.number,
             start_pa=trace.first_pa,
-            end_pa=hold.end_pa,
+            end_pa=end_pa,
             duration_s=trace.duration_s,
             trend=trend,
             charge=verdict.charge,
@@ -61,7 +62,7 @@ def judge(
             and (
                 trend.slope_upper < -criteria.falling_pa_per_s
                 or trend.slope < -criteria.fell_pa_per_s
-                or deficit(trend, strength, context.setup, trace.first_pa, hold.end_pa, criteria)
+                or deficit(trend, strength, context.setup, trace.first_pa, end_pa, criteria)
             ),
         )
     return verdict, earlier

@@ -189,8 +189,7 @@ def test_a_hold_over_melting_ice_is_not_cleared_by_bare_metal_alone():
     "seed",
     [
         60350, 60590, 300039, 310671, 311165, 400071, 400791, 500480, 501284, 700378, 700638,
-        801208, 910787, 1000169, 1003448, 1100691, 1200496, 1401228,
-        1500451,
+        801208, 910787, 1000169, 1003448, 1100691, 1200496, 1401228, 1500451,
     ],
 )  # fmt: skip
 def test_a_section_that_once_was_cleared_wrongly_stays_not_cleared(seed):
