@@ -32,12 +32,12 @@ def observe(setup: Setup, readings: list[Reading]) -> Observed:
     for reading in readings:
         session, _ = advance(session, reading)
         at_s = reading.at_s
-        running = session.running
-        cleared = session.vapor_only_since_s is not None or (
+        running = session.holds.running
+        cleared = session.standing.cleared or (
             running is not None and running.charge is Charge.VAPOR_ONLY
         )
         cleared_from = _follow(seen.cleared, cleared_from, cleared, at_s)
-        ice_from = _follow(seen.dry_ice, ice_from, session.solid_seen, at_s)
+        ice_from = _follow(seen.dry_ice, ice_from, session.standing.solid_seen, at_s)
     session, _ = finish(session)
     _follow(seen.cleared, cleared_from, False, at_s)
     _follow(seen.dry_ice, ice_from, False, at_s)

@@ -65,7 +65,7 @@ def test_vapour_only_is_never_said_over_more_than_the_allowable_amount(name):
     checked = 0
     for item in log.items():
         session, _ = advance(session, item)
-        if session.vapor_only_since_s is None or not isinstance(item, Reading):
+        if not session.standing.cleared or not isinstance(item, Reading):
             continue
         row = min(truth, key=lambda row: abs(row["elapsed_s"] - item.at_s))
         assert row["liquid_kg"] + row["solid_kg"] <= allowable_kg

@@ -1,0 +1,26 @@
+"""The events of a vent, in the order in which they were said."""
+
+from co2vent.guidance.events import Event, EventKind
+
+
+class EventLog:
+    """Events of the item at hand (`new`), and all of the record (`every`)."""
+
+    __slots__ = ("every", "new")
+
+    def __init__(self) -> None:
+        self.every: list[Event] = []
+        self.new: list[Event] = []
+
+    def begin_item(self) -> None:
+        """An item comes: what is said from here on belongs to it."""
+        self.new = []
+
+    def say(self, at_s: float, kind: EventKind, text: str) -> None:
+        """Something happened at `at_s` of the data."""
+        self.new.append(Event(at_s, kind, text))
+
+    def end_item(self) -> tuple[Event, ...]:
+        """Keep the item's events; return them."""
+        self.every.extend(self.new)
+        return tuple(self.new)

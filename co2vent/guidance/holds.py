@@ -1,0 +1,145 @@
+"""The holds of a vent: the running one, its fits at fixed data times, and those that ended."""
+
+from collections.abc import Iterable
+from dataclasses import replace
+from math import inf
+
+from co2vent.guidance.event_log import EventLog
+from co2vent.guidance.events import EventKind
+from co2vent.inference.hold_facts import EarlierHold, HoldContext
+from co2vent.inference.outcome import Charge, HoldAssessment
+from co2vent.inference.trace import HoldTrace
+from co2vent.inference.verdict import judge
+from co2vent.readings.reading import Reading
+from co2vent.sentence import Sentence
+
+FIRST_FIT_S = 8.0
+FIT_EVERY_LEAST_S = 2.0
+FIT_EVERY_SHARE = 0.08  # of the hold's age: a trace that has run for long changes slowly
+FIT_EVERY_MOST_S = 20.0
+
+
+class Holds:
+    """The running hold, if the vent is shut, and the ended ones."""
+
+    __slots__ = ("_log", "_next_fit_s", "earlier", "ended", "number", "running", "trace")
+
+    def __init__(self, log: EventLog) -> None:
+        self._log = log
+        self.trace: HoldTrace | None = None  # None: the vent is open, or nothing has come yet
+        self.number = 0
+        self.running: HoldAssessment | None = None
+        self.ended: list[HoldAssessment] = []
+        self.earlier: list[EarlierHold] = []  # what the verdict needs of those
+        self._next_fit_s = FIRST_FIT_S
+
+    @property
+    def every(self) -> tuple[HoldAssessment, ...]:
+        """The ended holds, then the running one."""
+        return (*self.ended, *((self.running,) if self.running is not None else ()))
+
+    @property
+    def fit_is_due(self) -> bool:
+        """Whether the running hold has come to its next fit."""
+        return self.trace is not None and self.trace.duration_s >= self._next_fit_s
+
+    @property
+    def due_at_s(self) -> float:
+        """When the running hold's next fit is due, as the data's time."""
+        return self.trace.start_s + self._next_fit_s if self.trace is not None else inf
+
+    def start(self, at_s: float, vented: bool, past: Iterable[Reading]) -> None:
+        """The vent was shut at `at_s`; `past`: readings between that and its discovery."""
+        if self.ended:
+            self.number = self.ended[-1].number + 1
+        else:
+            self.number = 1 if vented else 0
+        self.trace = HoldTrace(at_s)
+        self._next_fit_s = FIRST_FIT_S
+        self.running = None
+        text = Sentence("hold {number} starts", number=str(self.number))
+        self._log.say(at_s, EventKind.HOLD_STARTED, text)
+        for reading in past:
+            self.add(reading)
+
+    def add(self, reading: Reading) -> None:
+        """Take a reading of the running hold."""
+        assert self.trace is not None
+        self.trace.add(
+            reading.at_s,
+            reading.pressure_pa,
+            reading.line_temperature_k,
+            reading.upper_temperature_k,
+        )
+
+    def judge(self, context: HoldContext, *, closed: bool) -> tuple[HoldAssessment, Charge] | None:
+        """Judge the running hold; return that and what was said before; `None` without readings.
+
+        `closed`: the hold ends with it, and later holds may lean on it.
+        """
+        trace, before = self.trace, self.running
+        if trace is None or trace.count == 0:
+            return None
+        verdict, earlier = judge(trace, context)
+        if before is not None and before.start_s < verdict.start_s:
+            # its evidence started anew, the hold did not
+            verdict = replace(
+                verdict, start_s=before.start_s, start_pressure_pa=before.start_pressure_pa
+            )
+        age_s = trace.duration_s
+        every_s = min(max(FIT_EVERY_LEAST_S, FIT_EVERY_SHARE * age_s), FIT_EVERY_MOST_S)
+        self._next_fit_s = age_s + every_s
+        self.running = verdict
+        if closed and earlier is not None:
+            self.earlier.append(earlier)
+        return verdict, before.charge if before is not None else Charge.UNDETERMINED
+
+    def end(self, at_s: float, *, valve_told: bool) -> HoldAssessment | None:
+        """The vent was opened at `at_s`: keep the hold as it was judged last, if it was."""
+        ended = self.running
+        if ended is not None:
+            # an opening found from the pressure lies before the reading that showed it
+            end_s = ended.end_s if valve_told else min(at_s, ended.end_s)
+            ended = replace(ended, end_s=end_s, closed=True)
+            self.ended.append(ended)
+            self._log.say(
+                at_s,
+                EventKind.HOLD_ENDED,
+                Sentence(
+                    "hold {number} ends: {charge}. {reason}",
+                    number=str(ended.number),
+                    charge=ended.charge,
+                    reason=ended.reason,
+                ),
+            )
+        self.trace = None
+        self.running = None
+        return ended
+
+    def void(self, at_s: float, why: str, latest: Reading | None) -> None:
+        """The hold goes on, its evidence starts again: what was read before does not count."""
+        if self.trace is None:
+            return
+        started_s = self.running.start_s if self.running else self.trace.start_s
+        start_pa = self.running.start_pressure_pa if self.running else self.trace.first_pa
+        if self.trace.count == 0:
+            start_pa = latest.pressure_pa if latest else 0.0
+        self._log.say(
+            at_s,
+            EventKind.HOLD_VOIDED,
+            Sentence(
+                "hold {number}: {why}; its evidence starts anew",
+                number=str(self.number),
+                why=why,
+            ),
+        )
+        self.trace = HoldTrace(at_s)
+        self._next_fit_s = FIRST_FIT_S
+        self.running = HoldAssessment(
+            number=self.number,
+            start_s=started_s,
+            end_s=at_s,
+            start_pressure_pa=start_pa,
+            end_pressure_pa=latest.pressure_pa if latest else start_pa,
+            reason=Sentence("Not known yet: {why}, so the hold's evidence starts anew.", why=why),
+        )
