@@ -288,7 +288,7 @@ class Session:
             first_pa=self.triple_point.highest,
             lowest_pa=self.triple_point.lowest_pa,
             # a hold's own verdict is no evidence for it
-            cleared=standing.cleared_before and standing.cleared,
+            cleared=standing.cleared_before,
             cleared_limit_kg=standing.cleared_limit_kg,
             solid_seen=standing.solid_seen,
             valve_known=self.valve.told_of,

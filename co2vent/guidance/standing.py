@@ -42,6 +42,8 @@ class Standing:
             return
         self.vapor_only_since_s = None
         self.cleared_limit_kg = None
+        # if the running hold shows it again, that is its own verdict
+        self.cleared_before = False
         text = Sentence("vapour only no longer stands: {why}", why=why)
         self._log.say(at_s, EventKind.VERDICT, text)
 
