@@ -63,9 +63,7 @@ def amounts(
     boiling_k = saturated_k(float(blocks.p[-1]))
     density = liquid_density_kg_m3(boiling_k)
     least = limits.power.least_wet_slope
-    unexplained = max(limits.unexplained_slope, 0.0)
-    share = min(unexplained / least, 1.0) if least > 0.0 else 1.0
-    share = max(share, LEAST_LIMIT_SHARE)
+    share = max(limits.liquid_share, LEAST_LIMIT_SHARE)
     # without power a hold can't claim to see any amount
     limit = None
     if volume is not None and least > 0.0:

@@ -57,6 +57,11 @@ class Criteria:
     # up 3.1 (insulated) and more. Up to this age the limits grow so
     clamp_age_s: float = 350.0
     clamp_age_least_s: float = 60.0  # younger holds are not judged
+    # --- several holds together: the hold at hand must still be under its limit by so many of its
+    # own standard errors (95 %), and no hold counts for more than this error, as a share of its
+    # limit: the shapes of a fit are alike in all holds, and so are their errors
+    joint_own_errors: float = 1.645
+    joint_least_error: float = 0.1
     # metal that cools in a closed section gives its heat to something that boils, K/s
     clamp_cooling: float = 0.001
     # temperature compensation (EN 13184, ASTM E2930 practice): the part of the rise that the

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
+from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
     deficit,
     gathers_pace,
@@ -14,11 +15,12 @@ from co2vent.inference.doubts import (
 )
 from co2vent.inference.dry_limits import dry_most_slope, gas_bound_pa
 from co2vent.inference.hold_facts import Hold
+from co2vent.inference.joint import Shown, joint_share, shown
 from co2vent.inference.leak import Leak, leak_by
 from co2vent.inference.outcome import Instruction, LeakBy
 from co2vent.inference.power import Power
 from co2vent.inference.trend import Trend
-from co2vent.inference.undecided import undecided
+from co2vent.inference.undecided import Doubts, Undecided, undecided
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
 
@@ -29,74 +31,84 @@ class Envelope:
 
     power: Power
     unexplained_slope: float  # upper bound less what the metal's warming explains
+    liquid_share: float  # of the least slope of liquid: what is not excluded, 1 or less
     dry_most_slope: float
     falling: bool
     leak: Leak
     wet: str | None
     clear: str | None
-    undecided: str
-    next_instruction: Instruction
-    next_step: str
+    undecided: Undecided
     time_left_s: float | None
+
+
+def explained_slope(trend: Trend, strength: Power) -> float:
+    """The part of the rise [Pa/s] that the metal's own warming explains."""
+    return min(strength.warming_slope, strength.warming_most * max(trend.slope_upper, 0.0))
+
+
+def shown_by(hold: Hold) -> Shown | None:
+    """What a hold can add to later ones; `None` if it ended too early or something else was on."""
+    trend, strength, criteria = hold.trend, hold.power, hold.criteria
+    if trend is None or not hold.context.vented or not strength.source:
+        return None
+    away_pa = hold.context.setup.gauge_error_pa + criteria.near_triple_pa
+    if (
+        hold.age_s < needed_s(trend, strength, criteria)
+        or hold.end_pa < TRIPLE_PRESSURE_PA + away_pa
+        or hold.trace.changes < criteria.least_changes
+        or trend.misfit > criteria.worst_misfit
+        or is_falling(hold.blocks, trend, hold.context, criteria)
+        or gathers_pace(hold.blocks, strength, hold.context, criteria)
+    ):
+        return None
+    explained = explained_slope(trend, strength)
+    return shown(trend.slope - explained, trend.slope_upper - explained, strength.least_wet_slope)
+
+
+def needed_s(trend: Trend, strength: Power, criteria: Criteria) -> float:
+    """How old a hold must be before its end says something [s]."""
+    shortest_s = criteria.shortest_clear_s
+    if not strength.drive_k >= criteria.clamp_power_k:
+        shortest_s = criteria.bare_clear_s
+    return max(shortest_s, criteria.clear_time_constants * trend.tau_s)
 
 
 def envelope(hold: Hold, trend: Trend) -> Envelope:
     """Return what this hold's slopes allow, given all that is known besides."""
     trace, blocks, context, criteria = hold.trace, hold.blocks, hold.context, hold.criteria
     setup, strength = context.setup, hold.power
-    end_pa, line_k = hold.end_pa, hold.line_k
-    age_s = float(blocks.t[-1])
-    explained = min(strength.warming_slope, strength.warming_most * max(trend.slope_upper, 0.0))
+    end_pa, line_k, age_s = hold.end_pa, hold.line_k, hold.age_s
+    explained = explained_slope(trend, strength)
     unexplained = trend.slope_upper - explained
     leak = leak_by(blocks, trend, strength, line_k, context, criteria)
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = dry_most_slope(context, strength, age_s, end_pa, criteria)
-    shortest_s = criteria.shortest_clear_s
-    if not strength.drive_k >= criteria.clamp_power_k:
-        shortest_s = criteria.bare_clear_s
-    needed_s = max(shortest_s, criteria.clear_time_constants * trend.tau_s)
-    settled = age_s >= needed_s
+    needed = needed_s(trend, strength, criteria)
+    settled = age_s >= needed
     away_pa = setup.gauge_error_pa + criteria.near_triple_pa
     away = end_pa >= TRIPLE_PRESSURE_PA + away_pa
     bound_pa = gas_bound_pa(trace.first_pa, line_k, context, criteria)
     over_bound = end_pa - setup.gauge_error_pa > bound_pa
     rising, at_most = slope_text(trend.slope, setup), slope_text(trend.slope_upper, setup)
     least = slope_text(strength.least_wet_slope, setup)
+    wet = _liquid(hold, trend, dry_most, bound_pa if over_bound else None, rising)
 
     # once below the triple point with liquid not excluded, ice may lie there; while it melts it
     # swallows the heat that would boil liquid, above the triple point too
     maybe_ice = context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared
 
-    under = settled and unexplained < strength.least_wet_slope
+    share, together = _liquid_share(hold, trend, unexplained, explained)
+    under = settled and share < 1.0
     pace = under and gathers_pace(blocks, strength, context, criteria)
+    shut = context.valve_known or really_closed(trace, end_pa, strength, context, criteria)
+    # a bound so far below nothing may as well hide a loss; together the holds show none
+    loses = trend.slope <= -criteria.sinking_pa_per_s or (
+        not together and trend.slope_lower <= -strength.least_wet_slope
+    )
     clear: str | None = None
-    wet: str | None = None
-    warmed = age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
-    if trend.slope_lower > dry_most and warmed:
-        why = (
-            Sentence("the clamp is only {drive} from saturation", drive=f"{strength.drive_k:.0f} K")
-            if strength.drive_k < criteria.clamp_wet_k
-            else Sentence(
-                "dry metal that warms gives at most {most}", most=slope_text(dry_most, setup)
-            )
-        )
-        wet = Sentence(
-            "Liquid: after {time} the pressure still rises {slope} and {why}.",
-            time=duration_text(age_s),
-            slope=rising,
-            why=why,
-        )
-    elif over_bound and trend.slope_lower > 0.0:
-        wet = Sentence(
-            "Liquid: {pressure} and rising {slope} is more than gas warming from {start} can "
-            "reach ({bound}).",
-            pressure=pressure_text(end_pa, setup),
-            slope=rising,
-            start=pressure_text(trace.first_pa, setup),
-            bound=pressure_text(bound_pa, setup),
-        )
-    elif (
-        under
+    if (
+        wet is None
+        and under
         and away
         and not falling
         and not lost_before(context)
@@ -104,50 +116,113 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         and trace.changes >= criteria.least_changes
         and trend.misfit <= criteria.worst_misfit
         and (not maybe_ice or sure_over_ice(strength, unexplained, age_s, criteria))
-        and trend.slope > -criteria.sinking_pa_per_s
-        and trend.slope_lower > -strength.least_wet_slope
+        and not loses
         and trend.warming_pa > -criteria.cooling_pa
         and not may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria)
         and not deficit(trend, strength, setup, trace.first_pa, end_pa, criteria)
         and not pace
-        and (context.valve_known or really_closed(trace, end_pa, strength, context, criteria))
+        and shut
         and leak.by is not LeakBy.SUSPECTED
     ):
-        if explained > 0.1 * abs(trend.slope_upper):
-            part = slope_text(explained, setup)
-            at_most = Sentence("{most}, {part} of it the metal's warming", most=at_most, part=part)
-        clear = Sentence(
-            "Vapour only: after {time} the pressure rises at most {most}; liquid above the "
-            "allowable amount would keep up {least} or more{given}.",
-            time=duration_text(age_s),
-            most=at_most,
-            least=least,
-            given=Sentence(" ({source})", source=strength.source) if strength.source else "",
-        )
+        given = Sentence(" ({source})", source=strength.source) if strength.source else ""
+        if together:
+            clear = Sentence(
+                "Vapour only: together with the holds before, at most {share} of the {least} that "
+                "liquid above the allowable amount would keep up{given}; this hold, after {time}, "
+                "shows {rising}.",
+                share=f"{100.0 * share:.0f} %",
+                least=least,
+                given=given,
+                time=duration_text(age_s),
+                rising=rising,
+            )
+        else:
+            if explained > 0.1 * abs(trend.slope_upper):
+                part = slope_text(explained, setup)
+                at_most = Sentence(
+                    "{most}, {part} of it the metal's warming", most=at_most, part=part
+                )
+            clear = Sentence(
+                "Vapour only: after {time} the pressure rises at most {most}; liquid above the "
+                "allowable amount would keep up {least} or more{given}.",
+                time=duration_text(age_s),
+                most=at_most,
+                least=least,
+                given=given,
+            )
         leak = Leak(LeakBy.NONE, "")
-    why_open, step, instruction = undecided(
-        trace, trend, context, strength, leak, settled, away, falling, criteria
+    why_not = undecided(
+        hold,
+        trend,
+        Doubts(
+            settled=settled,
+            away=away,
+            quiet=share < 1.0,
+            gathers_pace=pace,
+            shut=shut,
+            may_lose=loses,
+        ),
     )
-    if pace and not falling and unexplained > 0.0:
-        why_open = Sentence(
-            "Not known: rising at most {most}, but faster now than before; what warms dry gas "
-            "fades, and only boiling gathers pace.",
-            most=slope_text(trend.slope_upper, setup),
-        )
-    if settled:
-        left = max(0.3 * age_s, 30.0)
-    else:
-        left = needed_s - age_s
+    left_s = max(0.3 * age_s, 30.0) if settled else needed - age_s
     return Envelope(
         power=strength,
         unexplained_slope=unexplained,
+        liquid_share=share,
         dry_most_slope=dry_most,
         falling=falling,
         leak=leak,
         wet=wet,
         clear=clear,
-        undecided=why_open,
-        next_instruction=instruction,
-        next_step=step,
-        time_left_s=left if instruction is Instruction.KEEP_HOLDING else None,
+        undecided=why_not,
+        time_left_s=left_s if why_not.instruction is Instruction.KEEP_HOLDING else None,
     )
+
+
+def _liquid_share(
+    hold: Hold, trend: Trend, unexplained: float, explained: float
+) -> tuple[float, bool]:
+    """What is not excluded, of the least slope of liquid; whether all holds together say so."""
+    least = hold.power.least_wet_slope
+    if least <= 0.0:
+        return 1.0, False
+    own = max(unexplained, 0.0) / least
+    if own < 1.0 and trend.slope_lower > -least:
+        return own, False
+    now = shown(trend.slope - explained, unexplained, least)
+    earlier = tuple(one.shown for one in hold.context.earlier if one.shown is not None)
+    if now is None or not earlier:
+        return min(own, 1.0), False
+    joint = joint_share(now, earlier, hold.criteria)
+    return (joint, True) if joint < 1.0 else (min(own, 1.0), False)
+
+
+def _liquid(
+    hold: Hold, trend: Trend, dry_most: float, passed_pa: float | None, rising: str
+) -> str | None:
+    """Why it must be liquid; `None` if it need not be. `passed_pa`: the bound of gas, if passed."""
+    setup, criteria, drive_k = hold.context.setup, hold.criteria, hold.power.drive_k
+    warmed = hold.age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
+    if trend.slope_lower > dry_most and warmed:
+        why = (
+            Sentence("the clamp is only {drive} from saturation", drive=f"{drive_k:.0f} K")
+            if drive_k < criteria.clamp_wet_k
+            else Sentence(
+                "dry metal that warms gives at most {most}", most=slope_text(dry_most, setup)
+            )
+        )
+        return Sentence(
+            "Liquid: after {time} the pressure still rises {slope} and {why}.",
+            time=duration_text(hold.age_s),
+            slope=rising,
+            why=why,
+        )
+    if passed_pa is not None and trend.slope_lower > 0.0:
+        return Sentence(
+            "Liquid: {pressure} and rising {slope} is more than gas warming from {start} can "
+            "reach ({bound}).",
+            pressure=pressure_text(hold.end_pa, setup),
+            slope=rising,
+            start=pressure_text(hold.trace.first_pa, setup),
+            bound=pressure_text(passed_pa, setup),
+        )
+    return None

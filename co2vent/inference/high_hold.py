@@ -91,8 +91,14 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
             dry_ice_kg_if_vented=0.0 if volume else None,
         )
-    instruction, reason = limits.next_instruction, limits.undecided
-    said = say(base, Charge.UNDETERMINED, instruction, reason, leak_by=limits.leak.by)
+    why_not = limits.undecided
+    said = say(
+        base,
+        Charge.UNDETERMINED,
+        why_not.instruction,
+        why_not.reason,
+        leak_by=limits.leak.by,
+    )
     return changed(
         said,
         liquid_kg=found.liquid_kg if volume else None,
@@ -100,7 +106,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume and not context.solid_seen else None,
         dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
         time_left_s=limits.time_left_s,
-        next_step=limits.next_step,
+        next_step=why_not.step,
     )
 
 

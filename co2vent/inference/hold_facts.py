@@ -6,6 +6,7 @@ from math import nan
 import numpy as np
 
 from co2vent.inference.criteria import Criteria
+from co2vent.inference.joint import Shown
 from co2vent.inference.outcome import Charge
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
@@ -26,6 +27,7 @@ class EarlierHold:
     drive_k: float = nan  # clamp above saturation at the end
     line_k: float = nan
     falling: bool = False  # it lost, or gained too little: an outward leak can hide boiling
+    shown: Shown | None = None  # what it says of liquid; None: it can't count with others
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -63,6 +65,11 @@ class Hold:
     end_pa: float  # a block mean, not one noisy reading, says where the hold stands
     power: Power
     criteria: Criteria
+
+    @property
+    def age_s(self) -> float:
+        """How long the hold has lasted, to the end of its last block [s]."""
+        return float(self.blocks.t[-1]) if self.blocks.t.size else 0.0
 
     @property
     def rise_pa(self) -> float:

@@ -1,18 +1,37 @@
 """Not known yet: why, the cheapest step that would decide, and the prompt for it."""
 
+from dataclasses import dataclass
 from math import isfinite
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import deficit, lost_before, may_be_liquid_yet
-from co2vent.inference.hold_facts import HoldContext
-from co2vent.inference.leak import Leak
+from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.outcome import Instruction
-from co2vent.inference.power import Power
-from co2vent.inference.trace import HoldTrace
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
+
+
+@dataclass(frozen=True, slots=True)
+class Undecided:
+    """Why nothing is known yet, the step that would decide, and the prompt for it."""
+
+    reason: str
+    step: str
+    instruction: Instruction
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Doubts:
+    """What the comparison of slopes has found so far."""
+
+    settled: bool  # the hold is old enough
+    away: bool  # far enough above the triple point
+    quiet: bool  # rises less than liquid would
+    gathers_pace: bool
+    shut: bool  # the vent is known to be shut
+    may_lose: bool  # it sinks, or as steep a fall is not excluded
 
 
 def room_to_vent_pa(context: HoldContext, criteria: Criteria) -> float:
@@ -21,19 +40,11 @@ def room_to_vent_pa(context: HoldContext, criteria: Criteria) -> float:
     return max(criteria.revent_above_stop_pa, by_rate)
 
 
-def undecided(
-    trace: HoldTrace,
-    trend: Trend,
-    context: HoldContext,
-    strength: Power,
-    leak: Leak,
-    settled: bool,
-    away: bool,
-    falling: bool,
-    criteria: Criteria,
-) -> tuple[str, str, Instruction]:
-    """Why nothing is known yet, the cheapest step that would decide, and the prompt for it."""
-    setup, age_s, last_pa = context.setup, trace.duration_s, float(trace.last_pa)
+def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
+    """Say why nothing is known yet, in the order in which a technician can mend it."""
+    context, criteria, strength = hold.context, hold.criteria, hold.power
+    setup, trace, end_pa = context.setup, hold.trace, hold.end_pa
+    age_s = trace.duration_s
     keep = Instruction.KEEP_HOLDING
     least = slope_text(strength.least_wet_slope, setup)
     between = Sentence(
@@ -41,8 +52,8 @@ def undecided(
         least=slope_text(trend.slope_lower, setup),
         most=slope_text(trend.slope_upper, setup),
     )
-    if not settled:
-        return (
+    if not found.settled:
+        return Undecided(
             Sentence(
                 "Not known yet: {time} into the hold; the first rise is gas warming in every case.",
                 time=duration_text(age_s),
@@ -51,7 +62,7 @@ def undecided(
             keep,
         )
     if trace.changes < criteria.least_changes:
-        return (
+        return Undecided(
             Sentence(
                 "Not known: the reading has not moved since the vent closed; a gauge that is cut "
                 "off looks the same. Crack the vent and see it answer."
@@ -59,19 +70,18 @@ def undecided(
             Sentence("Crack the vent and see the gauge answer."),
             Instruction.CHECK_GAUGE if age_s > 2.0 * criteria.shortest_clear_s else keep,
         )
-    if not away:
-        return (
+    if not found.away:
+        return Undecided(
             Sentence(
                 "Not known: {pressure} is too near the triple point to tell a quiet gas from "
                 "melting dry ice.",
-                pressure=pressure_text(last_pa, setup),
+                pressure=pressure_text(end_pa, setup),
             ),
             Sentence("Keep holding: dry ice that has melted lets the pressure climb on."),
             keep,
         )
-    quiet = trend.slope_upper < strength.least_wet_slope
-    if quiet and context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared:
-        return (
+    if found.quiet and context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared:
+        return Undecided(
             Sentence(
                 "Not known: {between}, but the section has been below the triple point, and dry "
                 "ice that melts swallows the heat that would show liquid.",
@@ -80,8 +90,8 @@ def undecided(
             Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
             keep,
         )
-    if quiet and deficit(trend, strength, setup, trace.first_pa, last_pa, criteria):
-        return (
+    if found.quiet and deficit(trend, strength, setup, trace.first_pa, end_pa, criteria):
+        return Undecided(
             Sentence(
                 "Not known: {between}, less than the {gain} that the metal's warming gives "
                 "shut-in gas: an outward leak may hide boiling.",
@@ -91,8 +101,8 @@ def undecided(
             Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
         )
-    if quiet and lost_before(context):
-        return (
+    if found.quiet and lost_before(context):
+        return Undecided(
             Sentence(
                 "Not known: {between}, but the hold before lost pressure, or gained less than its "
                 "metal's warming gives: an outward leak may hide boiling.",
@@ -101,8 +111,18 @@ def undecided(
             Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
         )
+    if found.gathers_pace and trend.slope_upper > 0.0:
+        return Undecided(
+            Sentence(
+                "Not known: rising at most {most}, but faster now than before; what warms dry gas "
+                "fades, and only boiling gathers pace.",
+                most=slope_text(trend.slope_upper, setup),
+            ),
+            Sentence("Hold on: boiling that gathers pace will show."),
+            keep,
+        )
     if trend.misfit > criteria.worst_misfit:
-        return (
+        return Undecided(
             Sentence(
                 "Not known yet: {between}, but the curve is not that of a closed section left "
                 "alone.",
@@ -111,22 +131,42 @@ def undecided(
             Sentence("Leave the section still and hold again."),
             keep,
         )
-    room = last_pa > context.stop_pa + room_to_vent_pa(context, criteria)
+    room = end_pa > context.stop_pa + room_to_vent_pa(context, criteria)
     long = age_s > criteria.long_hold_s and room
-    if quiet and may_be_liquid_yet(trace.first_pa, last_pa, strength, context, criteria):
-        return (
+    if found.quiet and may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria):
+        return Undecided(
             Sentence(
                 "Not known: {between}, but it rose to {pressure} first; gas rises less from the "
                 "same pressure the next time, liquid as much again.",
                 between=between,
-                pressure=pressure_text(last_pa, setup),
+                pressure=pressure_text(end_pa, setup),
             ),
             Sentence("Vent to the stop pressure and hold again: the rise must be smaller."),
             Instruction.VENT_AGAIN if room else keep,
         )
+    if found.quiet and not found.shut:
+        return Undecided(
+            Sentence(
+                "Not known: {between}, quieter than liquid, but nothing shows that the vent is "
+                "shut; a vent that carries off what boils stands as still.",
+                between=between,
+            ),
+            Sentence("Say when the vent is opened and when it is closed, and hold again."),
+            keep,
+        )
+    if found.quiet and found.may_lose:
+        return Undecided(
+            Sentence(
+                "Not known yet: {between}; a small loss by a leak, which would hide boiling, is "
+                "not excluded.",
+                between=between,
+            ),
+            Sentence("Hold on; a longer hold, or one more like it, narrows it."),
+            keep,
+        )
     if not strength.source and trend.slope_upper < criteria.dry_slope_bare:
         if strength.drive_k >= criteria.clamp_power_k:
-            return (
+            return Undecided(
                 Sentence(
                     "Not known: {between}, and the clamp cools though the vent is shut: what is "
                     "near it may boil.",
@@ -144,7 +184,7 @@ def undecided(
             )
         else:
             step = Sentence("Put a clamp on the lowest point, or say that the metal is bare.")
-        return (
+        return Undecided(
             Sentence(
                 "Not known: {between}, and with no metal shown warm this hold has no power; "
                 "insulated liquid can rise as slowly as {least}.",
@@ -154,7 +194,7 @@ def undecided(
             step,
             Instruction.VENT_AGAIN if long else keep,
         )
-    return (
+    return Undecided(
         Sentence(
             "Not known yet: {between}; liquid would keep up {least} or more{given}.",
             between=between,

@@ -18,6 +18,7 @@ from co2vent.co2 import (
 from co2vent.inference.amounts import VOLUME_ERROR, allowable_kg
 from co2vent.inference.criteria import CRITERIA, Criteria
 from co2vent.inference.doubts import deficit
+from co2vent.inference.envelope import shown_by
 from co2vent.inference.high_hold import hold_above
 from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of
 from co2vent.inference.lines import saturated_k
@@ -58,6 +59,7 @@ def judge(
             charge=verdict.charge,
             drive_k=strength.drive_k,
             line_k=line_k,
+            shown=shown_by(hold),
             falling=context.number >= 1
             and (
                 trend.slope_upper < -criteria.falling_pa_per_s

@@ -912,6 +912,36 @@
             <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
         <message>
+            <source>Vapour only: together with the holds before, at most {share} of the {least} that liquid above the allowable amount would keep up{given}; this hold, after {time}, shows {rising}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nur Dampf: mit den früheren Halten zusammen höchstens {share} der {least}, die Flüssigkeit über der zulässigen Menge halten würde{given}; dieser Halt zeigt nach {time} {rising}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, quieter than liquid, but nothing shows that the vent is shut; a vent that carries off what boils stands as still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nicht bekannt: {between}, ruhiger als Flüssigkeit, aber nichts zeigt, dass der Ablass zu ist; trägt er ab, was siedet, steht der Druck ebenso still.</translation>
+        </message>
+        <message>
+            <source>Say when the vent is opened and when it is closed, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Angeben, wann der Ablass geöffnet und geschlossen wird, und noch einmal halten.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; a small loss by a leak, which would hide boiling, is not excluded.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Noch nicht bekannt: {between}; ein kleiner Verlust durch ein Leck, der Sieden verbergen würde, ist nicht ausgeschlossen.</translation>
+        </message>
+        <message>
+            <source>Hold on; a longer hold, or one more like it, narrows it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Weiter halten; ein längerer Halt oder noch einer grenzt es ein.</translation>
+        </message>
+        <message>
+            <source>Hold on: boiling that gathers pace will show.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Weiter halten: Sieden, das schneller wird, zeigt sich.</translation>
+        </message>
+        <message>
             <source>Not known: rising at most {most}, but faster now than before; what warms dry gas fades, and only boiling gathers pace.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Nicht bekannt: Anstieg höchstens {most}, aber jetzt schneller als vorher; was trockenes Gas erwärmt, klingt ab, nur Sieden wird schneller.</translation>

@@ -912,6 +912,36 @@
             <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
         <message>
+            <source>Vapour only: together with the holds before, at most {share} of the {least} that liquid above the allowable amount would keep up{given}; this hold, after {time}, shows {rising}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Solo vapor: junto con las esperas anteriores, como mucho el {share} de los {least} que mantendría líquido por encima de la cantidad admisible{given}; esta espera, tras {time}, muestra {rising}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, quieter than liquid, but nothing shows that the vent is shut; a vent that carries off what boils stands as still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>No se sabe: {between}, más quieto que con líquido, pero nada muestra que el venteo esté cerrado; un venteo que se lleva lo que hierve queda igual de quieto.</translation>
+        </message>
+        <message>
+            <source>Say when the vent is opened and when it is closed, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Indique cuándo se abre y cuándo se cierra el venteo y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; a small loss by a leak, which would hide boiling, is not excluded.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Aún no se sabe: {between}; no se excluye una pequeña pérdida por una fuga, que ocultaría la ebullición.</translation>
+        </message>
+        <message>
+            <source>Hold on; a longer hold, or one more like it, narrows it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Siga esperando; una espera más larga, u otra igual, lo acota.</translation>
+        </message>
+        <message>
+            <source>Hold on: boiling that gathers pace will show.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Siga esperando: una ebullición que se acelera se verá.</translation>
+        </message>
+        <message>
             <source>Not known: rising at most {most}, but faster now than before; what warms dry gas fades, and only boiling gathers pace.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>No se sabe: sube como mucho {most}, pero ahora más deprisa que antes; lo que calienta el gas seco se apaga, solo la ebullición se acelera.</translation>

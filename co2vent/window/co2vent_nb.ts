@@ -912,6 +912,36 @@
             <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
         <message>
+            <source>Vapour only: together with the holds before, at most {share} of the {least} that liquid above the allowable amount would keep up{given}; this hold, after {time}, shows {rising}.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Bare damp: sammen med de tidligere holdene høyst {share} av de {least} som væske over tillatt mengde ville holde{given}; dette holdet viser {rising} etter {time}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, quieter than liquid, but nothing shows that the vent is shut; a vent that carries off what boils stands as still.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent: {between}, roligere enn væske, men ingenting viser at avblåsningen er stengt; en som fører bort det som koker, står like stille.</translation>
+        </message>
+        <message>
+            <source>Say when the vent is opened and when it is closed, and hold again.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Si fra når avblåsningen åpnes og stenges, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {between}; a small loss by a leak, which would hide boiling, is not excluded.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent ennå: {between}; et lite tap gjennom en lekkasje, som ville skjule koking, er ikke utelukket.</translation>
+        </message>
+        <message>
+            <source>Hold on; a longer hold, or one more like it, narrows it.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Hold videre; et lengre hold, eller ett til, snevrer det inn.</translation>
+        </message>
+        <message>
+            <source>Hold on: boiling that gathers pace will show.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Hold videre: koking som tar fart, vil vise seg.</translation>
+        </message>
+        <message>
             <source>Not known: rising at most {most}, but faster now than before; what warms dry gas fades, and only boiling gathers pace.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Ikke kjent: stiger høyst {most}, men raskere nå enn før; det som varmer tørr gass avtar, bare koking tar fart.</translation>

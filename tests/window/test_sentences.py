@@ -78,7 +78,8 @@ def test_every_sentence_is_made_from_a_fixed_template_or_a_text_that_is_collecte
     }
     fields = ("title", "look_for", "expected", "wrong", "debrief", "second_test")
     assert others == {
-        ("session.py", "new.headline"),  # a headline has its words in the screen's own catalogue
+        # a headline has its words in the screen's own catalogue
+        ("prompt_keeper.py", "new.headline"),
         ("procedure_text.py", "value.strip()"),
         ("exercises.py", "' '.join(table['story'].split())"),
         *(("exercises.py", f"table['{field}']") for field in fields),
