@@ -139,6 +139,7 @@ class Criteria:
 
     # --- leak-by: the same mass flow at two pressures (calibrated)
     leak_apart_pa: float = 8.0e4
+    leak_warming_most: float = 0.5  # of a slope, that is taken for the metal's warming
     two_pressure_s: float = 720.0  # longer than this no hold is asked to climb for it
     leak_least_slope: float = 42.0  # 25 mbar/min: under it metal warming explains the rise
     leak_ratio_loose: float = 0.2  # with a clamp that shows the metal warm

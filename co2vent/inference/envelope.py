@@ -80,7 +80,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     end_pa, line_k, age_s = hold.end_pa, hold.line_k, hold.age_s
     explained = explained_slope(trend, strength)
     unexplained = trend.slope_upper - explained
-    leak = leak_by(blocks, trend, strength, line_k, context, criteria)
+    leak = leak_by(hold, trend)
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = dry_most_slope(context, strength, age_s, end_pa, criteria)
     needed = needed_s(trend, strength, criteria)

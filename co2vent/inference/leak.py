@@ -3,7 +3,8 @@
 A choked leak does not feel the section's pressure. Boiling does: its drive, metal above saturation,
 shrinks as the pressure rises; or, in a full insulated section, the slope grows with the steepness
 of the saturation line. Slopes are compared as mass flow per volume, because the same flow raises
-the pressure of a denser gas less (real gas: 15 % between 6 and 14 bar abs).
+the pressure of a denser gas less (real gas: 15 % between 6 and 14 bar abs). Before that what the
+metal's own warming gives is taken off: it lifts a denser gas by more.
 """
 
 from dataclasses import dataclass
@@ -12,11 +13,9 @@ from math import exp, isfinite
 from co2vent.co2 import TRIPLE_PRESSURE_PA, vapor_density_kg_m3, vapor_pressure_pa
 from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
-from co2vent.inference.hold_facts import HoldContext
+from co2vent.inference.hold_facts import Hold
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.outcome import LeakBy
-from co2vent.inference.power import Power
-from co2vent.inference.trace import HoldArrays
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import pressure_text, slope_text
 from co2vent.sentence import Sentence
@@ -35,7 +34,7 @@ class Leak:
 @dataclass(frozen=True, slots=True)
 class _Point:
     pressure_pa: float
-    slope: float  # steady part, Pa/s
+    slope: float  # steady part less what the metal's warming gives, Pa/s
     mass_slope: float  # kg/s per m3 of section
     drive_k: float
     straight: bool
@@ -56,60 +55,65 @@ def _mass_slope(pressure_pa: float, slope: float, line_k: float) -> float | None
     return slope * 0.02 * density / steeper
 
 
-def _points(
-    blocks: HoldArrays,
-    trend: Trend,
-    strength: Power,
-    line_k: float,
-    context: HoldContext,
-    criteria: Criteria,
-) -> list[_Point]:
+def _points(hold: Hold, trend: Trend) -> list[_Point]:
     """This hold's end and middle, and the ends of earlier holds."""
+    blocks, strength, criteria = hold.blocks, hold.power, hold.criteria
+    bare = hold.context.setup.insulated is False
+    share = criteria.compensated_bare if bare else criteria.compensated_insulated
     found: list[_Point] = []
 
     def add(
         pressure_pa: float,
         slope: float,
-        trend: Trend,
+        straight: bool,
         drive_k: float,
         line_k: float,
+        metal_slope: float,
         within: bool = False,
     ) -> None:
+        # metal that warms lifts a denser gas by more, and would make one flow look like two
+        slope -= min(share * metal_slope, criteria.leak_warming_most * max(slope, 0.0))
         flow = _mass_slope(pressure_pa, slope, line_k)
         if flow is not None:
-            straight = trend.theta_s >= criteria.leak_straight_s
             found.append(_Point(pressure_pa, slope, flow, drive_k, straight, within))
 
-    end_s = float(blocks.t[-1])
-    add(float(blocks.p[-1]), trend.steady, trend, strength.drive_k, line_k)
-    for other in context.earlier:
+    end_pa, straight = float(blocks.p[-1]), _is_straight(trend, criteria)
+    metal_slope = strength.metal_slope
+    add(end_pa, trend.steady, straight, strength.drive_k, hold.line_k, metal_slope)
+    for other in hold.context.earlier:
         if other.number >= 1 and other.duration_s >= criteria.shortest_clear_s:
-            add(other.end_pa, other.trend.steady, other.trend, other.drive_k, other.line_k)
+            add(
+                other.end_pa,
+                other.trend.steady,
+                _is_straight(other.trend, criteria),
+                other.drive_k,
+                other.line_k,
+                other.metal_slope,
+            )
     middle = int(0.4 * blocks.t.size)
-    if float(blocks.t[middle]) > 2.0 * trend.tau_s and end_s >= 2.0 * criteria.shortest_clear_s:
-        earlier = trend.steady * exp((end_s - float(blocks.t[middle])) / trend.theta_s)
+    middle_s = float(blocks.t[middle])
+    if middle_s > 2.0 * trend.tau_s and hold.age_s >= 2.0 * criteria.shortest_clear_s:
+        earlier = trend.steady * exp((hold.age_s - middle_s) / trend.theta_s)
         middle_pa = float(blocks.p[middle])
-        drive = float(blocks.line_k[middle]) - saturated_k(middle_pa)
-        add(middle_pa, earlier, trend, drive, line_k, within=True)
+        drive_k = float(blocks.line_k[middle]) - saturated_k(middle_pa)
+        warming = metal_slope * middle_pa / end_pa
+        add(middle_pa, earlier, straight, drive_k, hold.line_k, warming, within=True)
     return found
 
 
-def leak_by(
-    blocks: HoldArrays,
-    trend: Trend,
-    strength: Power,
-    line_k: float,
-    context: HoldContext,
-    criteria: Criteria,
-) -> Leak:
+def _is_straight(trend: Trend, criteria: Criteria) -> bool:
+    return trend.theta_s >= criteria.leak_straight_s
+
+
+def leak_by(hold: Hold, trend: Trend) -> Leak:
     """Compare this hold with other pressures: earlier holds, and its own middle."""
-    setup = context.setup
+    setup, criteria = hold.context.setup, hold.criteria
     none = Leak(LeakBy.UNDETERMINED, "")
-    if float(blocks.t[-1]) < criteria.shortest_clear_s:
+    if hold.age_s < criteria.shortest_clear_s:
         return none
     if trend.steady_lower < criteria.leak_least_slope:
         return none
-    here, *others = _points(blocks, trend, strength, line_k, context, criteria)
+    here, *others = _points(hold, trend)
     low_hold = here.pressure_pa < TRIPLE_PRESSURE_PA
     for other in others:
         # below the triple point only dry ice gives off gas, above it liquid: only a flow from
@@ -123,19 +127,20 @@ def leak_by(
             continue
         low = min(here, other, key=lambda point: point.pressure_pa)
         high = max(here, other, key=lambda point: point.pressure_pa)
-        width = criteria.leak_ratio_loose
+        below = above = criteria.leak_ratio_loose
         if other.within:
-            width = criteria.leak_ratio_within
+            below = above = criteria.leak_ratio_within
             if not low.drive_k >= criteria.leak_drive_within_k:
                 continue
         elif isfinite(low.drive_k):
             if low.drive_k < criteria.clamp_power_k:
                 continue  # metal at saturation: boiling explains it
         elif here.straight and other.straight and apart_pa >= criteria.leak_apart_unseen_pa:
-            width = criteria.leak_ratio_tight
+            # no clamp takes off what the metal's warming adds, which is more at the higher pressure
+            below = criteria.leak_ratio_tight
         else:
             continue
-        if abs(high.mass_slope / low.mass_slope - 1.0) < width:
+        if -below < high.mass_slope / low.mass_slope - 1.0 < above:
             return Leak(
                 LeakBy.SUSPECTED,
                 Sentence(

@@ -1,18 +1,22 @@
 """A hold at or below the triple point: is there dry ice?"""
 
+from dataclasses import dataclass
+
 from co2vent.co2 import (
     PLATEAU_SOLID_FRACTION,
     TRIPLE_PRESSURE_PA,
     TRIPLE_TEMPERATURE_K,
 )
 from co2vent.inference.amounts import allowable_kg
-from co2vent.inference.doubts import deficit, lost_before
-from co2vent.inference.envelope import envelope
+from co2vent.inference.doubts import deficit, is_falling, lost_before
+from co2vent.inference.envelope import Envelope, envelope, explained_slope
 from co2vent.inference.hold_facts import Hold
+from co2vent.inference.joint import Shown, joint_share, shown
 from co2vent.inference.lines import snow_k
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import spread
 from co2vent.inference.statement import changed, say
+from co2vent.inference.trend import Trend
 from co2vent.inference.wording import (
     duration_text,
     pressure_text,
@@ -20,6 +24,127 @@ from co2vent.inference.wording import (
     temperature_text,
 )
 from co2vent.sentence import Sentence
+
+
+@dataclass(frozen=True, slots=True)
+class _SnowLeft:
+    """How the hold compares with the least slope that dry ice would give."""
+
+    least_slope: float  # Pa/s
+    share: float  # of it, not excluded
+    together: bool  # by all holds below the triple point together
+    unseen: bool  # what snow gives off may leave, and the gauge stands over it
+    excluded: bool
+
+
+def snow_shown_by(hold: Hold) -> Shown | None:
+    """What a hold below the triple point can add to later ones there; `None` if it can't."""
+    trend, criteria, setup = hold.trend, hold.criteria, hold.context.setup
+    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    if (
+        trend is None
+        or not hold.context.vented
+        or not hold.line_k - TRIPLE_TEMPERATURE_K >= criteria.ice_drive_k
+        or hold.end_pa >= TRIPLE_PRESSURE_PA - near_pa
+        or hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
+        or hold.age_s < criteria.ice_hold_s
+        or hold.trace.changes < criteria.least_changes
+        or trend.misfit > criteria.worst_misfit
+        or is_falling(hold.blocks, trend, hold.context, criteria)
+    ):
+        return None
+    explained = explained_slope(trend, hold.power)
+    least = criteria.ice_slope * spread(setup.section_volume_m3, criteria)
+    return shown(trend.slope - explained, trend.slope_upper - explained, least)
+
+
+def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
+    context, criteria, setup = hold.context, hold.criteria, hold.context.setup
+    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
+    at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
+    together = False
+    if context.cleared:
+        least, unseen, enough = criteria.ice_slope_cleared, False, True
+        share = max(trend.slope_upper, 0.0) / least
+    else:
+        # below the triple point without a verdict before the evidence must stand by itself, and
+        # bare metal alone is not enough: without a clamp nothing shows what a leak takes, and 99 g
+        # of snow stood still for 6 min in balance with one
+        least = criteria.ice_slope * spread(setup.section_volume_m3, criteria)
+        enough = (
+            hold.line_k - TRIPLE_TEMPERATURE_K >= criteria.ice_drive_k
+            and hold.trace.duration_s >= criteria.ice_hold_s
+        )
+        share = max(limits.unexplained_slope if enough else trend.slope_upper, 0.0) / least
+        if enough and not (share < 1.0 and trend.slope_lower > -least):
+            now = snow_shown_by(hold)
+            earlier = tuple(one.snow for one in context.earlier if one.snow is not None)
+            joint = joint_share(now, earlier, criteria) if now and earlier else 1.0
+            together = joint < 1.0
+            share = joint if together else share
+        unseen = (
+            at_ambient
+            or lost_before(context)
+            or deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
+        )
+    excluded = (
+        enough
+        and share < 1.0
+        and hold.end_pa < TRIPLE_PRESSURE_PA - near_pa
+        and not limits.falling
+        and trend.slope > -criteria.sinking_pa_per_s
+        and (context.cleared or together or trend.slope_lower > -least)
+        and trend.misfit <= criteria.worst_misfit
+        and hold.trace.changes >= criteria.least_changes
+        and (context.valve_known or not at_ambient)
+        and not unseen
+    )
+    return _SnowLeft(least, share, together, unseen, excluded)
+
+
+def _no_dry_ice(hold: Hold, trend: Trend, left: _SnowLeft, base: HoldAssessment) -> HoldAssessment:
+    context, criteria, setup = hold.context, hold.criteria, hold.context.setup
+    volume = setup.section_volume_m3
+    limit = allowable_kg(volume, criteria) if volume else None
+    if limit is not None and context.cleared and context.cleared_limit_kg is not None:
+        limit = min(limit, PLATEAU_SOLID_FRACTION * context.cleared_limit_kg)
+    over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
+    given = ""
+    if over_triple_k >= criteria.ice_drive_k:
+        given = Sentence(
+            ", with metal {drive} above the triple point", drive=f"{over_triple_k:.0f} K"
+        )
+    age = duration_text(hold.trace.duration_s)
+    least = slope_text(left.least_slope, setup)
+    here = pressure_text(hold.end_pa, setup)
+    if left.together:
+        reason = Sentence(
+            "No dry ice shows: together with the holds before, at most {share} of the {least} that "
+            "dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.",
+            share=f"{100.0 * left.share:.0f} %",
+            least=least,
+            time=age,
+            pressure=here,
+            given=given,
+            rising=slope_text(trend.slope, setup),
+        )
+    else:
+        reason = Sentence(
+            "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "
+            "would give {least} or more.",
+            time=age,
+            pressure=here,
+            given=given,
+            most=slope_text(trend.slope_upper, setup),
+            least=least,
+        )
+    said = say(base, Charge.VAPOR_ONLY, Instruction.VENT_TO_ZERO, reason, leak_by=LeakBy.NONE)
+    return changed(
+        said,
+        dry_ice_kg=Bounds(0.0, 0.0, limit) if volume else None,
+        detection_limit_kg=limit,
+        dry_ice_kg_if_vented=0.0 if volume else None,
+    )
 
 
 def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
@@ -51,66 +176,9 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         return changed(said, time_left_s=left)
     limits = envelope(hold, trend)
     over_triple_k = hold.line_k - TRIPLE_TEMPERATURE_K
-    warm = over_triple_k >= criteria.ice_drive_k
-    at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
-    slope_upper = trend.slope_upper
-    if context.cleared:
-        least, powered = criteria.ice_slope_cleared, True
-    else:
-        # bare metal alone is not enough here: without a clamp nothing shows what a leak takes, and
-        # 99 g of snow stood still for 6 min in balance with one
-        least, powered = criteria.ice_slope * spread(volume, criteria), warm
-        if powered:
-            slope_upper = limits.unexplained_slope
-    # what snow gives off may leave by a joint, and the gauge stands over it
-    unseen = not context.cleared and (
-        at_ambient
-        or lost_before(context)
-        or deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
-    )
-    quiet = (
-        slope_upper < least
-        and hold.end_pa < TRIPLE_PRESSURE_PA - near_pa
-        and not limits.falling
-        and trend.slope > -criteria.sinking_pa_per_s
-        and (context.cleared or trend.slope_lower > -least)
-        and trend.misfit <= criteria.worst_misfit
-        and hold.trace.changes >= criteria.least_changes
-        and (context.valve_known or not at_ambient)
-        and not unseen
-    )
-    # below the triple point without a verdict before: the evidence must stand by itself
-    enough = context.cleared or (age_s >= criteria.ice_hold_s and powered)
-    if quiet and enough:
-        limit = allowable_kg(volume, criteria) if volume else None
-        if limit is not None and context.cleared and context.cleared_limit_kg is not None:
-            limit = min(limit, PLATEAU_SOLID_FRACTION * context.cleared_limit_kg)
-        given = ""
-        if warm:
-            given = Sentence(
-                ", with metal {drive} above the triple point", drive=f"{over_triple_k:.0f} K"
-            )
-        said = say(
-            base,
-            Charge.VAPOR_ONLY,
-            Instruction.VENT_TO_ZERO,
-            Sentence(
-                "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "
-                "would give {least} or more.",
-                time=duration_text(age_s),
-                pressure=here,
-                given=given,
-                most=slope_text(trend.slope_upper, setup),
-                least=slope_text(least, setup),
-            ),
-            leak_by=LeakBy.NONE,
-        )
-        return changed(
-            said,
-            dry_ice_kg=Bounds(0.0, 0.0, limit) if volume else None,
-            detection_limit_kg=limit,
-            dry_ice_kg_if_vented=0.0 if volume else None,
-        )
+    snow = _snow_left(hold, trend, limits)
+    if snow.excluded:
+        return _no_dry_ice(hold, trend, snow, base)
     if context.solid_seen:
         said = say(
             base,
@@ -155,7 +223,7 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         )
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
         return changed(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
-    if unseen and slope_upper < least:
+    if snow.unseen and snow.share < 1.0:
         # 18 g of snow lay for 45 min under a gauge that stood within 20 mbar of zero: what it gave
         # off went out at a joint
         reason = Sentence(

@@ -23,7 +23,7 @@ from co2vent.inference.high_hold import hold_above
 from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.liquid_full import liquid_full
-from co2vent.inference.low_hold import low_hold
+from co2vent.inference.low_hold import low_hold, snow_shown_by
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import power
 from co2vent.inference.shelf import shelf_in, standing_open
@@ -59,7 +59,9 @@ def judge(
             charge=verdict.charge,
             drive_k=strength.drive_k,
             line_k=line_k,
+            metal_slope=strength.metal_slope,
             shown=shown_by(hold),
+            snow=snow_shown_by(hold),
             falling=context.number >= 1
             and (
                 trend.slope_upper < -criteria.falling_pa_per_s

@@ -68,12 +68,13 @@ def test_no_power_shows_nothing():
     assert shown(0.0, 1.0, 0.0) is None
 
 
-def _noisy(rises, seed: int):
-    """Readings of a gauge with steps of 0.05 bar and as much noise as half of them."""
+def _noisy(rises, seed: int, noise_pa: float = 2_600.0, grain_pa: float = 5_000.0, **changes):
+    """Readings of a coarse gauge whose noise is about half its step."""
     random = np.random.default_rng(seed)
-    for reading in vent(rises, hold_s=330.0, line_k=WARM_K, step_pa=1.0, interval_s=2.0):
-        pressure_pa = reading.pressure_pa + 2_600.0 * random.standard_normal()
-        yield replace(reading, pressure_pa=round(pressure_pa / 5_000.0) * 5_000.0)
+    values = {"hold_s": 330.0, "line_k": WARM_K, "step_pa": 1.0, "interval_s": 2.0} | changes
+    for reading in vent(rises, **values):
+        pressure_pa = reading.pressure_pa + noise_pa * random.standard_normal()
+        yield replace(reading, pressure_pa=round(pressure_pa / grain_pa) * grain_pa)
 
 
 SETUP = Setup(section_volume_m3=0.012, ambient_pressure_assumed=False, insulated=True)
@@ -97,4 +98,26 @@ def test_a_coarse_gauge_does_not_clear_what_rises_as_liquid_would(seed):
     slope = CRITERIA.clamp_insulated_per_k * 40.0 * 12.0 ** (-1.0 / 3.0)
     wet = [boiling(slope, 3e4)] * 5
     seen = assess_readings(SETUP, _noisy(wet, seed))
+    assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
+
+
+LOW = {"noise_pa": 1_100.0, "grain_pa": 2_000.0, "stop_pa": 2.6e5, "hold_s": 400.0}
+
+
+def test_below_the_triple_point_a_coarse_gauge_clears_in_a_later_hold():
+    first, later = 0, 0
+    for seed in range(12):
+        dry = [warming(2e4), warming(1e4), warming(6e3), warming(6e3), warming(6e3)]
+        holds = [h for h in assess_readings(SETUP, _noisy(dry, seed, **LOW)).holds if h.number > 0]
+        first += holds[0].charge is Charge.VAPOR_ONLY
+        later += any(hold.charge is Charge.VAPOR_ONLY for hold in holds[2:])
+    assert first <= 3
+    assert later >= 7
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_below_the_triple_point_a_rise_such_as_snow_gives_is_not_cleared(seed):
+    slope = CRITERIA.ice_slope * 12.0 ** (-1.0 / 3.0)
+    snow = [boiling(slope, 1e4)] * 5
+    seen = assess_readings(SETUP, _noisy(snow, seed, **LOW))
     assert all(hold.charge is not Charge.VAPOR_ONLY for hold in seen.holds)
