@@ -18,6 +18,7 @@ class LogFacts:
     view: View
     runs: tuple[tuple[Reading, ...], ...]  # for drawing; see `thin_runs`
     rejections: tuple[Rejection, ...] = ()
+    torn_bytes: int = 0  # of a last row that was cut off
     zero_given: bool = False
     coldest_clamp_k: float | None = None
     most_room_co2_ppm: float | None = None
@@ -105,6 +106,8 @@ def assumptions(log: LogFacts) -> tuple[str, ...]:
         said.append("Insulated or bare was not given: the heat was judged from the readings.")
     if view.rejections:
         said.append(f"Rows that could not be read and were left out: {view.rejections}.")
+    if log.torn_bytes:
+        said.append(f"The recording was cut off in its last row ({log.torn_bytes} bytes left out).")
     if view.mass_vented_kg is not None:
         said.append("The mass vented is computed, not weighed.")
     said.append(

@@ -15,6 +15,7 @@ from co2vent.readings.log_file import decode_log
 from co2vent.report.facts import LogFacts, ReportFacts, thin_runs
 from co2vent.store.job_record import is_job, read_job
 from co2vent.store.notes import read_notes
+from co2vent.store.rows import torn_bytes
 
 
 def log_facts(
@@ -44,6 +45,7 @@ def log_facts(
         view=assess_readings(log.setup, log.items()),
         runs=thin_runs(readings.readings(), len(at_s), usual_s),
         rejections=log.rejections,
+        torn_bytes=torn_bytes(path),
         coldest_clamp_k=_extreme(np.min, readings.line_temperature_k, readings.upper_temperature_k),
         most_room_co2_ppm=_extreme(np.max, readings.room_co2_ppm),
         recorded=", ".join(part for part in recorded if part),

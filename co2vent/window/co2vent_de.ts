@@ -3065,6 +3065,14 @@
             <translation>Aufzeichnung wird gelesen: {percent} %</translation>
         </message>
         <message>
+            <source>rows lost: {count}</source>
+            <translation>verlorene Zeilen: {count}</translation>
+        </message>
+        <message>
+            <source>cut off at the end</source>
+            <translation>am Ende abgeschnitten</translation>
+        </message>
+        <message>
             <source>the record could not be judged to its end: {error}</source>
             <translation>die Aufzeichnung konnte nicht bis zum Ende beurteilt werden: {error}</translation>
         </message>

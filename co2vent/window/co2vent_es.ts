@@ -3065,6 +3065,14 @@
             <translation>leyendo el registro: {percent} %</translation>
         </message>
         <message>
+            <source>rows lost: {count}</source>
+            <translation>filas perdidas: {count}</translation>
+        </message>
+        <message>
+            <source>cut off at the end</source>
+            <translation>cortado al final</translation>
+        </message>
+        <message>
             <source>the record could not be judged to its end: {error}</source>
             <translation>el registro no pudo juzgarse hasta el final: {error}</translation>
         </message>

@@ -3065,6 +3065,14 @@
             <translation>leser opptaket: {percent} %</translation>
         </message>
         <message>
+            <source>rows lost: {count}</source>
+            <translation>tapte rader: {count}</translation>
+        </message>
+        <message>
+            <source>cut off at the end</source>
+            <translation>kuttet av på slutten</translation>
+        </message>
+        <message>
             <source>the record could not be judged to its end: {error}</source>
             <translation>opptaket kunne ikke bedømmes til slutt: {error}</translation>
         </message>

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog
 
 from co2vent.errors import Co2ventError
 from co2vent.readings.log_file import LARGE_BYTES, LogFile, read_log
+from co2vent.store.rows import torn_bytes
 from co2vent.window.app_instance import application
 from co2vent.window.commands import Command
 from co2vent.window.icons import icon
@@ -224,7 +225,8 @@ class MainWindow(PageStack):
 
     def _replay(self, index: ReplayIndex, name: str, speed: float, path: Path | None) -> ReplayPage:
         notes = notes_beside(path, self.look.folder())
-        feed = ReplayFeed(index, name, time.monotonic, speed, notes)
+        torn = path is not None and torn_bytes(path) > 0
+        feed = ReplayFeed(index, name, time.monotonic, speed, notes, torn)
         page = ReplayPage(feed, self.look, self)
         page.back.connect(self.go_to_start)
         page.set_commands(self.commands())

@@ -22,9 +22,10 @@ class ReplayFeed:
 
     def __init__(
         self, index: ReplayIndex, name: str, clock: Callable[[], float], speed: float = 1.0,
-        notes: ReplayNotes | None = None,
+        notes: ReplayNotes | None = None, torn: bool = False,
     ) -> None:  # fmt: skip
         self.index = index
+        self._torn = torn
         self.notes = notes or ReplayNotes()
         self.traces = index.traces
         self._name = name
@@ -77,11 +78,22 @@ class ReplayFeed:
 
     def _progress(self) -> str:
         if self.index.done:
-            return ""
+            return self._lost()
         share = self.index.known_until_s / max(1.0, self.index.length_s)
         return translate("Replay", "reading the record: {percent} %").format(
             percent=int(100 * share)
         )
+
+    def _lost(self) -> str:
+        """Say what the record lost, if anything: the trace has none of it."""
+        words = []
+        if self.index.rows_lost:
+            words.append(
+                translate("Replay", "rows lost: {count}").format(count=self.index.rows_lost)
+            )
+        if self._torn:
+            words.append(translate("Replay", "cut off at the end"))
+        return " · ".join(words)
 
     def _trouble(self) -> str:
         if self.index.failure is None:

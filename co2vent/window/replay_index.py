@@ -37,6 +37,7 @@ class ReplayIndex:
         self.traces, breaks = Traces.of(log.readings)
         self._breaks: list[int] = breaks.tolist()
         self.setup = log.setup
+        self.rows_lost = len(log.rejections)
         self.moments: list[Moment] = []
         self._times_s: list[float] = []
         self.done = False

@@ -1,5 +1,7 @@
 """Replay: the view of a moment is the one the core had then; play, pause, seek, jump."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 from PySide6.QtCore import Qt
@@ -7,6 +9,7 @@ from PySide6.QtCore import Qt
 from co2vent.guidance.session import advance, begin, finish, view
 from co2vent.inference.outcome import Charge
 from co2vent.readings.log_file import decode_log
+from co2vent.readings.reading import Rejection
 from co2vent.window import text
 from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_feed import ReplayFeed
@@ -287,3 +290,19 @@ def test_leaving_before_the_pictures_are_there_does_no_harm(qtbot, look, log) ->
         window.go_to_start()
     qtbot.wait(1700)  # longer than the pictures are waited for
     assert window.page is window.start_page
+
+
+def test_what_a_record_lost_stands_on_the_screen(log, clock) -> None:
+    lost = replace(log, rejections=(Rejection(3, "no pressure"), Rejection(9, "no pressure")))
+    index = ReplayIndex(lost)
+    index.start()
+    assert index.wait(20.0)
+    try:
+        words = ReplayFeed(index, "vent.csv", clock, torn=True).frame().recording_words
+        assert words == "rows lost: 2 · cut off at the end"
+    finally:
+        index.close()
+
+
+def test_a_whole_record_says_nothing_of_losses(index, clock) -> None:
+    assert ReplayFeed(index, "vent.csv", clock).frame().recording_words == ""
