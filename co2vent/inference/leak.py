@@ -127,20 +127,19 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
             continue
         low = min(here, other, key=lambda point: point.pressure_pa)
         high = max(here, other, key=lambda point: point.pressure_pa)
-        below = above = criteria.leak_ratio_loose
+        width = criteria.leak_ratio_loose
         if other.within:
-            below = above = criteria.leak_ratio_within
+            width = criteria.leak_ratio_within
             if not low.drive_k >= criteria.leak_drive_within_k:
                 continue
         elif isfinite(low.drive_k):
             if low.drive_k < criteria.clamp_power_k:
                 continue  # metal at saturation: boiling explains it
         elif here.straight and other.straight and apart_pa >= criteria.leak_apart_unseen_pa:
-            # no clamp takes off what the metal's warming adds, which is more at the higher pressure
-            below = criteria.leak_ratio_tight
+            width = criteria.leak_ratio_tight
         else:
             continue
-        if -below < high.mass_slope / low.mass_slope - 1.0 < above:
+        if abs(high.mass_slope / low.mass_slope - 1.0) < width:
             return Leak(
                 LeakBy.SUSPECTED,
                 Sentence(
