@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from math import exp, pi, sin, sqrt
 
+from co2vent.benchmark.compiling import fast
 from co2vent.benchmark.other_section import (
     BODY_T,
     CORE_T,
@@ -19,7 +20,6 @@ from co2vent.benchmark.other_section import (
     boiling_w_m2_k,
     churchill_chu_w_m2_k,
     exchanged_j,
-    fast,
     nozzle_kg_s,
 )
 from co2vent.co2 import compiled

@@ -4,6 +4,7 @@ from typing import Final, NamedTuple
 
 import numpy as np
 
+from co2vent.benchmark.compiling import fast
 from co2vent.benchmark.other_exchange import boundary_k, leak_by_kg_s
 from co2vent.benchmark.other_section import (
     BODY_T,
@@ -14,7 +15,6 @@ from co2vent.benchmark.other_section import (
     SectionParameters,
     condensed_state,
     condensed_volume,
-    fast,
 )
 from co2vent.benchmark.other_step import layer_pressures, step
 

@@ -29,20 +29,17 @@ it gives to another, so mass and energy close to rounding.
 """
 
 from collections.abc import Callable
-from hashlib import sha256
 from math import exp, sqrt
-from pathlib import Path
-from typing import Any, Final, NamedTuple, TypeVar, cast
+from typing import Final, NamedTuple
 
 import numpy as np
-from numba import njit
 from numpy.typing import NDArray
 
+from co2vent.benchmark.compiling import fast
 from co2vent.co2 import compiled
 from co2vent.co2.kernels import TRIPLE_T
 
 Floats = NDArray[np.float64]
-F = TypeVar("F", bound=Callable[..., Any])
 
 LAYERS: Final = 3
 PLACES: Final = 3
@@ -63,29 +60,6 @@ _rho_liq: Callable[[float], float] = _co2.liquid_density_kg_m3
 _rho_sol: Callable[[float], float] = _co2.solid_density_kg_m3
 _p_boil: Callable[[float], float] = _co2.saturation_pressure_pa
 _p_frost: Callable[[float], float] = _co2.sublimation_pressure_pa
-
-
-def _digest() -> str:
-    """Return a digest of all source that the compiled functions are made of."""
-    here = Path(__file__).parent
-    files = [*sorted(here.glob("other_*.py")), *sorted((here.parent / "co2").glob("*.py"))]
-    return sha256(b"".join(file.read_bytes() for file in files)).hexdigest()[:12]
-
-
-_SOURCE: Final = _digest()
-
-
-def fast(function: F) -> F:
-    """Compile with numba, kept on disk where a folder can hold it.
-
-    numba's cache would not notice a change in a function called from another file, and a benchmark
-    on yesterday's physics is worse than a slow start: the name carries a digest of the source.
-    """
-    function.__qualname__ = f"{function.__name__}_{_SOURCE}"
-    try:
-        return cast(F, njit(cache=True, nogil=True, error_model="numpy")(function))
-    except RuntimeError:  # no folder to write to
-        return cast(F, njit(nogil=True, error_model="numpy")(function))
 
 
 class SectionParameters(NamedTuple):

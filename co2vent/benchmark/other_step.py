@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 import numpy as np
 
+from co2vent.benchmark.compiling import fast
 from co2vent.benchmark.other_exchange import (
     evaporate,
     gas_wall,
@@ -23,7 +24,6 @@ from co2vent.benchmark.other_section import (
     SectionParameters,
     condensed_state,
     condensed_volume,
-    fast,
     gas_temperature,
 )
 from co2vent.co2 import compiled

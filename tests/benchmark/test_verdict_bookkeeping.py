@@ -198,7 +198,7 @@ def test_the_command_prints_and_writes_what_it_found(
         calls.append(seed)
         return a_vent(dry_from_s=None)
 
-    monkeypatch.setitem(verdict.MODELS, "first", fake)
+    monkeypatch.setitem(verdict.EVERY_MODEL, "first", fake)
     monkeypatch.setattr(verdict, "observe", says(Charge.VAPOR_ONLY))
     file = tmp_path / "found.json"
     status = main(
