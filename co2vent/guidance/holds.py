@@ -57,7 +57,11 @@ class Holds:
         self.trace = HoldTrace(at_s)
         self._next_fit_s = FIRST_FIT_S
         self.running = None
-        text = Sentence("hold {number} starts", number=str(self.number))
+        text = (
+            Sentence("hold {number} starts", number=str(self.number))
+            if self.number
+            else Sentence("closed, before the first vent")
+        )
         self._log.say(at_s, EventKind.HOLD_STARTED, text)
         for reading in past:
             self.add(reading)
@@ -110,6 +114,10 @@ class Holds:
                     number=str(ended.number),
                     charge=ended.charge,
                     reason=ended.reason,
+                )
+                if ended.number
+                else Sentence(
+                    "the closed time before the vent ends: {reason}", reason=ended.reason
                 ),
             )
         self.trace = None

@@ -912,6 +912,16 @@
             <translation>Trockeneis: der Druck stieg bis zum Tripelpunkt und steht dort ({shelf}). Ablassseite offen lassen, sanft erwärmen, Abstand halten; keine Zeit allein beendet es.</translation>
         </message>
         <message>
+            <source>closed, before the first vent</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>geschlossen, vor dem ersten Ablassen</translation>
+        </message>
+        <message>
+            <source>the closed time before the vent ends: {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>die geschlossene Zeit vor dem Ablassen endet: {reason}</translation>
+        </message>
+        <message>
             <source>No dry ice shows: together with the holds before, at most {share} of the {least} that dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Kein Trockeneis zu sehen: mit den früheren Halten zusammen höchstens {share} der {least}, die Trockeneis gäbe; dieser Halt, {time} bei {pressure}{given}, zeigt {rising}.</translation>

@@ -912,6 +912,16 @@
             <translation>Hielo seco: la presión subió hasta el punto triple y se queda ahí ({shelf}). Mantenga abierto el lado venteado, caliente con suavidad, apártese; ningún tiempo por sí solo lo termina.</translation>
         </message>
         <message>
+            <source>closed, before the first vent</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>cerrado, antes del primer venteo</translation>
+        </message>
+        <message>
+            <source>the closed time before the vent ends: {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>acaba el tiempo cerrado antes del venteo: {reason}</translation>
+        </message>
+        <message>
             <source>No dry ice shows: together with the holds before, at most {share} of the {least} that dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>No se ve hielo seco: junto con las esperas anteriores, como mucho el {share} de los {least} que daría el hielo seco; esta espera, {time} a {pressure}{given}, muestra {rising}.</translation>

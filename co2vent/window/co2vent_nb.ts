@@ -912,6 +912,16 @@
             <translation>Tørris: trykket steg til trippelpunktet og står der ({shelf}). La den avblåste siden stå åpen, varm forsiktig, hold avstand; ingen tid alene avslutter det.</translation>
         </message>
         <message>
+            <source>closed, before the first vent</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>stengt, før første avblåsning</translation>
+        </message>
+        <message>
+            <source>the closed time before the vent ends: {reason}</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>den stengte tiden før avblåsningen er over: {reason}</translation>
+        </message>
+        <message>
             <source>No dry ice shows: together with the holds before, at most {share} of the {least} that dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Ingen tørris å se: sammen med de tidligere holdene høyst {share} av de {least} som tørris ville gi; dette holdet, {time} ved {pressure}{given}, viser {rising}.</translation>
