@@ -1,5 +1,6 @@
 """The class: a trainee works the valve of a simulated section; the truth waits for the reveal."""
 
+from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QMarginsF, QSizeF, Signal
@@ -99,12 +100,22 @@ class ClassPage(VentPage):
 
     def leave(self) -> None:
         """Leave a run that has not begun; ask before one is lost."""
-        if self.run.now_s <= 0.0:
+        if self.would_lose:
+            self.ask_before(self.back.emit)
+        else:
             super().leave()
-            return
-        self._paused_before = self.run.paused
+
+    @property
+    def would_lose(self) -> bool:
+        """Whether a run would be lost with the page."""
+        return self.run.now_s > 0.0
+
+    def ask_before(self, action: Callable[[], object]) -> None:
+        """Stop time and ask whether to end the run; do `action` if so."""
+        if not self.confirm.isVisibleTo(self):
+            self._paused_before = self.run.paused
         self.run.paused = True
-        self.confirm.ask(self.back.emit)
+        self.confirm.ask(action)
         self.lay_over(self.confirm)
         self.tick()
 

@@ -1,7 +1,7 @@
 """The stack of pages of the window: what is in front, going back, faults, and the end."""
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
@@ -28,6 +28,18 @@ def close_feed(page: QWidget | None) -> None:
     close = getattr(page, "close_feed", None)
     if close is not None:
         close()
+
+
+@runtime_checkable
+class HoldsRun(Protocol):
+    """A page with something that is lost when it is closed."""
+
+    @property
+    def would_lose(self) -> bool:
+        """Whether there is anything to lose now."""
+
+    def ask_before(self, action: Callable[[], object]) -> None:
+        """Ask; do `action` if it may be lost."""
 
 
 class PageStack(QMainWindow):
@@ -111,6 +123,14 @@ class PageStack(QMainWindow):
         pages = [self.pages.widget(place) for place in range(self.pages.count())]
         return next((page for page in pages if isinstance(page, LivePage)), None)
 
+    def _page_with_a_run(self) -> "HoldsRun | None":
+        """Return a page whose run would be lost with it."""
+        for place in range(self.pages.count()):
+            page: object = self.pages.widget(place)
+            if isinstance(page, HoldsRun) and page.would_lose:
+                return page
+        return None
+
     def show_live(self) -> None:
         """Bring a live vent to the front: it has an alarm that must be seen."""
         live = self.live_page()
@@ -128,12 +148,13 @@ class PageStack(QMainWindow):
         self.close()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Ask where a vent is live; stop the feeds, keep the choices."""
-        live = self.live_page()
-        if live is not None and not self._closing:
+        """Ask where a vent is live or a class is on; stop the feeds, keep the choices."""
+        asking = self.live_page() or self._page_with_a_run()
+        if asking is not None and not self._closing:
             event.ignore()
-            self.pages.setCurrentWidget(live)
-            live.ask_before(self.close_now)
+            if isinstance(asking, QWidget):
+                self.pages.setCurrentWidget(asking)
+            asking.ask_before(self.close_now)
             return
         for place in range(self.pages.count()):
             close_feed(self.pages.widget(place))

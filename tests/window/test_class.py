@@ -257,6 +257,18 @@ def test_escape_closes_what_lies_over_a_class_before_it_leaves(qtbot, begun) -> 
     assert window.page is window.start_page
 
 
+def test_closing_the_window_asks_before_a_run_is_lost(qtbot, begun) -> None:
+    window, page = begun
+    window.close()
+    assert window.isVisible()
+    assert page.confirm.isVisible()
+    qtbot.keyClick(page, Qt.Key.Key_Escape)
+    assert not page.confirm.isVisible()
+    window.close()
+    qtbot.keyClick(page, Qt.Key.Key_E)
+    assert not window.isVisible()
+
+
 def test_a_class_that_has_not_begun_is_left_without_a_question(qtbot, look, run) -> None:
     window = MainWindow(look)
     qtbot.addWidget(window)
