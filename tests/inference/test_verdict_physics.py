@@ -279,3 +279,13 @@ def test_a_vent_that_stands_at_the_triple_point_without_a_valve_column_is_dry_ic
     seen = assess_readings(case.setup, as_readings(case, run_case(case).rows))
     assert any("without the rise" in event.text for event in seen.events)
     assert seen.holds[1].charge is Charge.SOLID_PRESENT
+
+
+def test_a_shelf_met_without_a_knee_after_a_small_rise_is_dry_ice():
+    """Phase rule; second model, 72 g: the pressure rose by 9 % and stood 15 mbar above it."""
+    from co2vent.benchmark.other_drawing import draw_other_case
+    from co2vent.benchmark.other_population import as_readings, run_other_case
+
+    case = draw_other_case(1800572)
+    seen = assess_readings(case.setup, as_readings(case, run_other_case(case).rows))
+    assert seen.holds[-1].charge is Charge.SOLID_PRESENT
