@@ -29,21 +29,21 @@ def pressure_text(pressure_pa: float, setup: Setup) -> str:
     """Return an absolute pressure in the source's unit, unit and datum said."""
     unit = PRESSURE_UNITS[setup.pressure_unit]
     value = unit.from_absolute_pa(pressure_pa, setup.ambient_pressure_pa)
-    return f"{value:.{DECIMALS[unit.name]}f} {LABELS[unit.name]}"
+    return f"{value:z.{DECIMALS[unit.name]}f} {LABELS[unit.name]}"
 
 
 def difference_text(difference_pa: float, setup: Setup) -> str:
     """Return a pressure difference: psi where the source speaks psi, else bar."""
     if setup.pressure_unit.startswith("psi"):
-        return f"{difference_pa / PSI_PA:.1f} psi"
-    return f"{difference_pa / 1e5:.2f} bar"
+        return f"{difference_pa / PSI_PA:z.1f} psi"
+    return f"{difference_pa / 1e5:z.2f} bar"
 
 
 def slope_text(slope_pa_per_s: float, setup: Setup) -> str:
     """Return a slope as psi/min or mbar/min."""
     if setup.pressure_unit.startswith("psi"):
-        return f"{slope_pa_per_s * 60.0 / PSI_PA:.2f} psi/min"
-    return f"{slope_pa_per_s * 0.6:.0f} mbar/min"
+        return f"{slope_pa_per_s * 60.0 / PSI_PA:z.2f} psi/min"
+    return f"{slope_pa_per_s * 0.6:z.0f} mbar/min"
 
 
 def mass_text(mass_kg: float) -> str:
@@ -57,7 +57,7 @@ def mass_text(mass_kg: float) -> str:
 def temperature_text(temperature_k: float, setup: Setup) -> str:
     """Return a temperature in the source's unit."""
     unit = "degF" if setup.temperature_unit == "degF" else "degC"
-    return f"{temperature_from_k(temperature_k, unit):.0f} {unit}"
+    return f"{temperature_from_k(temperature_k, unit):z.0f} {unit}"
 
 
 def duration_text(seconds: float) -> str:
