@@ -199,7 +199,8 @@ def step(p: PlainSection, state: np.ndarray, opening: float, dt: float) -> None:
         came_h = _h_saturated(p.supply_k)
         if p.leak_liquid == 1:
             saturated = _h_saturated(boundary_k)
-            flash = (saturated - _h_liquid(p.supply_k)) / _latent(max(boundary_k, TRIPLE_T))
+            heat = _latent(boundary_k) if pressure >= TRIPLE_P else _sublimation(boundary_k)
+            flash = (saturated - _h_liquid(p.supply_k)) / heat
             flash = came * min(max(flash, 0.0), 1.0)  # what stays liquid, or turns to dry ice
             came -= flash
             came_h = saturated

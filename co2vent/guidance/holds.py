@@ -6,6 +6,7 @@ from math import inf
 
 from co2vent.guidance.event_log import EventLog
 from co2vent.guidance.events import EventKind
+from co2vent.inference.criteria import CRITERIA
 from co2vent.inference.hold_facts import EarlierHold, HoldContext
 from co2vent.inference.outcome import Charge, HoldAssessment
 from co2vent.inference.trace import HoldTrace
@@ -22,7 +23,16 @@ FIT_EVERY_MOST_S = 20.0
 class Holds:
     """The running hold, if the vent is shut, and the ended ones."""
 
-    __slots__ = ("_log", "_next_fit_s", "earlier", "ended", "number", "running", "trace")
+    __slots__ = (
+        "_ceiling_pa",
+        "_log",
+        "_next_fit_s",
+        "earlier",
+        "ended",
+        "number",
+        "running",
+        "trace",
+    )
 
     def __init__(self, log: EventLog) -> None:
         self._log = log
@@ -32,6 +42,7 @@ class Holds:
         self.ended: list[HoldAssessment] = []
         self.earlier: list[EarlierHold] = []  # what the verdict needs of those
         self._next_fit_s = FIRST_FIT_S
+        self._ceiling_pa = inf  # above it what earlier holds have shown is past
 
     @property
     def every(self) -> tuple[HoldAssessment, ...]:
@@ -76,6 +87,11 @@ class Holds:
             reading.upper_temperature_k,
         )
 
+    def see_pressure(self, pressure_pa: float) -> None:
+        """Take every pressure: one above where the last hold ended shows that something came in."""
+        if pressure_pa > self._ceiling_pa:
+            self._forget_shown()
+
     def judge(self, context: HoldContext, *, closed: bool) -> tuple[HoldAssessment, Charge] | None:
         """Judge the running hold; return that and what was said before; `None` without readings.
 
@@ -84,7 +100,16 @@ class Holds:
         trace, before = self.trace, self.running
         if trace is None or trace.count == 0:
             return None
-        verdict, earlier = judge(trace, context)
+        verdict, earlier = judge(trace, context, closed=closed)
+        if (
+            closed
+            and not context.valve_known
+            and verdict.charge is Charge.VAPOR_ONLY
+            and before is not None
+            and before.charge is not Charge.VAPOR_ONLY
+        ):
+            # an opening found from the pressure: the hold's end is the beginning of the fall
+            verdict = before
         if before is not None and before.start_s < verdict.start_s:
             # its evidence started anew, the hold did not
             verdict = replace(
@@ -94,8 +119,9 @@ class Holds:
         every_s = min(max(FIT_EVERY_LEAST_S, FIT_EVERY_SHARE * age_s), FIT_EVERY_MOST_S)
         self._next_fit_s = age_s + every_s
         self.running = verdict
-        if closed and earlier is not None:
+        if earlier is not None:
             self.earlier.append(earlier)
+            self._ceiling_pa = earlier.end_pa + CRITERIA.joint_gained_pa
         return verdict, before.charge if before is not None else Charge.UNDETERMINED
 
     def end(self, at_s: float, *, valve_told: bool) -> HoldAssessment | None:
@@ -124,8 +150,16 @@ class Holds:
         self.running = None
         return ended
 
+    def _forget_shown(self) -> None:
+        self.earlier = [replace(one, shown=None) for one in self.earlier]
+        self._ceiling_pa = inf
+
     def void(self, at_s: float, why: str, latest: Reading | None) -> None:
-        """The hold goes on, its evidence starts again: what was read before does not count."""
+        """The hold goes on, its evidence starts again: what was read before does not count.
+
+        Nor does what earlier holds have shown: nobody saw what happened in between.
+        """
+        self._forget_shown()
         if self.trace is None:
             return
         started_s = self.running.start_s if self.running else self.trace.start_s

@@ -158,6 +158,7 @@ class Session:
         moved = self.valve.see(reading, self.gauge, self.freshness.interval_s)
         if moved is not None:
             self._valve_moved(moved, first=first)
+        self.holds.see_pressure(reading.pressure_pa)
         if self.holds.trace is not None:
             self.holds.add(reading)
             if self.holds.fit_is_due:

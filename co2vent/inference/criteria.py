@@ -58,10 +58,12 @@ class Criteria:
     clamp_age_s: float = 350.0
     clamp_age_least_s: float = 60.0  # younger holds are not judged
     # --- several holds together: the hold at hand must still be under its limit by so many of its
-    # own standard errors (95 %), and no hold counts for more than this error, as a share of its
-    # limit: the shapes of a fit are alike in all holds, and so are their errors
+    # own standard errors (95 %); and so much of the limit is an error that all holds share, because
+    # the shapes of a fit are alike (mean best share at a true 1.0: 0.89 to 0.97, coarse gauge)
     joint_own_errors: float = 1.645
-    joint_least_error: float = 0.1
+    joint_shared_error: float = 0.1
+    # a pressure so far above the last hold's end: something came in, and what was shown is past
+    joint_gained_pa: float = 2.0e4
     # metal that cools in a closed section gives its heat to something that boils, K/s
     clamp_cooling: float = 0.001
     # temperature compensation (EN 13184, ASTM E2930 practice): the part of the rise that the
@@ -102,6 +104,9 @@ class Criteria:
     worst_misfit: float = 5.0
     falling_pa_per_s: float = 2.5  # losing more than this, at its bound, is no quiet hold
     fell_pa_per_s: float = 15.0  # and by its best slope no tight section, in the next hold too
+    # nor one that gained under this share of what its metal's warming gives: the wet holds that
+    # stood still one hold later had gained -0.4 and 0.07 of it, most dry first holds 0.25 to 0.7
+    lost_share: float = 0.2
     # without a valve column a vent whose outflow balances an inflow looks like a quiet hold; a
     # closed section at least gains what its gas lost in the vent
     least_closed_rise_pa: float = 4_000.0

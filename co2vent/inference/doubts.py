@@ -4,7 +4,7 @@ from math import hypot
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
-from co2vent.inference.hold_facts import HoldContext
+from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend, block_sigma_pa, straight_slope
@@ -102,8 +102,26 @@ def gathers_pace(
     return late - middle > least
 
 
+def loses(hold: Hold, trend: Trend) -> bool:
+    """Whether a hold that ends lost pressure, or gained all but nothing while its metal warmed.
+
+    The next hold leans on it: what leaves may be in balance there with what boils. A hold that
+    gained something, if less than its clamp's warming gives, does not count: low metal that boiling
+    has cooled warms faster than the rest, and the gas follows the rest.
+    """
+    setup, criteria, warming = hold.context.setup, hold.criteria, hold.power.metal_slope
+    return (
+        trend.slope_upper < -criteria.falling_pa_per_s
+        or trend.slope < -criteria.fell_pa_per_s
+        or (
+            trend.slope < criteria.lost_share * warming
+            and deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
+        )
+    )
+
+
 def lost_before(context: HoldContext) -> bool:
-    """Whether the hold before lost pressure, or gained less than its metal's warming gives."""
+    """Whether the hold before lost pressure, or gained all but nothing (see `loses`)."""
     return bool(context.earlier) and context.earlier[-1].falling
 
 

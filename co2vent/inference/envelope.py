@@ -15,11 +15,11 @@ from co2vent.inference.doubts import (
 )
 from co2vent.inference.dry_limits import dry_most_slope, gas_bound_pa
 from co2vent.inference.hold_facts import Hold
-from co2vent.inference.joint import Shown, joint_share, shown
+from co2vent.inference.joint import Shown, joint_share, run_of
 from co2vent.inference.leak import Leak, leak_by
 from co2vent.inference.outcome import Instruction, LeakBy
 from co2vent.inference.power import Power
-from co2vent.inference.trend import Trend
+from co2vent.inference.trend import Z_999, Trend, is_grainy
 from co2vent.inference.undecided import Doubts, Undecided, undecided
 from co2vent.inference.wording import duration_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
@@ -32,6 +32,7 @@ class Envelope:
     power: Power
     unexplained_slope: float  # upper bound less what the metal's warming explains
     liquid_share: float  # of the least slope of liquid: what is not excluded, 1 or less
+    shown: Shown | None  # what this hold can add to later ones
     dry_most_slope: float
     falling: bool
     leak: Leak
@@ -47,22 +48,14 @@ def explained_slope(trend: Trend, strength: Power) -> float:
 
 
 def shown_by(hold: Hold) -> Shown | None:
-    """What a hold can add to later ones; `None` if it ended too early or something else was on."""
-    trend, strength, criteria = hold.trend, hold.power, hold.criteria
-    if trend is None or not hold.context.vented or not strength.source:
+    """What an ended hold adds to later ones: only one that would have cleared but for its error."""
+    trend, context = hold.trend, hold.context
+    away_pa = context.setup.gauge_error_pa + hold.criteria.near_triple_pa
+    if trend is None or context.faults or not context.vented:
         return None
-    away_pa = hold.context.setup.gauge_error_pa + criteria.near_triple_pa
-    if (
-        hold.age_s < needed_s(trend, strength, criteria)
-        or hold.end_pa < TRIPLE_PRESSURE_PA + away_pa
-        or hold.trace.changes < criteria.least_changes
-        or trend.misfit > criteria.worst_misfit
-        or is_falling(hold.blocks, trend, hold.context, criteria)
-        or gathers_pace(hold.blocks, strength, hold.context, criteria)
-    ):
+    if hold.end_pa < TRIPLE_PRESSURE_PA + away_pa:
         return None
-    explained = explained_slope(trend, strength)
-    return shown(trend.slope - explained, trend.slope_upper - explained, strength.least_wet_slope)
+    return envelope(hold, trend).shown
 
 
 def needed_s(trend: Trend, strength: Power, criteria: Criteria) -> float:
@@ -97,18 +90,13 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     # swallows the heat that would boil liquid, above the triple point too
     maybe_ice = context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared
 
-    share, together = _liquid_share(hold, trend, unexplained, explained)
-    under = settled and share < 1.0
-    pace = under and gathers_pace(blocks, strength, context, criteria)
+    least_wet = strength.least_wet_slope
     shut = context.valve_known or really_closed(trace, end_pa, strength, context, criteria)
-    # a bound so far below nothing may as well hide a loss; together the holds show none
-    loses = trend.slope <= -criteria.sinking_pa_per_s or (
-        not together and trend.slope_lower <= -strength.least_wet_slope
-    )
-    clear: str | None = None
-    if (
+    sinking = trend.slope <= -criteria.sinking_pa_per_s
+    # all that keeps a quiet hold from being called vapour only; how quiet it is comes after
+    sound = (
         wet is None
-        and under
+        and settled
         and away
         and not falling
         and not lost_before(context)
@@ -116,14 +104,31 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         and trace.changes >= criteria.least_changes
         and trend.misfit <= criteria.worst_misfit
         and (not maybe_ice or sure_over_ice(strength, unexplained, age_s, criteria))
-        and not loses
+        and not sinking
         and trend.warming_pa > -criteria.cooling_pa
         and not may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria)
         and not deficit(trend, strength, setup, trace.first_pa, end_pa, criteria)
-        and not pace
-        and shut
         and leak.by is not LeakBy.SUSPECTED
-    ):
+        and shut
+    )
+    share = max(unexplained, 0.0) / least_wet if least_wet > 0.0 else 1.0
+    # a bound so far below nothing may as well hide a loss
+    loses = trend.slope_lower <= -least_wet
+    mine = _shown(hold, trend, explained) if sound and not maybe_ice else None
+    together = False
+    if mine is not None and (share >= 1.0 or loses):
+        run = run_of([one.shown for one in context.earlier])
+        joint = joint_share(mine, run, criteria)
+        together = joint < 1.0
+        if together:
+            share, loses = joint, False
+    share = min(share, 1.0)
+    under = settled and share < 1.0
+    pace = (under or mine is not None) and gathers_pace(blocks, strength, context, criteria)
+    if pace:
+        mine = None
+    clear: str | None = None
+    if sound and under and not loses and not pace:
         given = Sentence(" ({source})", source=strength.source) if strength.source else ""
         if together:
             clear = Sentence(
@@ -158,9 +163,9 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
             settled=settled,
             away=away,
             quiet=share < 1.0,
-            gathers_pace=pace,
+            gathers_pace=pace and under,
             shut=shut,
-            may_lose=loses,
+            may_lose=loses or sinking,
         ),
     )
     left_s = max(0.3 * age_s, 30.0) if settled else needed - age_s
@@ -168,6 +173,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         power=strength,
         unexplained_slope=unexplained,
         liquid_share=share,
+        shown=mine,
         dry_most_slope=dry_most,
         falling=falling,
         leak=leak,
@@ -178,22 +184,15 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     )
 
 
-def _liquid_share(
-    hold: Hold, trend: Trend, unexplained: float, explained: float
-) -> tuple[float, bool]:
-    """What is not excluded, of the least slope of liquid; whether all holds together say so."""
-    least = hold.power.least_wet_slope
-    if least <= 0.0:
-        return 1.0, False
-    own = max(unexplained, 0.0) / least
-    if own < 1.0 and trend.slope_lower > -least:
-        return own, False
-    now = shown(trend.slope - explained, unexplained, least)
-    earlier = tuple(one.shown for one in hold.context.earlier if one.shown is not None)
-    if now is None or not earlier:
-        return min(own, 1.0), False
-    joint = joint_share(now, earlier, hold.criteria)
-    return (joint, True) if joint < 1.0 else (min(own, 1.0), False)
+def _shown(hold: Hold, trend: Trend, explained: float) -> Shown | None:
+    """The hold's slope over its limit; `None` without power, or if averaging is not allowed."""
+    context, least = hold.context, hold.power.least_wet_slope
+    # steps that the noise does not dither are the same error in every hold, and where the valve is
+    # only guessed a hold's end may be the beginning of the next vent
+    if least <= 0.0 or not context.valve_known or is_grainy(context.noise_pa, context.step_pa):
+        return None
+    error = max(trend.slope_upper - trend.slope, 0.0) / Z_999
+    return Shown((trend.slope - explained) / least, error / least)
 
 
 def _liquid(

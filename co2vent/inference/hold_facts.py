@@ -29,7 +29,6 @@ class EarlierHold:
     metal_slope: float = 0.0  # what gas that warmed as fast as the clamp would have gained
     falling: bool = False  # it lost, or gained too little: an outward leak can hide boiling
     shown: Shown | None = None  # what it says of liquid; None: it can't count with others
-    snow: Shown | None = None  # the same of dry ice, below the triple point
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

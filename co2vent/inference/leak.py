@@ -34,7 +34,8 @@ class Leak:
 @dataclass(frozen=True, slots=True)
 class _Point:
     pressure_pa: float
-    slope: float  # steady part less what the metal's warming gives, Pa/s
+    steady: float  # the part of the slope that is not gas warming, Pa/s
+    slope: float  # that less what the metal's warming gives
     mass_slope: float  # kg/s per m3 of section
     drive_k: float
     straight: bool
@@ -64,7 +65,7 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
 
     def add(
         pressure_pa: float,
-        slope: float,
+        steady: float,
         straight: bool,
         drive_k: float,
         line_k: float,
@@ -72,10 +73,10 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
         within: bool = False,
     ) -> None:
         # metal that warms lifts a denser gas by more, and would make one flow look like two
-        slope -= min(share * metal_slope, criteria.leak_warming_most * max(slope, 0.0))
+        slope = steady - min(share * metal_slope, criteria.leak_warming_most * max(steady, 0.0))
         flow = _mass_slope(pressure_pa, slope, line_k)
         if flow is not None:
-            found.append(_Point(pressure_pa, slope, flow, drive_k, straight, within))
+            found.append(_Point(pressure_pa, steady, slope, flow, drive_k, straight, within))
 
     end_pa, straight = float(blocks.p[-1]), _is_straight(trend, criteria)
     metal_slope = strength.metal_slope
@@ -123,7 +124,7 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
         apart_pa = abs(other.pressure_pa - here.pressure_pa)
         if apart_pa < criteria.leak_apart_pa:
             continue
-        if other.slope < criteria.leak_least_slope or other.mass_slope <= 0.0:
+        if other.steady < criteria.leak_least_slope or other.mass_slope <= 0.0:
             continue
         low = min(here, other, key=lambda point: point.pressure_pa)
         high = max(here, other, key=lambda point: point.pressure_pa)

@@ -8,10 +8,9 @@ from co2vent.co2 import (
     TRIPLE_TEMPERATURE_K,
 )
 from co2vent.inference.amounts import allowable_kg
-from co2vent.inference.doubts import deficit, is_falling, lost_before
-from co2vent.inference.envelope import Envelope, envelope, explained_slope
+from co2vent.inference.doubts import deficit, lost_before
+from co2vent.inference.envelope import Envelope, envelope
 from co2vent.inference.hold_facts import Hold
-from co2vent.inference.joint import Shown, joint_share, shown
 from co2vent.inference.lines import snow_k
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import spread
@@ -32,37 +31,14 @@ class _SnowLeft:
 
     least_slope: float  # Pa/s
     share: float  # of it, not excluded
-    together: bool  # by all holds below the triple point together
     unseen: bool  # what snow gives off may leave, and the gauge stands over it
     excluded: bool
-
-
-def snow_shown_by(hold: Hold) -> Shown | None:
-    """What a hold below the triple point can add to later ones there; `None` if it can't."""
-    trend, criteria, setup = hold.trend, hold.criteria, hold.context.setup
-    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
-    if (
-        trend is None
-        or not hold.context.vented
-        or not hold.line_k - TRIPLE_TEMPERATURE_K >= criteria.ice_drive_k
-        or hold.end_pa >= TRIPLE_PRESSURE_PA - near_pa
-        or hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
-        or hold.age_s < criteria.ice_hold_s
-        or hold.trace.changes < criteria.least_changes
-        or trend.misfit > criteria.worst_misfit
-        or is_falling(hold.blocks, trend, hold.context, criteria)
-    ):
-        return None
-    explained = explained_slope(trend, hold.power)
-    least = criteria.ice_slope * spread(setup.section_volume_m3, criteria)
-    return shown(trend.slope - explained, trend.slope_upper - explained, least)
 
 
 def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
     context, criteria, setup = hold.context, hold.criteria, hold.context.setup
     near_pa = setup.gauge_error_pa + criteria.near_triple_pa
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
-    together = False
     if context.cleared:
         least, unseen, enough = criteria.ice_slope_cleared, False, True
         share = max(trend.slope_upper, 0.0) / least
@@ -76,12 +52,6 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
             and hold.trace.duration_s >= criteria.ice_hold_s
         )
         share = max(limits.unexplained_slope if enough else trend.slope_upper, 0.0) / least
-        if enough and not (share < 1.0 and trend.slope_lower > -least):
-            now = snow_shown_by(hold)
-            earlier = tuple(one.snow for one in context.earlier if one.snow is not None)
-            joint = joint_share(now, earlier, criteria) if now and earlier else 1.0
-            together = joint < 1.0
-            share = joint if together else share
         unseen = (
             at_ambient
             or lost_before(context)
@@ -93,13 +63,13 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
         and hold.end_pa < TRIPLE_PRESSURE_PA - near_pa
         and not limits.falling
         and trend.slope > -criteria.sinking_pa_per_s
-        and (context.cleared or together or trend.slope_lower > -least)
+        and (context.cleared or trend.slope_lower > -least)
         and trend.misfit <= criteria.worst_misfit
         and hold.trace.changes >= criteria.least_changes
         and (context.valve_known or not at_ambient)
         and not unseen
     )
-    return _SnowLeft(least, share, together, unseen, excluded)
+    return _SnowLeft(least, share, unseen, excluded)
 
 
 def _no_dry_ice(hold: Hold, trend: Trend, left: _SnowLeft, base: HoldAssessment) -> HoldAssessment:
@@ -114,30 +84,15 @@ def _no_dry_ice(hold: Hold, trend: Trend, left: _SnowLeft, base: HoldAssessment)
         given = Sentence(
             ", with metal {drive} above the triple point", drive=f"{over_triple_k:.0f} K"
         )
-    age = duration_text(hold.trace.duration_s)
-    least = slope_text(left.least_slope, setup)
-    here = pressure_text(hold.end_pa, setup)
-    if left.together:
-        reason = Sentence(
-            "No dry ice shows: together with the holds before, at most {share} of the {least} that "
-            "dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.",
-            share=f"{100.0 * left.share:.0f} %",
-            least=least,
-            time=age,
-            pressure=here,
-            given=given,
-            rising=slope_text(trend.slope, setup),
-        )
-    else:
-        reason = Sentence(
-            "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "
-            "would give {least} or more.",
-            time=age,
-            pressure=here,
-            given=given,
-            most=slope_text(trend.slope_upper, setup),
-            least=least,
-        )
+    reason = Sentence(
+        "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "
+        "would give {least} or more.",
+        time=duration_text(hold.trace.duration_s),
+        pressure=pressure_text(hold.end_pa, setup),
+        given=given,
+        most=slope_text(trend.slope_upper, setup),
+        least=slope_text(left.least_slope, setup),
+    )
     said = say(base, Charge.VAPOR_ONLY, Instruction.VENT_TO_ZERO, reason, leak_by=LeakBy.NONE)
     return changed(
         said,

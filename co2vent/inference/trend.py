@@ -48,13 +48,18 @@ class Trend:
     sigma_pa: float  # of one block, after scaling
 
 
+def is_grainy(noise_pa: float, step_pa: float) -> bool:
+    """Whether the noise is too small to average the gauge's steps out."""
+    return noise_pa < DITHERED * step_pa
+
+
 def block_sigma_pa(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Floats:
     """Standard error of each block mean [Pa].
 
     A step that the noise does not dither stays a correlated error and is not averaged away.
     """
     quantum = step_pa / sqrt(12.0)
-    kept = 1.0 if noise_pa < DITHERED * step_pa else 0.3
+    kept = 1.0 if is_grainy(noise_pa, step_pa) else 0.3
     floor = 60.0  # Pa: Allan floor of a good gauge (0.5 mbar measured on a closed cell)
     return np.sqrt(noise_pa**2 / blocks.n + (kept * quantum) ** 2 + floor**2)
 
@@ -70,7 +75,7 @@ def fit_trend(blocks: HoldArrays, noise_pa: float, step_pa: float) -> Trend | No
         return None
     mean, error = _late_mean(blocks, noise_pa, step_pa)
     upper = mean + error
-    if noise_pa < DITHERED * step_pa:
+    if is_grainy(noise_pa, step_pa):
         upper = max(upper, _grain_slope(blocks, step_pa))
     return replace(
         found,

@@ -17,13 +17,13 @@ from co2vent.co2 import (
 )
 from co2vent.inference.amounts import VOLUME_ERROR, allowable_kg
 from co2vent.inference.criteria import CRITERIA, Criteria
-from co2vent.inference.doubts import deficit
+from co2vent.inference.doubts import loses
 from co2vent.inference.envelope import shown_by
 from co2vent.inference.high_hold import hold_above
 from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.liquid_full import liquid_full
-from co2vent.inference.low_hold import low_hold, snow_shown_by
+from co2vent.inference.low_hold import low_hold
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import power
 from co2vent.inference.shelf import shelf_in, standing_open
@@ -36,9 +36,13 @@ from co2vent.sentence import Sentence
 
 
 def judge(
-    trace: HoldTrace, context: HoldContext, criteria: Criteria = CRITERIA
+    trace: HoldTrace,
+    context: HoldContext,
+    criteria: Criteria = CRITERIA,
+    *,
+    closed: bool = False,
 ) -> tuple[HoldAssessment, EarlierHold | None]:
-    """Judge a hold as far as it has gone; also return what later holds need of it."""
+    """Judge a hold as far as it has gone; if it has `closed`, also what later holds need of it."""
     blocks = trace.arrays()
     trend = fit_trend(blocks, context.noise_pa, context.step_pa)
     line_k, line_slope = line_of(blocks)
@@ -49,7 +53,7 @@ def judge(
     hold = Hold(trace, blocks, trend, context, line_k, line_slope, end_pa, strength, criteria)
     verdict = _verdict(hold)
     earlier = None
-    if trend is not None:
+    if closed and trend is not None:
         earlier = EarlierHold(
             number=context.number,
             start_pa=trace.first_pa,
@@ -61,13 +65,7 @@ def judge(
             line_k=line_k,
             metal_slope=strength.metal_slope,
             shown=shown_by(hold),
-            snow=snow_shown_by(hold),
-            falling=context.number >= 1
-            and (
-                trend.slope_upper < -criteria.falling_pa_per_s
-                or trend.slope < -criteria.fell_pa_per_s
-                or deficit(trend, strength, context.setup, trace.first_pa, end_pa, criteria)
-            ),
+            falling=context.number >= 1 and loses(hold, trend),
         )
     return verdict, earlier
 

@@ -922,11 +922,6 @@
             <translation>die geschlossene Zeit vor dem Ablassen endet: {reason}</translation>
         </message>
         <message>
-            <source>No dry ice shows: together with the holds before, at most {share} of the {least} that dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
-            <translation>Kein Trockeneis zu sehen: mit den früheren Halten zusammen höchstens {share} der {least}, die Trockeneis gäbe; dieser Halt, {time} bei {pressure}{given}, zeigt {rising}.</translation>
-        </message>
-        <message>
             <source>Vapour only: together with the holds before, at most {share} of the {least} that liquid above the allowable amount would keep up{given}; this hold, after {time}, shows {rising}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Nur Dampf: mit den früheren Halten zusammen höchstens {share} der {least}, die Flüssigkeit über der zulässigen Menge halten würde{given}; dieser Halt zeigt nach {time} {rising}.</translation>

@@ -922,11 +922,6 @@
             <translation>acaba el tiempo cerrado antes del venteo: {reason}</translation>
         </message>
         <message>
-            <source>No dry ice shows: together with the holds before, at most {share} of the {least} that dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
-            <translation>No se ve hielo seco: junto con las esperas anteriores, como mucho el {share} de los {least} que daría el hielo seco; esta espera, {time} a {pressure}{given}, muestra {rising}.</translation>
-        </message>
-        <message>
             <source>Vapour only: together with the holds before, at most {share} of the {least} that liquid above the allowable amount would keep up{given}; this hold, after {time}, shows {rising}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Solo vapor: junto con las esperas anteriores, como mucho el {share} de los {least} que mantendría líquido por encima de la cantidad admisible{given}; esta espera, tras {time}, muestra {rising}.</translation>

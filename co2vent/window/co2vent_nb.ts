@@ -922,11 +922,6 @@
             <translation>den stengte tiden før avblåsningen er over: {reason}</translation>
         </message>
         <message>
-            <source>No dry ice shows: together with the holds before, at most {share} of the {least} that dry ice would give; this hold, {time} at {pressure}{given}, shows {rising}.</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
-            <translation>Ingen tørris å se: sammen med de tidligere holdene høyst {share} av de {least} som tørris ville gi; dette holdet, {time} ved {pressure}{given}, viser {rising}.</translation>
-        </message>
-        <message>
             <source>Vapour only: together with the holds before, at most {share} of the {least} that liquid above the allowable amount would keep up{given}; this hold, after {time}, shows {rising}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
             <translation>Bare damp: sammen med de tidligere holdene høyst {share} av de {least} som væske over tillatt mengde ville holde{given}; dette holdet viser {rising} etter {time}.</translation>
