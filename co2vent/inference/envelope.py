@@ -82,9 +82,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     away = end_pa >= TRIPLE_PRESSURE_PA + away_pa
     bound_pa = gas_bound_pa(trace.first_pa, line_k, context, criteria)
     over_bound = end_pa - setup.gauge_error_pa > bound_pa
-    rising, at_most = slope_text(trend.slope, setup), slope_text(trend.slope_upper, setup)
-    least = slope_text(strength.least_wet_slope, setup)
-    wet = _liquid(hold, trend, dry_most, bound_pa if over_bound else None, rising)
+    wet = _liquid(hold, trend, dry_most, bound_pa if over_bound else None)
 
     # once below the triple point with liquid not excluded, ice may lie there; while it melts it
     # swallows the heat that would boil liquid, above the triple point too
@@ -114,7 +112,8 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     share = max(unexplained, 0.0) / least_wet if least_wet > 0.0 else 1.0
     # a bound so far below nothing may as well hide a loss
     loses = trend.slope_lower <= -least_wet
-    mine = _shown(hold, trend, explained) if sound and not maybe_ice else None
+    averaged = sound and not maybe_ice and not context.solid_seen
+    mine = _shown(hold, trend, explained) if averaged else None
     together = False
     if mine is not None and (share >= 1.0 or loses):
         run = run_of([one.shown for one in context.earlier])
@@ -129,32 +128,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         mine = None
     clear: str | None = None
     if sound and under and not loses and not pace:
-        given = Sentence(" ({source})", source=strength.source) if strength.source else ""
-        if together:
-            clear = Sentence(
-                "Vapour only: together with the holds before, at most {share} of the {least} that "
-                "liquid above the allowable amount would keep up{given}; this hold, after {time}, "
-                "shows {rising}.",
-                share=f"{100.0 * share:.0f} %",
-                least=least,
-                given=given,
-                time=duration_text(age_s),
-                rising=rising,
-            )
-        else:
-            if explained > 0.1 * abs(trend.slope_upper):
-                part = slope_text(explained, setup)
-                at_most = Sentence(
-                    "{most}, {part} of it the metal's warming", most=at_most, part=part
-                )
-            clear = Sentence(
-                "Vapour only: after {time} the pressure rises at most {most}; liquid above the "
-                "allowable amount would keep up {least} or more{given}.",
-                time=duration_text(age_s),
-                most=at_most,
-                least=least,
-                given=given,
-            )
+        clear = _vapor_only_words(hold, trend, explained, share if together else None)
         leak = Leak(LeakBy.NONE, "")
     why_not = undecided(
         hold,
@@ -195,11 +169,42 @@ def _shown(hold: Hold, trend: Trend, explained: float) -> Shown | None:
     return Shown((trend.slope - explained) / least, error / least)
 
 
-def _liquid(
-    hold: Hold, trend: Trend, dry_most: float, passed_pa: float | None, rising: str
-) -> str | None:
+def _vapor_only_words(
+    hold: Hold, trend: Trend, explained: float, joint_share: float | None
+) -> Sentence:
+    """Why it is vapour only: by this hold alone, or with a share by all holds together."""
+    setup, strength = hold.context.setup, hold.power
+    least = slope_text(strength.least_wet_slope, setup)
+    given = Sentence(" ({source})", source=strength.source) if strength.source else ""
+    if joint_share is not None:
+        return Sentence(
+            "Vapour only: together with the holds before, at most {share} of the {least} that "
+            "liquid above the allowable amount would keep up{given}; this hold, after {time}, "
+            "shows {rising}.",
+            share=f"{100.0 * joint_share:.0f} %",
+            least=least,
+            given=given,
+            time=duration_text(hold.age_s),
+            rising=slope_text(trend.slope, setup),
+        )
+    at_most = slope_text(trend.slope_upper, setup)
+    if explained > 0.1 * abs(trend.slope_upper):
+        part = slope_text(explained, setup)
+        at_most = Sentence("{most}, {part} of it the metal's warming", most=at_most, part=part)
+    return Sentence(
+        "Vapour only: after {time} the pressure rises at most {most}; liquid above the "
+        "allowable amount would keep up {least} or more{given}.",
+        time=duration_text(hold.age_s),
+        most=at_most,
+        least=least,
+        given=given,
+    )
+
+
+def _liquid(hold: Hold, trend: Trend, dry_most: float, passed_pa: float | None) -> str | None:
     """Why it must be liquid; `None` if it need not be. `passed_pa`: the bound of gas, if passed."""
     setup, criteria, drive_k = hold.context.setup, hold.criteria, hold.power.drive_k
+    rising = slope_text(trend.slope, setup)
     warmed = hold.age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
     if trend.slope_lower > dry_most and warmed:
         why = (

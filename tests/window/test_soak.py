@@ -78,9 +78,11 @@ def test_the_window_lives_with_memory_flat_and_no_reference_lost(tmp_path: Path)
     print(f"{SECONDS:g} s: {found}")
     assert found["shown"] > 9 * SECONDS
     assert (tmp_path / "log.csv").read_bytes().count(b"\n") > found["shown"]
-    # a binding that lost references lost some hundred a repaint, and aborted (None is immortal
-    # from Python 3.12 on: no drift is seen there, and none can do harm)
-    assert found["drift"] > -3.0 * SECONDS
+    # A binding that lost references lost some hundred a repaint, and aborted. From Python 3.12 on
+    # None is immortal: Python does not count it, a binding made for older ones does, so the count
+    # drifts (62 a second with 3.13), and that can do no harm.
+    if sys.version_info < (3, 12):
+        assert found["drift"] > -3.0 * SECONDS
     assert found["grown"] < 20e6
     # a busy machine pauses every program: the figure is printed, the bound is ten times as wide
     assert found["longest_s"] < 2.0
