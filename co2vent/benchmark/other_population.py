@@ -4,7 +4,6 @@ run = run_other_case(draw_other_case(seed))     # `other_drawing` draws
 """
 
 from dataclasses import dataclass
-from itertools import pairwise
 from typing import Final
 
 import numpy as np
@@ -14,6 +13,7 @@ from co2vent.benchmark.other_section import (
     Floats,
     SectionParameters,
 )
+from co2vent.benchmark.vents import closed_spans
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.readings.reading import Reading, Setup
 
@@ -85,13 +85,8 @@ def run_other_case(case: OtherCase) -> OtherRun:
 
 
 def _holds(rows: Floats, volume: float) -> tuple[OtherHold, ...]:
-    is_open = rows[:, ROW["valve_is_open"]] > 0.5
-    changes = np.flatnonzero(np.diff(is_open.astype(int))) + 1
-    edges = [0, *changes.tolist(), len(rows)]
     holds: list[OtherHold] = []
-    for start, stop in pairwise(edges):
-        if is_open[start] or stop - start < 2:
-            continue
+    for start, stop in closed_spans(rows[:, ROW["valve_is_open"]] > 0.5):
         part, last = rows[start:stop], rows[stop - 1]
         at_shelf = (np.abs(part[:, ROW["pressure_pa"]] - TRIPLE_PRESSURE_PA) < SHELF_BAND_PA) & (
             part[:, ROW["solid_kg"]] > SHELF_SOLID_KG

@@ -7,16 +7,18 @@ holds of 2 to 10 min, 1 in 8 with leak-by; some with an outward leak, cold metal
 the triple point.
 """
 
-from itertools import pairwise
 from math import exp, log
 
 import numpy as np
 from numpy.random import Generator
 
+from co2vent.benchmark import plain_section as plain
+from co2vent.benchmark.other_population import allowable_kg
 from co2vent.benchmark.plain_flows import Seen
-from co2vent.benchmark.plain_section import ROW, STATE, PlainSection, run
-from co2vent.benchmark.vents import TrueHold, TrueVent
-from co2vent.co2 import TRIPLE_PRESSURE_PA, ambient_pressure_pa, kernels
+from co2vent.benchmark.plain_section import ROW, PlainSection, run
+from co2vent.benchmark.vents import TrueHold, TrueVent, closed_spans
+from co2vent.co2 import ambient_pressure_pa, kernels
+from co2vent.readings.limits import stop_pressure_pa
 from co2vent.readings.reading import Reading, Setup
 from co2vent.units import PSI_PA
 
@@ -58,7 +60,7 @@ def plain_model_vent(seed: int) -> TrueVent:
         readings=_readings(setup, rows, valve=valve, clamp=clamp),
         holds=_holds(rows, p.leak_by_kg_s),
         volume_m3=p.volume,
-        allowable_kg=max(2e-3, 0.5 * p.volume),
+        allowable_kg=allowable_kg(p.volume),
         at_s=rows[:, ROW["elapsed_s"]],
         pressure_pa=rows[:, ROW["pressure_pa"]],
         condensed_kg=rows[:, ROW["liquid_kg"]] + rows[:, ROW["solid_kg"]],
@@ -114,15 +116,15 @@ def _state(rng: Generator, p: PlainSection) -> np.ndarray:
     if kind == 0:
         pressure *= rng.uniform(0.4, 0.95)
         gas_k += rng.uniform(0.5, 5.0)
-    state = np.zeros(STATE)
-    state[0] = kernels.vapor_density_kg_m3(pressure, gas_k) * p.volume * (1.0 - share)
-    state[1] = gas_k
-    state[2] = share * p.volume * kernels.liquid_density_kg_m3(charge_k)
-    state[4] = pressure
+    state = np.zeros(plain.STATE)
+    state[plain.GAS_KG] = kernels.vapor_density_kg_m3(pressure, gas_k) * p.volume * (1.0 - share)
+    state[plain.GAS_K] = gas_k
+    state[plain.LIQUID_KG] = share * p.volume * kernels.liquid_density_kg_m3(charge_k)
+    state[plain.PRESSURE] = pressure
     cold = -rng.uniform(2.0, 15.0) if rng.random() < 0.12 else 0.0
-    state[5] = charge_k + cold
+    state[plain.LOW_K] = charge_k + cold
     towards = rng.uniform(0.0, 0.6) if rng.random() < 0.5 else 0.0
-    state[6] = charge_k + cold + towards * max(p.ambient_k - charge_k, 0.0)
+    state[plain.REST_K] = charge_k + cold + towards * max(p.ambient_k - charge_k, 0.0)
     return state
 
 
@@ -146,9 +148,7 @@ def _instruments(rng: Generator) -> Seen:
 
 def _script(rng: Generator, setup: Setup) -> np.ndarray:
     """What the crew does: to the stop and a hold, some times; some at two pressures, some past."""
-    stop = (
-        TRIPLE_PRESSURE_PA - setup.ambient_pressure_pa + max(1.03e5, setup.gauge_error_pa + 0.3e5)
-    )
+    stop = stop_pressure_pa(setup) - setup.ambient_pressure_pa
     target = stop + rng.uniform(0.0, 0.4e5)
     if rng.random() < 0.14:
         target = rng.uniform(0.1e5, 3.9e5)
@@ -174,12 +174,8 @@ def _readings(setup: Setup, rows: np.ndarray, *, valve: bool, clamp: bool) -> li
 
 
 def _holds(rows: np.ndarray, leak_by_kg_s: float) -> tuple[TrueHold, ...]:
-    is_open = rows[:, ROW["valve_is_open"]] > 0.5
-    changes = np.flatnonzero(np.diff(is_open.astype(int))) + 1
     holds: list[TrueHold] = []
-    for start, stop in pairwise([0, *changes.tolist(), len(rows)]):
-        if is_open[start] or stop - start < 2:
-            continue
+    for start, stop in closed_spans(rows[:, ROW["valve_is_open"]] > 0.5):
         last = rows[stop - 1]
         holds.append(
             TrueHold(

@@ -1,7 +1,8 @@
 """Vents whose contents are known, from either section model, in one shape for the benchmark."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Final
 
 import numpy as np
@@ -53,6 +54,14 @@ class TrueVent:
         if len(wet) == 0:
             return float(self.at_s[0])
         return None if wet[-1] + 1 >= len(self.at_s) else float(self.at_s[wet[-1] + 1])
+
+
+def closed_spans(is_open: NDArray[np.bool_]) -> Iterator[tuple[int, int]]:
+    """Yield first row and end of each hold: two rows or more with the valve shut."""
+    changes = np.flatnonzero(np.diff(is_open.astype(int))) + 1
+    for start, stop in pairwise([0, *changes.tolist(), len(is_open)]):
+        if not is_open[start] and stop - start >= 2:
+            yield start, stop
 
 
 def first_model_vent(seed: int) -> TrueVent:

@@ -49,13 +49,9 @@ def explained_slope(trend: Trend, strength: Power) -> float:
 
 def shown_by(hold: Hold) -> Shown | None:
     """What an ended hold adds to later ones: only one that would have cleared but for its error."""
-    trend, context = hold.trend, hold.context
-    away_pa = context.setup.gauge_error_pa + hold.criteria.near_triple_pa
-    if trend is None or context.faults or not context.vented:
+    if hold.trend is None or hold.context.faults or not hold.context.vented:
         return None
-    if hold.end_pa < TRIPLE_PRESSURE_PA + away_pa:
-        return None
-    return envelope(hold, trend).shown
+    return envelope(hold, hold.trend).shown
 
 
 def needed_s(trend: Trend, strength: Power, criteria: Criteria) -> float:
@@ -78,8 +74,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     dry_most = dry_most_slope(context, strength, age_s, end_pa, criteria)
     needed = needed_s(trend, strength, criteria)
     settled = age_s >= needed
-    away_pa = setup.gauge_error_pa + criteria.near_triple_pa
-    away = end_pa >= TRIPLE_PRESSURE_PA + away_pa
+    away = end_pa >= TRIPLE_PRESSURE_PA + hold.near_triple_pa
     bound_pa = gas_bound_pa(trace.first_pa, line_k, context, criteria)
     over_bound = end_pa - setup.gauge_error_pa > bound_pa
     wet = _liquid(hold, trend, dry_most, bound_pa if over_bound else None)

@@ -63,14 +63,15 @@ class Hold:
     context: HoldContext
     line_k: float  # line temperature now, NaN without a clamp
     line_slope: float  # K/s
+    age_s: float  # to the end of its last block
     end_pa: float  # a block mean, not one noisy reading, says where the hold stands
     power: Power
     criteria: Criteria
 
     @property
-    def age_s(self) -> float:
-        """How long the hold has lasted, to the end of its last block [s]."""
-        return float(self.blocks.t[-1]) if self.blocks.t.size else 0.0
+    def near_triple_pa(self) -> float:
+        """So near the triple point a reading can't be told from it [Pa]."""
+        return self.context.setup.gauge_error_pa + self.criteria.near_triple_pa
 
     @property
     def rise_pa(self) -> float:

@@ -37,7 +37,6 @@ class _SnowLeft:
 
 def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
     context, criteria, setup = hold.context, hold.criteria, hold.context.setup
-    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
     if context.cleared:
         least, unseen, enough = criteria.ice_slope_cleared, False, True
@@ -60,7 +59,7 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
     excluded = (
         enough
         and share < 1.0
-        and hold.end_pa < TRIPLE_PRESSURE_PA - near_pa
+        and hold.end_pa < TRIPLE_PRESSURE_PA - hold.near_triple_pa
         and not limits.falling
         and trend.slope > -criteria.sinking_pa_per_s
         and (context.cleared or trend.slope_lower > -least)
@@ -108,8 +107,7 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
     setup = context.setup
     volume = setup.section_volume_m3
     age_s = hold.trace.duration_s
-    near_pa = setup.gauge_error_pa + criteria.near_triple_pa
-    if hold.end_pa < TRIPLE_PRESSURE_PA - near_pa:
+    if hold.end_pa < TRIPLE_PRESSURE_PA - hold.near_triple_pa:
         # no liquid lasts under the triple point; on the shelf itself it does
         none = Bounds(0.0, 0.0, 0.0)
         base = changed(base, liquid_kg=none if volume else None, liquid_volume_fraction=none)

@@ -50,7 +50,9 @@ def judge(
     if blocks.p.size:
         age_s, end_pa = float(blocks.t[-1]), float(blocks.p[-1])
     strength = power(context.setup, end_pa, line_k, line_slope, criteria, age_s)
-    hold = Hold(trace, blocks, trend, context, line_k, line_slope, end_pa, strength, criteria)
+    hold = Hold(
+        trace, blocks, trend, context, line_k, line_slope, age_s, end_pa, strength, criteria
+    )
     verdict = _verdict(hold)
     earlier = None
     if closed and trend is not None:
@@ -135,10 +137,11 @@ def _verdict(hold: Hold) -> HoldAssessment:
         return changed(said, dry_ice_kg=ice, liquid_kg=Bounds(None, 0.0, None) if volume else None)
     if not context.vented:
         return _before_vent(hold, base)
-    near_pa = TRIPLE_PRESSURE_PA + context.setup.gauge_error_pa + hold.criteria.near_triple_pa
     trace_began_below = hold.trace.first_pa < TRIPLE_PRESSURE_PA
     came_from_below = trace_began_below or context.solid_seen
-    if hold.end_pa < TRIPLE_PRESSURE_PA or (came_from_below and hold.end_pa < near_pa):
+    if hold.end_pa < TRIPLE_PRESSURE_PA or (
+        came_from_below and hold.end_pa < TRIPLE_PRESSURE_PA + hold.near_triple_pa
+    ):
         return low_hold(hold, base)
     return hold_above(hold, base)
 

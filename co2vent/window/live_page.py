@@ -103,6 +103,11 @@ class LivePage(VentPage):
         """Ask, then leave: the record ends there."""
         self.ask_before(self.back.emit)
 
+    @property
+    def would_lose(self) -> bool:
+        """Whether something would end with the page: a live vent always."""
+        return True
+
     def ask_before(self, action: Callable[[], object]) -> None:
         """Ask whether to end the vent; do `action` if so."""
         self.confirm.ask(action)

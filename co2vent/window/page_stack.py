@@ -123,14 +123,6 @@ class PageStack(QMainWindow):
         pages = [self.pages.widget(place) for place in range(self.pages.count())]
         return next((page for page in pages if isinstance(page, LivePage)), None)
 
-    def _page_with_a_run(self) -> "HoldsRun | None":
-        """Return a page whose run would be lost with it."""
-        for place in range(self.pages.count()):
-            page: object = self.pages.widget(place)
-            if isinstance(page, HoldsRun) and page.would_lose:
-                return page
-        return None
-
     def show_live(self) -> None:
         """Bring a live vent to the front: it has an alarm that must be seen."""
         live = self.live_page()
@@ -149,13 +141,13 @@ class PageStack(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Ask where a vent is live or a class is on; stop the feeds, keep the choices."""
-        asking = self.live_page() or self._page_with_a_run()
-        if asking is not None and not self._closing:
-            event.ignore()
-            if isinstance(asking, QWidget):
-                self.pages.setCurrentWidget(asking)
-            asking.ask_before(self.close_now)
-            return
+        for place in range(0 if self._closing else self.pages.count()):
+            page: object = self.pages.widget(place)
+            if isinstance(page, HoldsRun) and page.would_lose:
+                event.ignore()
+                self.pages.setCurrentIndex(place)
+                page.ask_before(self.close_now)
+                return
         for place in range(self.pages.count()):
             close_feed(self.pages.widget(place))
         self.look.save()
