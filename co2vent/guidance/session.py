@@ -31,7 +31,9 @@ from co2vent.inference.bore_volume import VolumeWatch
 from co2vent.inference.cold_metal import cold_metal_share
 from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.outcome import Bounds
+from co2vent.inference.outflow import OutflowWatch
 from co2vent.inference.trace import GaugeWatch
+from co2vent.inference.vent_fall import VentFalls
 from co2vent.inference.vented import mass_vented
 from co2vent.readings.limits import stop_pressure_pa
 from co2vent.readings.reading import Gas, Reading, Rejection, Setup
@@ -85,6 +87,8 @@ class Session:
         # while venting
         self.vent_watch = VentWatch()
         self.volume_watch = VolumeWatch()
+        self.outflow = OutflowWatch()
+        self.vent_falls = VentFalls()
         self.fall = FallForecast()
         self._fall_pa_per_s = 0.0  # fastest of the last vent, near the stop pressure
         # the holds and what they say
@@ -190,6 +194,7 @@ class Session:
         self.holds.void(at_s, why, self.latest)
         self.standing.withdraw(why, self._now())
         self.fall.reset()
+        self._miss_outflow()
         self._forget_before()
 
     def _forget_before(self) -> None:
@@ -217,6 +222,7 @@ class Session:
         self.standing.withdraw(Sentence("readings stopped"), last.at_s)
         self.vent_watch.reset()
         self.fall.reset()
+        self._miss_outflow()
         self._refresh_prompt(since_s)
 
     def _come_back(self, at_s: float) -> None:
@@ -251,6 +257,9 @@ class Session:
         self.vent_watch.reset()
         self.volume_watch.reset()
         self.fall.reset()
+        if not change.open:
+            self._see_outflow()  # it was shut between the reading before and this one
+        self.outflow.shut()
         at_s = change.at_s
         if change.open:
             if self.holds.trace is not None:
@@ -274,6 +283,7 @@ class Session:
             )
         self.standing.hold_starts()
         self.holds.start(at_s, self.valve.vented, self.recent.between(at_s, self._now()))
+        self.vent_falls.shut(self.holds.number)
 
     # --- the verdict --------------------------------------------------------------------------
 
@@ -297,6 +307,7 @@ class Session:
             earlier=tuple(self.holds.earlier),
             faults=(self.gauge_fault,) if self.gauge_fault else (),
             fall_pa_per_s=self._fall_pa_per_s,
+            falls=self.vent_falls.every,
         )
 
     def _judge_hold(self, *, closed: bool) -> None:
@@ -318,6 +329,9 @@ class Session:
         self.fall.see(reading)
         if self.setup.gas is not Gas.CO2:
             return
+        if self.valve.told_of:
+            self._see_outflow()
+            self.vent_falls.see(reading.at_s, reading.pressure_pa)
         bore_m = self.setup.vent_bore_m
         if bore_m is not None and self.valve.told_of and self.standing.cleared:
             self.volume_watch.see(
@@ -335,6 +349,19 @@ class Session:
             why = Sentence("the pressure stands at the triple point")
             self.standing.withdraw(why, reading.at_s)
             self.standing.solid_seen = True
+
+    def _see_outflow(self) -> None:
+        if self.latest is not None:
+            self.outflow.see(
+                self.latest.at_s,
+                self.latest.pressure_pa,
+                self.setup.ambient_pressure_pa,
+                vapor_only=self.standing.cleared,
+            )
+
+    def _miss_outflow(self) -> None:
+        self.outflow.missed()
+        self.vent_falls.forget()
 
     def _rate(self) -> float | None:
         return self.recent.rate_pa_per_s(self.valve.opened_s)
@@ -377,6 +404,7 @@ class Session:
         if latest is not None and rate is not None and rate < -1.0 and self.valve.open:
             to_stop = max((latest.pressure_pa - self.stop_pa) / -rate, 0.0)
         holds, triple_point = self.holds.every, self.triple_point
+        volume = setup.section_volume_m3
         return View(
             setup=setup,
             latest=latest,
@@ -393,7 +421,12 @@ class Session:
             running_hold=self.holds.running,
             vapor_only_since_s=self.standing.vapor_only_since_s,
             mass_vented_kg=mass_vented(
-                setup, triple_point.highest, latest, self.valve.vented, holds
+                setup,
+                triple_point.highest,
+                latest,
+                self.valve.vented,
+                holds,
+                None if volume is None else self.outflow.estimate_kg(volume),
             ),
             minimum_pressure_pa=triple_point.lowest,
             seconds_below_triple_point=triple_point.below_s,

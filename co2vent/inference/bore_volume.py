@@ -53,8 +53,8 @@ class VolumeWatch:
         else:
             middle_pa = 0.5 * (pressure_pa + self._last_pa)
             # the densest vapour passes a bore best
-            self._flux_kg_m2 += gap_s * _flux(middle_pa, saturated_k(middle_pa), ambient_pa)
-            self._likely_kg_m2 += gap_s * _flux(middle_pa, MIDDLE_K, ambient_pa)
+            self._flux_kg_m2 += gap_s * vapor_flux(middle_pa, saturated_k(middle_pa), ambient_pa)
+            self._likely_kg_m2 += gap_s * vapor_flux(middle_pa, MIDDLE_K, ambient_pa)
         self._at_s, self._last_pa = at_s, pressure_pa
         if self._first_pa - pressure_pa >= LEAST_FALL_PA:
             self._judge(bore_m)
@@ -62,12 +62,12 @@ class VolumeWatch:
     def _judge(self, bore_m: float) -> None:
         area = pi / 4.0 * bore_m * bore_m
         try:
-            least = (_density(self._first_pa, WARMEST_K) - _density(self._last_pa, WARMEST_K)) / (
-                MOST_CP_CV
-            )
-            likely = (_density(self._first_pa, MIDDLE_K) - _density(self._last_pa, MIDDLE_K)) / (
-                MIDDLE_CP_CV
-            )
+            least = (
+                vapor_density(self._first_pa, WARMEST_K) - vapor_density(self._last_pa, WARMEST_K)
+            ) / (MOST_CP_CV)
+            likely = (
+                vapor_density(self._first_pa, MIDDLE_K) - vapor_density(self._last_pa, MIDDLE_K)
+            ) / (MIDDLE_CP_CV)
         except OutOfRangeError:
             return
         upper = area * self._flux_kg_m2 / least
@@ -76,11 +76,13 @@ class VolumeWatch:
             self.at_most = Bounds(min(wide_open, upper), 0.0, upper)
 
 
-def _density(pressure_pa: float, gas_k: float) -> float:
+def vapor_density(pressure_pa: float, gas_k: float) -> float:
+    """Return the density [kg/m3] of vapour at `gas_k`, or saturated if that is colder."""
     return vapor_density_kg_m3(pressure_pa, max(gas_k, saturated_k(pressure_pa)))
 
 
-def _flux(pressure_pa: float, gas_k: float, ambient_pa: float) -> float:
+def vapor_flux(pressure_pa: float, gas_k: float, ambient_pa: float) -> float:
+    """Return what an ideal opening passes of such vapour to the air [kg/m2/s]."""
     gas_k = max(gas_k, saturated_k(pressure_pa))
     density = vapor_density_kg_m3(0.999 * pressure_pa, gas_k)
     return kernels.nozzle_flux_kg_s_m2(pressure_pa, density, gas_k, ambient_pa)

@@ -156,6 +156,16 @@ class Criteria:
     leak_drive_within_k: float = 15.0
     leak_straight_s: float = 690.0
 
+    # what left was replaced: vents that fall alike, though liquid would have lost this share of
+    # itself between them and let them fall faster by as much; alike is within a part of that share.
+    # Tight sections with liquid fell faster by the share and more, but for one pair of vents in
+    # some 90; the holds after them must rise alike too
+    replaced_least: float = 0.08
+    replaced_most: float = 0.5
+    replaced_fall_s: float = 5.0
+    replaced_margin: float = 0.02  # of the pressure, where the hand still moves the valve
+    replaced_alike: float = 0.15  # between the mass flows of the two holds
+
     revent_above_stop_pa: float = 5.0e4  # less room than this and a puff passes the stop pressure
     revent_hand_s: float = 5.0  # open, see, close: at the rate at which the last vent fell
     revent_most_pa: float = 2.0e5

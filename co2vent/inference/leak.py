@@ -17,6 +17,7 @@ from co2vent.inference.hold_facts import Hold
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.outcome import LeakBy
 from co2vent.inference.trend import Trend
+from co2vent.inference.vent_fall import same_fall, sooner
 from co2vent.inference.wording import pressure_text, slope_text
 from co2vent.sentence import Sentence
 
@@ -39,6 +40,7 @@ class _Point:
     mass_slope: float  # kg/s per m3 of section
     drive_k: float
     straight: bool
+    hold: int
     within: bool = False  # the same hold's own middle
 
 
@@ -64,6 +66,7 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
     found: list[_Point] = []
 
     def add(
+        number: int,
         pressure_pa: float,
         steady: float,
         straight: bool,
@@ -76,14 +79,18 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
         slope = steady - min(share * metal_slope, criteria.leak_warming_most * max(steady, 0.0))
         flow = _mass_slope(pressure_pa, slope, line_k)
         if flow is not None:
-            found.append(_Point(pressure_pa, steady, slope, flow, drive_k, straight, within))
+            found.append(
+                _Point(pressure_pa, steady, slope, flow, drive_k, straight, number, within)
+            )
 
     end_pa, straight = float(blocks.p[-1]), _is_straight(trend, criteria)
     metal_slope = strength.metal_slope
-    add(end_pa, trend.steady, straight, strength.drive_k, hold.line_k, metal_slope)
+    number = hold.context.number
+    add(number, end_pa, trend.steady, straight, strength.drive_k, hold.line_k, metal_slope)
     for other in hold.context.earlier:
         if other.number >= 1 and other.duration_s >= criteria.shortest_clear_s:
             add(
+                other.number,
                 other.end_pa,
                 other.trend.steady,
                 _is_straight(other.trend, criteria),
@@ -98,7 +105,7 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
         middle_pa = float(blocks.p[middle])
         drive_k = float(blocks.line_k[middle]) - saturated_k(middle_pa)
         warming = metal_slope * middle_pa / end_pa
-        add(middle_pa, earlier, straight, drive_k, hold.line_k, warming, within=True)
+        add(number, middle_pa, earlier, straight, drive_k, hold.line_k, warming, within=True)
     return found
 
 
@@ -115,6 +122,8 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
     if trend.steady_lower < criteria.leak_least_slope:
         return none
     here, *others = _points(hold, trend)
+    if replaced := _replaced(hold, here, others):
+        return Leak(LeakBy.SUSPECTED, replaced)
     low_hold = here.pressure_pa < TRIPLE_PRESSURE_PA
     for other in others:
         # below the triple point only dry ice gives off gas, above it liquid: only a flow from
@@ -154,3 +163,45 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
                 ),
             )
     return none
+
+
+def _replaced(hold: Hold, here: _Point, others: list[_Point]) -> str | None:
+    """Whether what left in vents and holds was replaced (see `vent_fall.py`); why, or `None`.
+
+    Three vents or more must fall alike, which also shows that a hand opened the valve alike.
+    """
+    context, criteria = hold.context, hold.criteria
+    setup, falls = context.setup, context.falls
+    if not falls or falls[-1].hold != here.hold or here.pressure_pa < TRIPLE_PRESSURE_PA:
+        return None
+    error_pa = max(context.step_pa, 2.0 * context.noise_pa)
+    rises = {point.hold: point.mass_slope for point in others if not point.within}
+    alike = 0.0  # most that a fall since differs from the last one
+    for index in range(len(falls) - 2, -1, -1):
+        first = falls[index]
+        margin_pa = max(error_pa, criteria.replaced_margin * first.pa[0])
+        fall = same_fall(first, falls[index + 1 :], margin_pa)
+        if fall is None or min(fall.before_s, fall.now_s) < criteria.replaced_fall_s:
+            return None
+        error = 2.0 * error_pa / (fall.high_pa - fall.low_pa)
+        alike = max(alike, abs(sooner(fall)) + error)
+        if index > len(falls) - 3 or fall.boiled < criteria.replaced_least:
+            continue
+        if alike >= criteria.replaced_most * fall.boiled:
+            continue
+        before = rises.get(first.hold, 0.0)
+        if before <= 0.0 or abs(here.mass_slope / before - 1.0) > criteria.replaced_alike:
+            continue
+        return Sentence(
+            "Flow past a closed valve suspected: the last {count} vents fell alike ({high} to "
+            "{low} in {before}, now in {now}) and the pressure rises {slope} as it did then; "
+            "liquid would be {share} less since, and let it fall faster.",
+            count=str(len(falls) - index),
+            high=pressure_text(fall.high_pa, setup),
+            low=pressure_text(fall.low_pa, setup),
+            before=f"{fall.before_s:.0f} s",
+            now=f"{fall.now_s:.0f} s",
+            slope=slope_text(here.slope, setup),
+            share=f"{100.0 * fall.boiled:.0f} %",
+        )
+    return None

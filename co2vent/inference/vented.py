@@ -1,4 +1,4 @@
-"""How much has left the section, as far as two pressures and a volume say."""
+"""How much has left the section: what two pressures and a volume say for certain."""
 
 from co2vent.co2 import (
     CRITICAL_TEMPERATURE_K,
@@ -14,6 +14,7 @@ from co2vent.inference.outcome import Bounds, HoldAssessment
 from co2vent.readings.reading import Reading, Setup
 
 WARMEST_K = 313.15  # no section of a cold plant is warmer (40 degC in the sun)
+HIGHEST_PA = 7.3e6  # the saturation line ends there
 
 
 def gas_density_bounds(pressure_pa: float, warmest_k: float = WARMEST_K) -> tuple[float, float]:
@@ -31,11 +32,12 @@ def mass_vented(
     latest: Reading | None,
     vented: bool,
     holds: tuple[HoldAssessment, ...],
+    estimate_kg: float | None = None,
 ) -> Bounds | None:
     """Bound the mass that has left [kg]; `None` without a volume or before the vent.
 
-    Lower: the section held only vapour at its warmest. Upper: it was full of liquid. No estimate
-    is given where nothing measured tells the fill.
+    Lower: the section held only vapour at its warmest. Upper: it was full of liquid. The estimate
+    is the outflow's (`outflow.py`), kept within them; there is none where nothing tells the flow.
     """
     volume = setup.section_volume_m3
     if volume is None or first_pa is None or latest is None:
@@ -44,7 +46,7 @@ def mass_vented(
         return Bounds(0.0, 0.0, 0.0)
     try:
         least_first, _ = gas_density_bounds(first_pa)
-        saturated_k = saturation_temperature_k(min(first_pa, 7.3e6))
+        saturated_k = saturation_temperature_k(min(first_pa, HIGHEST_PA))
         most_first = liquid_density_kg_m3(saturated_k)
         least_now, most_now = gas_density_bounds(latest.pressure_pa)
     except OutOfRangeError:
@@ -54,4 +56,6 @@ def mass_vented(
     left_ice = (last.dry_ice_kg.lower or 0.0) if last and last.dry_ice_kg else 0.0
     lower = max(volume * (least_first - most_now), 0.0)
     upper = max(volume * (most_first - least_now) - left_least - left_ice, lower)
-    return Bounds(None, lower, upper)
+    if estimate_kg is not None:
+        estimate_kg = min(max(estimate_kg, lower), upper)
+    return Bounds(estimate_kg, lower, upper)

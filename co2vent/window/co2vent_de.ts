@@ -859,6 +859,10 @@
             <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
         </message>
         <message>
+            <source>Flow past a closed valve suspected: the last {count} vents fell alike ({high} to {low} in {before}, now in {now}) and the pressure rises {slope} as it did then; liquid would be {share} less since, and let it fall faster.</source>
+            <translation>Durchlass an einem geschlossenen Ventil vermutet: Die letzten {count} Ablässe fielen gleich ({high} bis {low} in {before}, jetzt in {now}), und der Druck steigt {slope} wie damals; Flüssigkeit wäre seitdem um {share} weniger und ließe ihn schneller fallen.</translation>
+        </message>
+        <message>
             <source>the lowest metal is {drive} above saturation</source>
             <translation>das tiefste Metall liegt {drive} über Sättigung</translation>
         </message>

@@ -859,6 +859,10 @@
             <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
         </message>
         <message>
+            <source>Flow past a closed valve suspected: the last {count} vents fell alike ({high} to {low} in {before}, now in {now}) and the pressure rises {slope} as it did then; liquid would be {share} less since, and let it fall faster.</source>
+            <translation>Posible paso por una válvula cerrada: los últimos {count} venteos bajaron igual (de {high} a {low} en {before}, ahora en {now}) y la presión sube {slope} como entonces; desde entonces habría un {share} menos de líquido y bajaría más deprisa.</translation>
+        </message>
+        <message>
             <source>the lowest metal is {drive} above saturation</source>
             <translation>el metal más bajo está {drive} sobre la saturación</translation>
         </message>

@@ -859,6 +859,10 @@
             <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
         </message>
         <message>
+            <source>Flow past a closed valve suspected: the last {count} vents fell alike ({high} to {low} in {before}, now in {now}) and the pressure rises {slope} as it did then; liquid would be {share} less since, and let it fall faster.</source>
+            <translation>Mistanke om lekkasje forbi en stengt ventil: de siste {count} avblåsningene falt likt ({high} til {low} på {before}, nå på {now}), og trykket stiger {slope} som da; væske ville siden ha blitt {share} mindre og latt det falle raskere.</translation>
+        </message>
+        <message>
             <source>the lowest metal is {drive} above saturation</source>
             <translation>det laveste metallet er {drive} over metning</translation>
         </message>
