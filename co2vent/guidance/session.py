@@ -412,6 +412,7 @@ class Session:
             stale=self.freshness.stale,
             age_limit_s=self._age_limit_s,
             vent_open=self.valve.open,
+            valve_told=self.valve.told_of,
             triple_point_pa=TRIPLE_PRESSURE_PA,
             stop_pressure_pa=self.stop_pa,
             margin_pa=latest.pressure_pa - TRIPLE_PRESSURE_PA if latest else None,

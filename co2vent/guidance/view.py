@@ -42,6 +42,7 @@ class View:
     events: tuple[Event, ...]
     readings: int
     rejections: int
+    valve_told: bool = False  # by a column or a person, not found from the pressure
     volume_by_bore_m3: Bounds | None = None  # the section, by how vapour left through the bore told
     metal_below_minimum: Bounds | None = None  # share of the metal below its rated minimum
     stop_in_s: Bounds | None = None  # earliest and latest, vent left as it is; None: not foreseen
