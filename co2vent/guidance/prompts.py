@@ -334,9 +334,12 @@ def holding(s: Situation) -> Said:
         headline, severity = "Dry ice: hold, keep clear", Severity.DANGER
     elif hold.charge is Charge.TWO_PHASE:
         if hold.instruction is Instruction.VENT_AGAIN:
-            headline = "Liquid: vent again"
+            headline = "Liquid or leak-by: vent again" if hold.may_leak_by else "Liquid: vent again"
         elif hold.instruction is Instruction.KEEP_HOLDING:
-            headline, severity = "Liquid: keep holding", Severity.CAUTION
+            headline = "Liquid: keep holding"
+            if hold.may_leak_by:
+                headline = "Liquid or leak-by: keep holding"
+            severity = Severity.CAUTION
     if hold.instruction is Instruction.VENT_TO_ZERO and s.gauge_pa <= ZERO_GAUGE_PA:
         return (
             Instruction.OPEN_BLEEDS,

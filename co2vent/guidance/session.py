@@ -33,7 +33,6 @@ from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.outcome import Bounds
 from co2vent.inference.outflow import OutflowWatch
 from co2vent.inference.trace import GaugeWatch
-from co2vent.inference.vent_fall import VentFalls
 from co2vent.inference.vented import mass_vented
 from co2vent.readings.limits import stop_pressure_pa
 from co2vent.readings.reading import Gas, Reading, Rejection, Setup
@@ -88,7 +87,6 @@ class Session:
         self.vent_watch = VentWatch()
         self.volume_watch = VolumeWatch()
         self.outflow = OutflowWatch()
-        self.vent_falls = VentFalls()
         self.fall = FallForecast()
         self._fall_pa_per_s = 0.0  # fastest of the last vent, near the stop pressure
         # the holds and what they say
@@ -194,7 +192,7 @@ class Session:
         self.holds.void(at_s, why, self.latest)
         self.standing.withdraw(why, self._now())
         self.fall.reset()
-        self._miss_outflow()
+        self.outflow.missed()
         self._forget_before()
 
     def _forget_before(self) -> None:
@@ -222,7 +220,7 @@ class Session:
         self.standing.withdraw(Sentence("readings stopped"), last.at_s)
         self.vent_watch.reset()
         self.fall.reset()
-        self._miss_outflow()
+        self.outflow.missed()
         self._refresh_prompt(since_s)
 
     def _come_back(self, at_s: float) -> None:
@@ -283,7 +281,6 @@ class Session:
             )
         self.standing.hold_starts()
         self.holds.start(at_s, self.valve.vented, self.recent.between(at_s, self._now()))
-        self.vent_falls.shut(self.holds.number)
 
     # --- the verdict --------------------------------------------------------------------------
 
@@ -307,7 +304,6 @@ class Session:
             earlier=tuple(self.holds.earlier),
             faults=(self.gauge_fault,) if self.gauge_fault else (),
             fall_pa_per_s=self._fall_pa_per_s,
-            falls=self.vent_falls.every,
         )
 
     def _judge_hold(self, *, closed: bool) -> None:
@@ -331,7 +327,6 @@ class Session:
             return
         if self.valve.told_of:
             self._see_outflow()
-            self.vent_falls.see(reading.at_s, reading.pressure_pa)
         bore_m = self.setup.vent_bore_m
         if bore_m is not None and self.valve.told_of and self.standing.cleared:
             self.volume_watch.see(
@@ -358,10 +353,6 @@ class Session:
                 self.setup.ambient_pressure_pa,
                 vapor_only=self.standing.cleared,
             )
-
-    def _miss_outflow(self) -> None:
-        self.outflow.missed()
-        self.vent_falls.forget()
 
     def _rate(self) -> float | None:
         return self.recent.rate_pa_per_s(self.valve.opened_s)
@@ -402,7 +393,8 @@ class Session:
         setup, latest, rate = self.setup, self.latest, self._rate()
         to_stop: float | None = None
         if latest is not None and rate is not None and rate < -1.0 and self.valve.open:
-            to_stop = max((latest.pressure_pa - self.stop_pa) / -rate, 0.0)
+            above_pa = latest.pressure_pa - self.stop_pa
+            to_stop = above_pa / -rate if above_pa > 0.0 else None
         holds, triple_point = self.holds.every, self.triple_point
         volume = setup.section_volume_m3
         return View(

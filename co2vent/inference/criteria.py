@@ -146,6 +146,8 @@ class Criteria:
     leak_apart_pa: float = 8.0e4
     leak_warming_most: float = 0.5  # of a slope, that is taken for the metal's warming
     two_pressure_s: float = 720.0  # longer than this no hold is asked to climb for it
+    two_pressure_least_s: float = 210.0  # nor is it let go before this, up to ...
+    two_pressure_most: float = 0.9  # ... so much of the pressure before the vent
     leak_least_slope: float = 42.0  # 25 mbar/min: under it metal warming explains the rise
     leak_ratio_loose: float = 0.2  # with a clamp that shows the metal warm
     leak_ratio_within: float = 0.1  # within one hold, and only with a clamp well above saturation
@@ -156,15 +158,15 @@ class Criteria:
     leak_drive_within_k: float = 15.0
     leak_straight_s: float = 690.0
 
-    # what left was replaced: vents that fall alike, though liquid would have lost this share of
-    # itself between them and let them fall faster by as much; alike is within a part of that share.
-    # Tight sections with liquid fell faster by the share and more, but for one pair of vents in
-    # some 90; the holds after them must rise alike too
-    replaced_least: float = 0.08
-    replaced_most: float = 0.5
-    replaced_fall_s: float = 5.0
-    replaced_margin: float = 0.02  # of the pressure, where the hand still moves the valve
-    replaced_alike: float = 0.15  # between the mass flows of the two holds
+    # a rise that goes on while the metal loses its lead over saturation (`outrun.py`): of 170 holds
+    # of tight sections with a clamp none kept up 0.75 of its flow and this much over the bound
+    outrun_drive_k: float = 8.0  # lead that the metal must have had
+    outrun_kept: float = 0.75
+    outrun_over: float = 0.1
+
+    # so many holds in a row with the same flow: time to look at the valves (judgement)
+    alike_holds: int = 4
+    alike_within: float = 0.15
 
     revent_above_stop_pa: float = 5.0e4  # less room than this and a puff passes the stop pressure
     revent_hand_s: float = 5.0  # open, see, close: at the rate at which the last vent fell

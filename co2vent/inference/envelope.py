@@ -54,6 +54,11 @@ def shown_by(hold: Hold) -> Shown | None:
     return envelope(hold, hold.trend).shown
 
 
+def may_leak_by(hold: Hold) -> bool:
+    """Whether a rise like liquid's may as well be flow past a valve: no metal at saturation."""
+    return not hold.power.drive_k < hold.criteria.clamp_wet_k
+
+
 def needed_s(trend: Trend, strength: Power, criteria: Criteria) -> float:
     """How old a hold must be before its end says something [s]."""
     shortest_s = criteria.shortest_clear_s
@@ -200,6 +205,7 @@ def _liquid(hold: Hold, trend: Trend, dry_most: float, passed_pa: float | None) 
     """Why it must be liquid; `None` if it need not be. `passed_pa`: the bound of gas, if passed."""
     setup, criteria, drive_k = hold.context.setup, hold.criteria, hold.power.drive_k
     rising = slope_text(trend.slope, setup)
+    inside = Sentence("Liquid or leak-by") if may_leak_by(hold) else Sentence("Liquid")
     warmed = hold.age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
     if trend.slope_lower > dry_most and warmed:
         why = (
@@ -210,15 +216,17 @@ def _liquid(hold: Hold, trend: Trend, dry_most: float, passed_pa: float | None) 
             )
         )
         return Sentence(
-            "Liquid: after {time} the pressure still rises {slope} and {why}.",
+            "{inside}: after {time} the pressure still rises {slope} and {why}.",
+            inside=inside,
             time=duration_text(hold.age_s),
             slope=rising,
             why=why,
         )
     if passed_pa is not None and trend.slope_lower > 0.0:
         return Sentence(
-            "Liquid: {pressure} and rising {slope} is more than gas warming from {start} can "
+            "{inside}: {pressure} and rising {slope} is more than gas warming from {start} can "
             "reach ({bound}).",
+            inside=inside,
             pressure=pressure_text(hold.end_pa, setup),
             slope=rising,
             start=pressure_text(hold.trace.first_pa, setup),

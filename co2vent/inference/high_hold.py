@@ -1,11 +1,15 @@
 """A hold above the triple point: vapour only, liquid, flow past a valve, or not known yet."""
 
+from math import inf, isfinite
+
 from co2vent.inference.amounts import WARMING_W, Amounts, amounts
-from co2vent.inference.envelope import Envelope, envelope
+from co2vent.inference.envelope import Envelope, envelope, may_leak_by
 from co2vent.inference.hold_curves import curves_of
 from co2vent.inference.hold_facts import Hold
+from co2vent.inference.leak import holds_alike
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.statement import changed, say
+from co2vent.inference.trend import Trend
 from co2vent.inference.undecided import room_to_vent_pa
 from co2vent.inference.wording import (
     duration_text,
@@ -65,12 +69,13 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
         )
     if limits.wet:
-        instruction, step = _after_liquid(hold, limits, found)
+        instruction, step = _after_liquid(hold, trend, limits, found)
         reason = joined(limits.wet, step)
         said = say(base, Charge.TWO_PHASE, instruction, reason, leak_by=limits.leak.by)
         return changed(
             said,
             next_step=step,
+            may_leak_by=may_leak_by(hold),
             liquid_kg=found.liquid_kg if volume else None,
             liquid_volume_fraction=found.liquid_fraction,
             dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
@@ -110,7 +115,9 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
     )
 
 
-def _after_liquid(hold: Hold, limits: Envelope, found: Amounts) -> tuple[Instruction, str]:
+def _after_liquid(
+    hold: Hold, trend: Trend, limits: Envelope, found: Amounts
+) -> tuple[Instruction, str]:
     """Vent again, or first let the pressure rise: near the stop a vent goes below it at once."""
     context, criteria = hold.context, hold.criteria
     setup = context.setup
@@ -126,14 +133,18 @@ def _after_liquid(hold: Hold, limits: Envelope, found: Amounts) -> tuple[Instruc
         )
     # metal at saturation shows liquid; anything else may be flow past a valve, which a longer rise
     # in the same hold tells apart at no cost
-    shown = limits.power.drive_k < criteria.clamp_wet_k
-    goal_pa = hold.trace.first_pa + 2.0 * criteria.leak_apart_pa
-    if not shown and hold.end_pa < goal_pa and hold.trace.duration_s < criteria.two_pressure_s:
+    if may_leak_by(hold):
+        hold_on = _to_two_pressures(hold, limits.power.drive_k)
+        if hold_on:
+            return Instruction.KEEP_HOLDING, hold_on
+    alike = holds_alike(hold, trend)
+    if alike >= criteria.alike_holds:
         return (
-            Instruction.KEEP_HOLDING,
+            Instruction.VENT_AGAIN,
             Sentence(
-                "Hold on to {pressure}: two pressures tell liquid from flow past a valve.",
-                pressure=pressure_text(goal_pa, setup),
+                "{count} holds in a row rose alike, and what boils dwindles: see that the "
+                "isolation valves are shut and tight before venting again.",
+                count=str(alike),
             ),
         )
     if found.boil_off_s is None or found.boil_off_warmed_s is None:
@@ -150,3 +161,31 @@ def _after_liquid(hold: Hold, limits: Envelope, found: Amounts) -> tuple[Instruc
             warmed=duration_text(found.boil_off_warmed_s),
         ),
     )
+
+
+def _to_two_pressures(hold: Hold, drive_k: float) -> str | None:
+    """What is missing for a comparison at two pressures (see `leak.py`); `None`: nothing.
+
+    A crew that follows the prompts would otherwise end every hold at the same pressure, and vent
+    for ever into a section that a valve fills.
+    """
+    context, criteria = hold.context, hold.criteria
+    highest_pa = inf if context.first_pa is None else criteria.two_pressure_most * context.first_pa
+    if hold.end_pa >= highest_pa or hold.trace.duration_s >= criteria.two_pressure_s:
+        return None
+    goal_pa = hold.trace.first_pa + 2.0 * criteria.leak_apart_pa
+    ends = [one.end_pa for one in context.earlier if one.number >= 1]
+    if ends and not isfinite(drive_k) and max(ends) - min(ends) < criteria.leak_apart_unseen_pa:
+        goal_pa = max(goal_pa, min(ends) + 1.05 * criteria.leak_apart_unseen_pa)
+    if hold.end_pa < goal_pa:
+        return Sentence(
+            "Hold on to {pressure}: two pressures tell liquid from flow past a valve.",
+            pressure=pressure_text(min(goal_pa, highest_pa), context.setup),
+        )
+    left_s = criteria.two_pressure_least_s - hold.age_s
+    if left_s > 0.0:
+        return Sentence(
+            "Hold on for {time} more: two pressures tell liquid from flow past a valve.",
+            time=duration_text(left_s),
+        )
+    return None

@@ -11,7 +11,6 @@ from co2vent.inference.outcome import Charge
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
-from co2vent.inference.vent_fall import VentFall
 from co2vent.readings.reading import Setup
 
 
@@ -52,7 +51,6 @@ class HoldContext:
     earlier: tuple[EarlierHold, ...]
     faults: tuple[str, ...]
     fall_pa_per_s: float = 0.0  # how fast the last vent fell near its end
-    falls: tuple[VentFall, ...] = ()  # of the vents that were watched, in order of time
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,18 +10,16 @@ metal's own warming gives is taken off: it lifts a denser gas by more.
 from dataclasses import dataclass
 from math import exp, isfinite
 
-from co2vent.co2 import TRIPLE_PRESSURE_PA, vapor_density_kg_m3, vapor_pressure_pa
-from co2vent.errors import OutOfRangeError
+from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.hold_facts import Hold
 from co2vent.inference.lines import saturated_k
+from co2vent.inference.mass_flow import mass_slope
 from co2vent.inference.outcome import LeakBy
+from co2vent.inference.outrun import outruns, parts_of
 from co2vent.inference.trend import Trend
-from co2vent.inference.vent_fall import same_fall, sooner
 from co2vent.inference.wording import pressure_text, slope_text
 from co2vent.sentence import Sentence
-
-GAS_K = 248.15  # gas of a closed cold section without a clamp; 20 K change the ratio by under 2 %
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,22 +38,7 @@ class _Point:
     mass_slope: float  # kg/s per m3 of section
     drive_k: float
     straight: bool
-    hold: int
     within: bool = False  # the same hold's own middle
-
-
-def _mass_slope(pressure_pa: float, slope: float, line_k: float) -> float | None:
-    """The flow per volume [kg/s/m3] that gives `slope` at a pressure."""
-    try:
-        warm = saturated_k(pressure_pa) + 4.0
-        gas_k = min(max(line_k if isfinite(line_k) else GAS_K, warm), 310.0)
-        density = vapor_density_kg_m3(pressure_pa, gas_k)
-        steeper = vapor_pressure_pa(density * 1.01, gas_k) - vapor_pressure_pa(
-            density * 0.99, gas_k
-        )
-    except OutOfRangeError:
-        return None
-    return slope * 0.02 * density / steeper
 
 
 def _points(hold: Hold, trend: Trend) -> list[_Point]:
@@ -66,7 +49,6 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
     found: list[_Point] = []
 
     def add(
-        number: int,
         pressure_pa: float,
         steady: float,
         straight: bool,
@@ -77,20 +59,16 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
     ) -> None:
         # metal that warms lifts a denser gas by more, and would make one flow look like two
         slope = steady - min(share * metal_slope, criteria.leak_warming_most * max(steady, 0.0))
-        flow = _mass_slope(pressure_pa, slope, line_k)
+        flow = mass_slope(pressure_pa, slope, line_k)
         if flow is not None:
-            found.append(
-                _Point(pressure_pa, steady, slope, flow, drive_k, straight, number, within)
-            )
+            found.append(_Point(pressure_pa, steady, slope, flow, drive_k, straight, within))
 
     end_pa, straight = float(blocks.p[-1]), _is_straight(trend, criteria)
     metal_slope = strength.metal_slope
-    number = hold.context.number
-    add(number, end_pa, trend.steady, straight, strength.drive_k, hold.line_k, metal_slope)
+    add(end_pa, trend.steady, straight, strength.drive_k, hold.line_k, metal_slope)
     for other in hold.context.earlier:
         if other.number >= 1 and other.duration_s >= criteria.shortest_clear_s:
             add(
-                other.number,
                 other.end_pa,
                 other.trend.steady,
                 _is_straight(other.trend, criteria),
@@ -105,7 +83,7 @@ def _points(hold: Hold, trend: Trend) -> list[_Point]:
         middle_pa = float(blocks.p[middle])
         drive_k = float(blocks.line_k[middle]) - saturated_k(middle_pa)
         warming = metal_slope * middle_pa / end_pa
-        add(number, middle_pa, earlier, straight, drive_k, hold.line_k, warming, within=True)
+        add(middle_pa, earlier, straight, drive_k, hold.line_k, warming, within=True)
     return found
 
 
@@ -121,9 +99,25 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
         return none
     if trend.steady_lower < criteria.leak_least_slope:
         return none
+    parts = parts_of(hold.blocks, hold.context.noise_pa, hold.context.step_pa)
+    if parts is not None and hold.end_pa > TRIPLE_PRESSURE_PA:
+        early, late = parts
+        if outruns(early, late, criteria):
+            return Leak(
+                LeakBy.SUSPECTED,
+                Sentence(
+                    "Flow past a closed valve suspected: it rises {late_slope} near {late}, as "
+                    "{early_slope} near {early} before, though the lowest metal is only "
+                    "{late_drive} above saturation now and was {early_drive}; boiling would fade.",
+                    late_slope=slope_text(late.slope, setup),
+                    late=pressure_text(late.pressure_pa, setup),
+                    early_slope=slope_text(early.slope, setup),
+                    early=pressure_text(early.pressure_pa, setup),
+                    late_drive=f"{late.drive_k:.0f} K",
+                    early_drive=f"{early.drive_k:.0f} K",
+                ),
+            )
     here, *others = _points(hold, trend)
-    if replaced := _replaced(hold, here, others):
-        return Leak(LeakBy.SUSPECTED, replaced)
     low_hold = here.pressure_pa < TRIPLE_PRESSURE_PA
     for other in others:
         # below the triple point only dry ice gives off gas, above it liquid: only a flow from
@@ -165,43 +159,20 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
     return none
 
 
-def _replaced(hold: Hold, here: _Point, others: list[_Point]) -> str | None:
-    """Whether what left in vents and holds was replaced (see `vent_fall.py`); why, or `None`.
+def holds_alike(hold: Hold, trend: Trend) -> int:
+    """How many holds in a row, this one counted, rose by the same mass flow at their end.
 
-    Three vents or more must fall alike, which also shows that a hand opened the valve alike.
+    What boils dwindles, what comes past a valve does not; but kilograms dwindle slowly, and a flow
+    that stays the same proves nothing. It is worth a look at the valves before one more vent.
     """
-    context, criteria = hold.context, hold.criteria
-    setup, falls = context.setup, context.falls
-    if not falls or falls[-1].hold != here.hold or here.pressure_pa < TRIPLE_PRESSURE_PA:
-        return None
-    error_pa = max(context.step_pa, 2.0 * context.noise_pa)
-    rises = {point.hold: point.mass_slope for point in others if not point.within}
-    alike = 0.0  # most that a fall since differs from the last one
-    for index in range(len(falls) - 2, -1, -1):
-        first = falls[index]
-        margin_pa = max(error_pa, criteria.replaced_margin * first.pa[0])
-        fall = same_fall(first, falls[index + 1 :], margin_pa)
-        if fall is None or min(fall.before_s, fall.now_s) < criteria.replaced_fall_s:
-            return None
-        error = 2.0 * error_pa / (fall.high_pa - fall.low_pa)
-        alike = max(alike, abs(sooner(fall)) + error)
-        if index > len(falls) - 3 or fall.boiled < criteria.replaced_least:
-            continue
-        if alike >= criteria.replaced_most * fall.boiled:
-            continue
-        before = rises.get(first.hold, 0.0)
-        if before <= 0.0 or abs(here.mass_slope / before - 1.0) > criteria.replaced_alike:
-            continue
-        return Sentence(
-            "Flow past a closed valve suspected: the last {count} vents fell alike ({high} to "
-            "{low} in {before}, now in {now}) and the pressure rises {slope} as it did then; "
-            "liquid would be {share} less since, and let it fall faster.",
-            count=str(len(falls) - index),
-            high=pressure_text(fall.high_pa, setup),
-            low=pressure_text(fall.low_pa, setup),
-            before=f"{fall.before_s:.0f} s",
-            now=f"{fall.now_s:.0f} s",
-            slope=slope_text(here.slope, setup),
-            share=f"{100.0 * fall.boiled:.0f} %",
-        )
-    return None
+    criteria = hold.criteria
+    here = mass_slope(hold.end_pa, trend.slope, hold.line_k)
+    count = 1
+    for one in reversed(hold.context.earlier):
+        before = mass_slope(one.end_pa, one.trend.slope, one.line_k)
+        if one.number < 1 or here is None or before is None or here <= 0.0 or before <= 0.0:
+            break
+        if abs(before / here - 1.0) > criteria.alike_within:
+            break
+        count += 1
+    return count

@@ -120,8 +120,8 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             Charge.UNDETERMINED,
             Instruction.HOLD_FOR_DRY_ICE,
             Sentence(
-                "Not known yet: {time} below the triple point; dry ice would climb towards "
-                "{triple} and stand there.",
+                "Not known yet: {time} into a hold that began below the triple point; dry ice "
+                "would climb to {triple} and stand there.",
                 time=duration_text(age_s),
                 triple=pressure_text(TRIPLE_PRESSURE_PA, setup),
             ),

@@ -70,6 +70,7 @@ class HoldAssessment:
     end_pressure_pa: float
     charge: Charge = Charge.UNDETERMINED
     leak_by: LeakBy = LeakBy.UNDETERMINED
+    may_leak_by: bool = False  # what is said of liquid may as well be flow past a valve
     liquid_kg: Bounds | None = None  # None: the section volume is not known
     dry_ice_kg: Bounds | None = None
     liquid_volume_fraction: Bounds | None = None

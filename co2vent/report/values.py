@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from datetime import datetime, timedelta
 
+from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds, Charge, Instruction, LeakBy
 from co2vent.units import PSI_PA, temperature_from_k
 
@@ -35,6 +36,19 @@ INSTRUCTIONS = {
     Instruction.NO_DATA: "no data",
     Instruction.WAIT: "wait",
 }
+
+
+def event_words(event: Event) -> str:
+    """Return an event in words, without the names that files use."""
+    if event.kind is EventKind.NOTE:
+        return f"Note: {event.text}"  # a person's words stay as they were written
+    words = event.text
+    if event.kind is EventKind.PROMPT:
+        _, _, shown = words.partition(": ")  # the headline says what the instruction does
+        return f"Prompt: {shown}"
+    for charge, said in CHARGES.items():
+        words = words.replace(f": {charge.value}.", f": {said}.")
+    return words[:1].upper() + words[1:]
 
 
 def gauge_pressure(pressure_pa: float | None, ambient_pa: float) -> str:

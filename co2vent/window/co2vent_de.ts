@@ -738,8 +738,8 @@
             <translation>Anstieg zwischen {least} und {most}</translation>
         </message>
         <message>
-            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
-            <translation>Flüssigkeit: nach {time} steigt der Druck noch {slope}, und {why}.</translation>
+            <source>{inside}: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>{inside}: nach {time} steigt der Druck noch {slope}, und {why}.</translation>
         </message>
         <message>
             <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
@@ -760,8 +760,8 @@
             <translation>trockenes Metall, das warm wird, gibt höchstens {most}</translation>
         </message>
         <message>
-            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
-            <translation>Flüssigkeit: {pressure} und ein Anstieg von {slope} sind mehr, als Gas beim Erwärmen von {start} erreichen kann ({bound}).</translation>
+            <source>{inside}: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>{inside}: {pressure} und ein Anstieg von {slope} sind mehr, als Gas beim Erwärmen von {start} erreichen kann ({bound}).</translation>
         </message>
         <message>
             <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
@@ -859,8 +859,24 @@
             <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
         </message>
         <message>
-            <source>Flow past a closed valve suspected: the last {count} vents fell alike ({high} to {low} in {before}, now in {now}) and the pressure rises {slope} as it did then; liquid would be {share} less since, and let it fall faster.</source>
-            <translation>Durchlass an einem geschlossenen Ventil vermutet: Die letzten {count} Ablässe fielen gleich ({high} bis {low} in {before}, jetzt in {now}), und der Druck steigt {slope} wie damals; Flüssigkeit wäre seitdem um {share} weniger und ließe ihn schneller fallen.</translation>
+            <source>Flow past a closed valve suspected: it rises {late_slope} near {late}, as {early_slope} near {early} before, though the lowest metal is only {late_drive} above saturation now and was {early_drive}; boiling would fade.</source>
+            <translation>Durchlass an einem geschlossenen Ventil vermutet: Es steigt {late_slope} nahe {late}, wie vorher {early_slope} nahe {early}, obwohl das tiefste Metall jetzt nur {late_drive} über der Sättigung liegt und {early_drive} lag; Sieden würde nachlassen.</translation>
+        </message>
+        <message>
+            <source>{count} holds in a row rose alike, and what boils dwindles: see that the isolation valves are shut and tight before venting again.</source>
+            <translation>{count} Haltezeiten nacheinander stiegen gleich, und was siedet, wird weniger: vor dem nächsten Ablass prüfen, ob die Absperrventile zu und dicht sind.</translation>
+        </message>
+        <message>
+            <source>Liquid</source>
+            <translation>Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by</source>
+            <translation>Flüssigkeit oder Durchlass</translation>
+        </message>
+        <message>
+            <source>Hold on for {time} more: two pressures tell liquid from flow past a valve.</source>
+            <translation>Noch {time} halten: Zwei Drücke unterscheiden Flüssigkeit von Durchlass an einem Ventil.</translation>
         </message>
         <message>
             <source>the lowest metal is {drive} above saturation</source>
@@ -991,8 +1007,8 @@
             <translation>{time} s ohne den Anstieg eingeschlossenen Gases</translation>
         </message>
         <message>
-            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
-            <translation>Noch nicht bekannt: {time} unter dem Tripelpunkt; Trockeneis würde auf {triple} steigen und dort stehen.</translation>
+            <source>Not known yet: {time} into a hold that began below the triple point; dry ice would climb to {triple} and stand there.</source>
+            <translation>Noch nicht bekannt: {time} in einer Haltezeit, die unter dem Tripelpunkt begann; Trockeneis würde auf {triple} steigen und dort stehen.</translation>
         </message>
         <message>
             <source>, with metal {drive} above the triple point</source>
@@ -2993,6 +3009,14 @@
             <source>Hold for dry ice</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Auf Trockeneis halten</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by: vent again</source>
+            <translation>Flüssigkeit oder Durchlass: wieder ablassen</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by: keep holding</source>
+            <translation>Flüssigkeit oder Durchlass: weiter halten</translation>
         </message>
         <message>
             <source>Liquid: vent again</source>

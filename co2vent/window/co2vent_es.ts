@@ -738,8 +738,8 @@
             <translation>subida entre {least} y {most}</translation>
         </message>
         <message>
-            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
-            <translation>Líquido: tras {time} la presión aún sube {slope} y {why}.</translation>
+            <source>{inside}: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>{inside}: tras {time} la presión aún sube {slope} y {why}.</translation>
         </message>
         <message>
             <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
@@ -760,8 +760,8 @@
             <translation>un metal seco que se calienta da como mucho {most}</translation>
         </message>
         <message>
-            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
-            <translation>Líquido: {pressure} y una subida de {slope} es más de lo que alcanza un gas que se calienta desde {start} ({bound}).</translation>
+            <source>{inside}: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>{inside}: {pressure} y una subida de {slope} es más de lo que alcanza un gas que se calienta desde {start} ({bound}).</translation>
         </message>
         <message>
             <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
@@ -859,8 +859,24 @@
             <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
         </message>
         <message>
-            <source>Flow past a closed valve suspected: the last {count} vents fell alike ({high} to {low} in {before}, now in {now}) and the pressure rises {slope} as it did then; liquid would be {share} less since, and let it fall faster.</source>
-            <translation>Posible paso por una válvula cerrada: los últimos {count} venteos bajaron igual (de {high} a {low} en {before}, ahora en {now}) y la presión sube {slope} como entonces; desde entonces habría un {share} menos de líquido y bajaría más deprisa.</translation>
+            <source>Flow past a closed valve suspected: it rises {late_slope} near {late}, as {early_slope} near {early} before, though the lowest metal is only {late_drive} above saturation now and was {early_drive}; boiling would fade.</source>
+            <translation>Posible paso por una válvula cerrada: sube {late_slope} cerca de {late}, como antes {early_slope} cerca de {early}, aunque el metal más bajo está ahora solo {late_drive} sobre la saturación y estaba {early_drive}; la ebullición cedería.</translation>
+        </message>
+        <message>
+            <source>{count} holds in a row rose alike, and what boils dwindles: see that the isolation valves are shut and tight before venting again.</source>
+            <translation>{count} esperas seguidas subieron igual, y lo que hierve disminuye: comprobar que las válvulas de aislamiento están cerradas y no pasan antes de ventear otra vez.</translation>
+        </message>
+        <message>
+            <source>Liquid</source>
+            <translation>Líquido</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by</source>
+            <translation>Líquido o paso por válvula</translation>
+        </message>
+        <message>
+            <source>Hold on for {time} more: two pressures tell liquid from flow past a valve.</source>
+            <translation>Mantener {time} más: dos presiones distinguen el líquido del paso por una válvula.</translation>
         </message>
         <message>
             <source>the lowest metal is {drive} above saturation</source>
@@ -991,8 +1007,8 @@
             <translation>{time} s sin la subida del gas encerrado</translation>
         </message>
         <message>
-            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
-            <translation>Aún no se sabe: {time} bajo el punto triple; con hielo seco subiría hacia {triple} y se quedaría ahí.</translation>
+            <source>Not known yet: {time} into a hold that began below the triple point; dry ice would climb to {triple} and stand there.</source>
+            <translation>Aún no se sabe: {time} de una espera que empezó bajo el punto triple; con hielo seco subiría hasta {triple} y se quedaría ahí.</translation>
         </message>
         <message>
             <source>, with metal {drive} above the triple point</source>
@@ -2993,6 +3009,14 @@
             <source>Hold for dry ice</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Esperar por hielo seco</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by: vent again</source>
+            <translation>Líquido o paso por válvula: ventear otra vez</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by: keep holding</source>
+            <translation>Líquido o paso por válvula: seguir esperando</translation>
         </message>
         <message>
             <source>Liquid: vent again</source>

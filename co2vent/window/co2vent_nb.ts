@@ -738,8 +738,8 @@
             <translation>stigning mellom {least} og {most}</translation>
         </message>
         <message>
-            <source>Liquid: after {time} the pressure still rises {slope} and {why}.</source>
-            <translation>Væske: etter {time} stiger trykket fortsatt {slope}, og {why}.</translation>
+            <source>{inside}: after {time} the pressure still rises {slope} and {why}.</source>
+            <translation>{inside}: etter {time} stiger trykket fortsatt {slope}, og {why}.</translation>
         </message>
         <message>
             <source>Not known yet: {between}; liquid would keep up {least} or more{given}.</source>
@@ -760,8 +760,8 @@
             <translation>tørt metall som varmes, gir høyst {most}</translation>
         </message>
         <message>
-            <source>Liquid: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
-            <translation>Væske: {pressure} og en stigning på {slope} er mer enn gass som varmes fra {start}, kan nå ({bound}).</translation>
+            <source>{inside}: {pressure} and rising {slope} is more than gas warming from {start} can reach ({bound}).</source>
+            <translation>{inside}: {pressure} og en stigning på {slope} er mer enn gass som varmes fra {start}, kan nå ({bound}).</translation>
         </message>
         <message>
             <source>Not known yet: {time} into the hold; the first rise is gas warming in every case.</source>
@@ -859,8 +859,24 @@
             <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
         </message>
         <message>
-            <source>Flow past a closed valve suspected: the last {count} vents fell alike ({high} to {low} in {before}, now in {now}) and the pressure rises {slope} as it did then; liquid would be {share} less since, and let it fall faster.</source>
-            <translation>Mistanke om lekkasje forbi en stengt ventil: de siste {count} avblåsningene falt likt ({high} til {low} på {before}, nå på {now}), og trykket stiger {slope} som da; væske ville siden ha blitt {share} mindre og latt det falle raskere.</translation>
+            <source>Flow past a closed valve suspected: it rises {late_slope} near {late}, as {early_slope} near {early} before, though the lowest metal is only {late_drive} above saturation now and was {early_drive}; boiling would fade.</source>
+            <translation>Mistanke om lekkasje forbi en stengt ventil: det stiger {late_slope} nær {late}, som {early_slope} nær {early} før, selv om det laveste metallet nå er bare {late_drive} over metning og var {early_drive}; koking ville avta.</translation>
+        </message>
+        <message>
+            <source>{count} holds in a row rose alike, and what boils dwindles: see that the isolation valves are shut and tight before venting again.</source>
+            <translation>{count} holdetider på rad steg likt, og det som koker, minker: se etter at avstengningsventilene er stengt og tette før neste avblåsning.</translation>
+        </message>
+        <message>
+            <source>Liquid</source>
+            <translation>Væske</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by</source>
+            <translation>Væske eller lekkasje</translation>
+        </message>
+        <message>
+            <source>Hold on for {time} more: two pressures tell liquid from flow past a valve.</source>
+            <translation>Hold {time} til: to trykk skiller væske fra lekkasje forbi en ventil.</translation>
         </message>
         <message>
             <source>the lowest metal is {drive} above saturation</source>
@@ -991,8 +1007,8 @@
             <translation>{time} s uten stigningen fra innestengt gass</translation>
         </message>
         <message>
-            <source>Not known yet: {time} below the triple point; dry ice would climb towards {triple} and stand there.</source>
-            <translation>Ikke kjent ennå: {time} under trippelpunktet; tørris ville stige mot {triple} og bli stående der.</translation>
+            <source>Not known yet: {time} into a hold that began below the triple point; dry ice would climb to {triple} and stand there.</source>
+            <translation>Ikke kjent ennå: {time} inn i en holdetid som begynte under trippelpunktet; tørris ville stige til {triple} og bli stående der.</translation>
         </message>
         <message>
             <source>, with metal {drive} above the triple point</source>
@@ -2993,6 +3009,14 @@
             <source>Hold for dry ice</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Hold for tørris</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by: vent again</source>
+            <translation>Væske eller lekkasje: blås av igjen</translation>
+        </message>
+        <message>
+            <source>Liquid or leak-by: keep holding</source>
+            <translation>Væske eller lekkasje: fortsett å holde</translation>
         </message>
         <message>
             <source>Liquid: vent again</source>

@@ -56,9 +56,11 @@ class FallBand:
 
     @staticmethod
     def falling(view: View) -> bool:
-        """Whether a fall is drawn: an open vent, fresh readings, and not too slow."""
+        """Whether a fall is drawn: an open vent above the stop, fresh readings, not too slow."""
         rate = view.rate_pa_per_s
         falls = rate is not None and rate < -FALL_LEAST_PA_PER_S
+        if view.latest is None or view.latest.pressure_pa <= view.stop_pressure_pa:
+            return False  # there is no way down to it
         return falls and view.vent_open is not False and not view.stale
 
     def show(self, view: View, scale: Scale) -> None:

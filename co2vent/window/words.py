@@ -47,6 +47,8 @@ CORE_HEADLINES: Final = (
     QT_TRANSLATE_NOOP("Prompt", "Hold for dry ice"),
     QT_TRANSLATE_NOOP("Prompt", "Liquid: vent again"),
     QT_TRANSLATE_NOOP("Prompt", "Liquid: keep holding"),
+    QT_TRANSLATE_NOOP("Prompt", "Liquid or leak-by: vent again"),
+    QT_TRANSLATE_NOOP("Prompt", "Liquid or leak-by: keep holding"),
 )
 
 _HELP: Final[dict[Instruction, str]] = {

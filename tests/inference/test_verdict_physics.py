@@ -9,7 +9,7 @@ from co2vent.guidance.assess import assess_readings
 from co2vent.inference.criteria import CRITERIA
 from co2vent.inference.dry_limits import gas_bound_pa
 from co2vent.inference.hold_facts import HoldContext
-from co2vent.inference.leak import _mass_slope
+from co2vent.inference.mass_flow import mass_slope
 from co2vent.inference.outcome import Charge
 from co2vent.inference.power import power
 from co2vent.inference.trace import GaugeWatch, HoldTrace
@@ -65,7 +65,7 @@ def test_one_mass_flow_is_seen_as_one_mass_flow_at_any_pressure(pressure_pa):
     gas_k = 263.15
     density = CP.PropsSI("D", "P", pressure_pa, "T", gas_k, "CO2")
     per_density = CP.PropsSI("d(P)/d(D)|T", "D", density, "T", gas_k, "CO2")
-    flow = _mass_slope(pressure_pa, 0.01 * per_density, gas_k)
+    flow = mass_slope(pressure_pa, 0.01 * per_density, gas_k)
     assert flow == pytest.approx(0.01, rel=5e-3)
 
 

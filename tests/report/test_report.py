@@ -14,7 +14,9 @@ from shutil import which
 import pytest
 
 from co2vent.errors import StoreError
+from co2vent.guidance.events import Event, EventKind
 from co2vent.readings.reading import Reading
+from co2vent.report import values
 from co2vent.report.facts import LogFacts, ReportFacts, thin_runs
 from co2vent.report.holds_csv import holds_csv, plain_text
 from co2vent.report.html import SIMULATED, report_html, write_html
@@ -90,7 +92,7 @@ def test_the_first_page_has_verdict_numbers_and_bounds(facts: ReportFacts) -> No
         "co2vent 9.9",
         "-38.1 °C (-36.7 °F)",
         "812 ppm",
-        "hold 1 starts",
+        "Hold 1 starts",
         "pressure 'OL': over range",
     ):
         assert expected in words, expected
@@ -370,3 +372,12 @@ def test_a_text_can_not_run_as_a_formula(text: str, facts: ReportFacts) -> None:
     log: LogFacts = replace(facts.logs[0], name=text)
     row = next(iter(csv.DictReader(io.StringIO(holds_csv(replace(facts, logs=(log,)))))))
     assert row["log"].startswith("'")
+
+
+def test_events_are_printed_in_words_not_in_the_names_of_files():
+    verdict = Event(9.0, EventKind.VERDICT, "hold 1: two_phase. Liquid: still rising.")
+    assert values.event_words(verdict) == "Hold 1: liquid and vapour. Liquid: still rising."
+    prompt = Event(9.0, EventKind.PROMPT, "close_and_hold: Close and hold: 5.2 bar g.")
+    assert values.event_words(prompt) == "Prompt: Close and hold: 5.2 bar g."
+    note = Event(9.0, EventKind.NOTE, "=two_phase? said Ada")
+    assert values.event_words(note) == "Note: =two_phase? said Ada"

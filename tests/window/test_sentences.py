@@ -178,7 +178,7 @@ def _long_reasons() -> list[Sentence]:
             reasons.append(Sentence(template, **filled))
     assert len(reasons) > 40
     return reasons + [
-        joined(reason, STEP) for reason in reasons if reason.template.startswith("Liquid: ")
+        joined(reason, STEP) for reason in reasons if reason.template.startswith("{inside}: ")
     ]
 
 
