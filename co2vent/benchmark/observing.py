@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from co2vent.guidance.session import advance, begin, finish, view
-from co2vent.inference.outcome import Charge, HoldAssessment
+from co2vent.inference.outcome import Bounds, Charge, HoldAssessment
 from co2vent.readings.reading import Reading, Setup
 
 
@@ -17,6 +17,7 @@ class Observed:
     cleared: list[tuple[float, float]] = field(default_factory=list)
     # from, to: dry ice was said to be inside
     dry_ice: list[tuple[float, float]] = field(default_factory=list)
+    mass_vented_kg: Bounds | None = None
 
 
 Assessor = Callable[[Setup, list[Reading]], Observed]
@@ -41,7 +42,8 @@ def observe(setup: Setup, readings: list[Reading]) -> Observed:
     session, _ = finish(session)
     _follow(seen.cleared, cleared_from, False, at_s)
     _follow(seen.dry_ice, ice_from, False, at_s)
-    seen.holds = view(session).holds
+    at_end = view(session)
+    seen.holds, seen.mass_vented_kg = at_end.holds, at_end.mass_vented_kg
     if any(hold.charge is Charge.VAPOR_ONLY for hold in seen.holds[-1:]):
         seen.cleared.append((at_s, at_s))  # said when the record ended
     return seen

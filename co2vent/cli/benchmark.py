@@ -6,6 +6,7 @@ from importlib import import_module
 # name: (module with add_arguments(parser) and run(args), one line of help)
 SUBJECTS: dict[str, tuple[str, str]] = {
     "verdict": ("co2vent.benchmark.verdict", "vents with known contents: what is said of them"),
+    "crew": ("co2vent.benchmark.crew", "a crew that does what the program says: where it ends"),
     "core": ("co2vent.benchmark.core_speed", "properties, and readings and fits of a long vent"),
     "model": ("co2vent.benchmark.model_speed", "how fast the section model runs"),
     "faults": ("co2vent.benchmark.faults", "hundreds of vents while everything fails"),

@@ -97,11 +97,12 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             dry_ice_kg_if_vented=0.0 if volume else None,
         )
     why_not = limits.undecided
+    valves = _look_at_valves(hold, trend) if why_not.instruction is Instruction.VENT_AGAIN else None
     said = say(
         base,
         Charge.UNDETERMINED,
         why_not.instruction,
-        why_not.reason,
+        joined(why_not.reason, valves or ""),
         leak_by=limits.leak.by,
     )
     return changed(
@@ -111,7 +112,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume and not context.solid_seen else None,
         dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
         time_left_s=limits.time_left_s,
-        next_step=why_not.step,
+        next_step=valves or why_not.step,
     )
 
 
@@ -137,16 +138,9 @@ def _after_liquid(
         hold_on = _to_two_pressures(hold, limits.power.drive_k)
         if hold_on:
             return Instruction.KEEP_HOLDING, hold_on
-    alike = holds_alike(hold, trend)
-    if alike >= criteria.alike_holds:
-        return (
-            Instruction.VENT_AGAIN,
-            Sentence(
-                "{count} holds in a row rose alike, and what boils dwindles: see that the "
-                "isolation valves are shut and tight before venting again.",
-                count=str(alike),
-            ),
-        )
+    valves = _look_at_valves(hold, trend)
+    if valves is not None:
+        return Instruction.VENT_AGAIN, valves
     if found.boil_off_s is None or found.boil_off_warmed_s is None:
         return Instruction.VENT_AGAIN, ""
     if found.boil_off_s < criteria.slow_boil_s:
@@ -160,6 +154,18 @@ def _after_liquid(
             power=f"{WARMING_W:.0f}",
             warmed=duration_text(found.boil_off_warmed_s),
         ),
+    )
+
+
+def _look_at_valves(hold: Hold, trend: Trend) -> Sentence | None:
+    """Say that hold after hold rose alike; `None` if they did not."""
+    alike = holds_alike(hold, trend)
+    if alike < hold.criteria.alike_holds:
+        return None
+    return Sentence(
+        "{count} holds in a row rose alike, and what boils dwindles: see that the isolation "
+        "valves are shut and tight before venting again.",
+        count=str(alike),
     )
 
 
