@@ -5,7 +5,8 @@ from math import inf
 
 from co2vent.guidance.event_log import EventLog
 from co2vent.guidance.events import EventKind
-from co2vent.guidance.prompts import Situation, prompt_for
+from co2vent.guidance.prompts import prompt_for
+from co2vent.guidance.situation import Situation
 from co2vent.inference.outcome import Instruction
 from co2vent.readings.reading import Setup
 from co2vent.sentence import Sentence

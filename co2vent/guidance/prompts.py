@@ -5,64 +5,25 @@ into the one thing to do now. No prompt says that a section is safe to open.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.events import Prompt, Severity
-from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
-from co2vent.inference.wording import difference_text, duration_text, pressure_text
-from co2vent.readings.reading import Gas, Reading, Setup
+from co2vent.guidance.situation import ZERO_GAUGE_PA, Said, Situation
+from co2vent.guidance.venting_prompts import (
+    vent_stands_still,
+    venting,
+    venting_below_triple,
+    venting_cleared,
+)
+from co2vent.inference.outcome import Charge, Instruction, LeakBy
+from co2vent.inference.wording import duration_text
+from co2vent.readings.reading import Gas
 from co2vent.sentence import Sentence, joined
 
 SETTLE_S = 60.0  # before the first vent: time to see a liquid-full rise or a leak
-ZERO_GAUGE_PA = 1.5e4  # near enough to zero to open the bleeds
-LOW_HOLD_GAUGE_PA = 1.0e5  # where the last hold looks for dry ice
-LOW_HOLD_WIDTH_PA = 0.5e5
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Situation:
-    """What the rules look at. SI, absolute."""
-
-    setup: Setup
-    latest: Reading | None
-    stale: bool
-    vent_open: bool | None
-    vented: bool
-    stop_pa: float
-    lead_pa: float  # how far the pressure falls while a hand closes the valve
-    rate_pa_per_s: float | None
-    high_limit_pa: float | None
-    gauge_fault: str | None
-    plateau: str | None  # "shelf" or "plug": vent open, no fall
-    cleared: bool  # "vapour only" stands
-    solid_seen: bool
-    low_hold_done: bool
-    hold: HoldAssessment | None
-    hold_age_s: float | None
-
-    @property
-    def gauge_pa(self) -> float:
-        """Pressure above ambient [Pa]."""
-        return self.latest.pressure_pa - self.setup.ambient_pressure_pa if self.latest else 0.0
-
-    def at(self, pressure_pa: float) -> str:
-        """An absolute pressure in words."""
-        return pressure_text(pressure_pa, self.setup)
-
-    @property
-    def now(self) -> str:
-        """The newest pressure in words."""
-        return self.at(self.latest.pressure_pa) if self.latest else Sentence("no pressure")
-
-    @property
-    def triple(self) -> str:
-        """The local triple point in words."""
-        return self.at(TRIPLE_PRESSURE_PA)
-
-
-Rule = Callable[[Situation], tuple[Instruction, str, str, Severity] | None]
-Said = tuple[Instruction, str, str, Severity] | None
+Rule = Callable[[Situation], Said]
 
 
 def no_data(s: Situation) -> Said:
@@ -136,147 +97,6 @@ def nitrogen(s: Situation) -> Said:
             now=s.now,
         ),
         Severity.CALM,
-    )
-
-
-def vent_stands_still(s: Situation) -> Said:
-    """Valve open and no fall: never a quiet hold."""
-    if not s.vent_open or s.plateau is None:
-        return None
-    if s.plateau == "shelf":
-        return (
-            Instruction.CHECK_VENT_LINE,
-            "Stop: dry ice forming",
-            Sentence(
-                "The pressure stands at the triple point ({now}) with the vent open: liquid is "
-                "freezing. Close the vent; keep out of line with hose and cover; never strike a "
-                "plug.",
-                now=s.now,
-            ),
-            Severity.DANGER,
-        )
-    return (
-        Instruction.CHECK_VENT_LINE,
-        "Check the vent line",
-        Sentence(
-            "The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, "
-            "or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, "
-            "no blows.",
-            now=s.now,
-        ),
-        Severity.DANGER,
-    )
-
-
-def venting_below_triple(s: Situation) -> Said:
-    """Below the triple point before "vapour only": liquid becomes dry ice."""
-    if not s.vent_open or s.latest is None or s.cleared:
-        return None
-    if s.latest.pressure_pa >= TRIPLE_PRESSURE_PA:
-        return None
-    if s.gauge_pa <= ZERO_GAUGE_PA:
-        return (
-            Instruction.HOLD_FOR_DRY_ICE,
-            "Dry ice possible",
-            Sentence(
-                "At {now} without a verdict before: snow can lie under a gauge at zero. Leave the "
-                "vented side open, let it warm, keep out of line; a gauge at zero is no proof.",
-                now=s.now,
-            ),
-            Severity.DANGER,
-        )
-    return (
-        Instruction.CLOSE_AND_HOLD,
-        "Close now: below the triple point",
-        Sentence(
-            "{now} is below the triple point ({triple}) and liquid was not excluded: it turns to "
-            "dry ice. Close the vent and hold.",
-            now=s.now,
-            triple=s.triple,
-        ),
-        Severity.DANGER,
-    )
-
-
-def venting_cleared(s: Situation) -> Said:
-    """Vapour only stands: down to about 1 bar g, hold for dry ice, on to zero, bleeds."""
-    if not s.vent_open or not s.cleared or s.latest is None:
-        return None
-    if s.gauge_pa <= ZERO_GAUGE_PA:
-        return (
-            Instruction.OPEN_BLEEDS,
-            "Open the bleeds at both ends",
-            Sentence(
-                "At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at "
-                "the low spots; keep out of line of the cover. Then the site's own procedure.",
-                now=s.now,
-            ),
-            Severity.DO,
-        )
-    low = LOW_HOLD_GAUGE_PA + s.lead_pa
-    if (
-        not s.low_hold_done
-        and s.gauge_pa <= low
-        and s.gauge_pa > LOW_HOLD_GAUGE_PA - LOW_HOLD_WIDTH_PA
-    ):
-        return (
-            Instruction.CLOSE_AND_HOLD,
-            "Close: hold for dry ice",
-            Sentence(
-                "Near 1 bar g ({now}): close and watch for a climb to {triple}, the sign of dry "
-                "ice.",
-                now=s.now,
-                triple=s.triple,
-            ),
-            Severity.DO,
-        )
-    return (
-        Instruction.VENT_TO_ZERO,
-        "Vapour only: vent to zero",
-        Sentence("Now {now}. On to zero.", now=s.now)
-        if s.low_hold_done
-        else Sentence(
-            "Now {now}. Stop near 1 bar g and hold for dry ice; a stand near {triple} means dry "
-            "ice.",
-            now=s.now,
-            triple=s.triple,
-        ),
-        Severity.DO,
-    )
-
-
-def venting(s: Situation) -> Said:
-    """Liquid not excluded: down to the stop pressure, early enough for a gloved hand."""
-    if not s.vent_open or s.latest is None:
-        return None
-    pressure_pa = s.latest.pressure_pa
-    if pressure_pa - s.lead_pa <= s.stop_pa:
-        rate = ""
-        if s.rate_pa_per_s is not None and s.rate_pa_per_s < -100.0:
-            fall = difference_text(-s.rate_pa_per_s * 60.0, s.setup)
-            rate = Sentence(", falling {fall} a minute", fall=fall)
-        return (
-            Instruction.CLOSE_AND_HOLD,
-            "Close the vent and hold",
-            Sentence(
-                "{now}{rate}; stop pressure {stop}, triple point {triple}.",
-                now=s.now,
-                rate=rate,
-                stop=s.at(s.stop_pa),
-                triple=s.triple,
-            ),
-            Severity.CAUTION,
-        )
-    return (
-        Instruction.VENT,
-        "Vent",
-        Sentence(
-            "{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.",
-            now=s.now,
-            above=difference_text(pressure_pa - s.stop_pa, s.setup),
-            stop=s.at(s.stop_pa),
-        ),
-        Severity.DO,
     )
 
 

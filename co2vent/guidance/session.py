@@ -19,8 +19,8 @@ from co2vent.guidance.gauge_check import GaugeCheck
 from co2vent.guidance.holds import Holds
 from co2vent.guidance.limits_watch import ColdMetalWatch, TriplePointWatch
 from co2vent.guidance.prompt_keeper import PromptKeeper, high_limit_pa
-from co2vent.guidance.prompts import Situation
 from co2vent.guidance.recent_readings import RecentReadings
+from co2vent.guidance.situation import Situation
 from co2vent.guidance.standing import Standing
 from co2vent.guidance.two_gauges import TwoGauges
 from co2vent.guidance.valve import ValveChange

@@ -11,7 +11,7 @@ from xml.etree import ElementTree
 import pytest
 from PySide6.QtWidgets import QApplication
 
-from co2vent.guidance import prompts
+from co2vent.guidance import prompts, venting_prompts
 from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Bounds, Instruction
 from co2vent.window.blind import blinded
@@ -92,7 +92,8 @@ def test_words_and_numbers_change_at_once(spoken, language: str) -> None:
 
 
 def test_headlines_of_the_core_can_be_translated() -> None:
-    source = Path(prompts.__file__).read_text(encoding="utf-8")
+    modules = (prompts, venting_prompts)
+    source = "".join(Path(one.__file__).read_text(encoding="utf-8") for one in modules)
     headlines = set(re.findall(r'Instruction\.\w+,\s+"([^"]+)",', source))
     headlines |= set(re.findall(r'Instruction\.\w+: \("([^"]+)",', source))
     headlines |= set(re.findall(r'headline(?:, severity)? = "([^"]+)"', source))
