@@ -9,15 +9,18 @@ FROZEN_LEAST_READINGS = 60  # before that the noise is not known
 FROZEN_LEAST_SAME = 30  # with a slow logger a minute is a few readings only
 IMPOSSIBLE_JUMP_PA = 3.0e5  # no closed section steps by 3 bar from one reading to the next
 JUMP_WITHIN_S = 2.0
+SETTLED_S = 30.0
 
 
 class GaugeCheck:
     """Says what is wrong with a gauge. Feed `fault` with every reading, in order."""
 
-    __slots__ = ("_count", "_same", "_same_since_s")
+    __slots__ = ("_closed_since_s", "_count", "_noisy", "_same", "_same_since_s")
 
     def __init__(self) -> None:
         self._same_since_s: float | None = None
+        self._closed_since_s: float | None = None
+        self._noisy = False  # when the reading changed last: readings that stand teach no noise
         self._count = 0
         self._same = 0
 
@@ -32,6 +35,10 @@ class GaugeCheck:
     ) -> str | None:
         """Return what is wrong, in words that follow "check the gauge: ", or `None`."""
         self._count += 1
+        if not closed:
+            self._closed_since_s = None
+        elif self._closed_since_s is None:
+            self._closed_since_s = reading.at_s
         pressure_pa = reading.pressure_pa
         found: str | None = None
         if setup.gauge_full_scale_pa is not None and pressure_pa >= setup.gauge_full_scale_pa:
@@ -39,12 +46,18 @@ class GaugeCheck:
         if last is None or pressure_pa != last.pressure_pa:
             self._same_since_s = None
             self._same = 0
+            shows_noise = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
+            # just after a vent its fall is still taken for noise
+            settled = self._closed_since_s is not None and (
+                reading.at_s - self._closed_since_s > SETTLED_S
+            )
+            self._noisy = shows_noise and settled
         else:
             self._same += 1
             if self._same_since_s is None:
                 self._same_since_s = last.at_s
             same_s = reading.at_s - self._same_since_s
-            noisy = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
+            noisy = self._noisy or gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
             long = same_s >= FROZEN_S and self._same >= FROZEN_LEAST_SAME
             if long and noisy and self._count > FROZEN_LEAST_READINGS:
                 found = Sentence(

@@ -18,6 +18,8 @@ FIRST_FIT_S = 8.0
 FIT_EVERY_LEAST_S = 2.0
 FIT_EVERY_SHARE = 0.08  # of the hold's age: a trace that has run for long changes slowly
 FIT_EVERY_MOST_S = 20.0
+FELL_PA = 3.0e4  # a vent that let out less has not tested what is inside ...
+FELL_SHARE = 0.04  # ... nor one of a smaller share of the pressure
 
 
 class Holds:
@@ -25,10 +27,13 @@ class Holds:
 
     __slots__ = (
         "_ceiling_pa",
+        "_highest_before_pa",
         "_log",
         "_next_fit_s",
+        "begun_pa",
         "earlier",
         "ended",
+        "fell",
         "number",
         "running",
         "trace",
@@ -42,6 +47,9 @@ class Holds:
         self.ended: list[HoldAssessment] = []
         self.earlier: list[EarlierHold] = []  # what the verdict needs of those
         self._next_fit_s = FIRST_FIT_S
+        self.fell = False  # the pressure has fallen in a vent: opening alone is none
+        self.begun_pa: float | None = None  # where the running hold began, whatever was voided
+        self._highest_before_pa = 0.0
         self._ceiling_pa = inf  # above it what earlier holds have shown is past
 
     @property
@@ -59,8 +67,15 @@ class Holds:
         """When the running hold's next fit is due, as the data's time."""
         return self.trace.start_s + self._next_fit_s if self.trace is not None else inf
 
-    def start(self, at_s: float, vented: bool, past: Iterable[Reading]) -> None:
-        """The vent was shut at `at_s`; `past`: readings between that and its discovery."""
+    def start(
+        self, at_s: float, vented: bool, past: Iterable[Reading], highest_pa: float | None
+    ) -> None:
+        """The vent was shut at `at_s`; `past`: readings between that and its discovery.
+
+        `highest_pa` is the highest pressure of the record so far.
+        """
+        self.begun_pa = None
+        self._highest_before_pa = highest_pa or 0.0
         if self.ended:
             self.number = self.ended[-1].number + 1
         else:
@@ -80,6 +95,11 @@ class Holds:
     def add(self, reading: Reading) -> None:
         """Take a reading of the running hold."""
         assert self.trace is not None
+        if self.begun_pa is None:
+            self.begun_pa = reading.pressure_pa
+            highest_pa = self._highest_before_pa
+            fallen_pa = highest_pa - self.begun_pa
+            self.fell = self.fell or fallen_pa > max(FELL_PA, FELL_SHARE * highest_pa)
         self.trace.add(
             reading.at_s,
             reading.pressure_pa,
@@ -124,6 +144,15 @@ class Holds:
             self._ceiling_pa = earlier.end_pa + CRITERIA.joint_gained_pa
         return verdict, before.charge if before is not None else Charge.UNDETERMINED
 
+    def keep_part(self, context: HoldContext) -> None:
+        """The evidence is about to start anew: keep what the part so far has raised of doubts."""
+        trace = self.trace
+        if trace is None or trace.duration_s < CRITERIA.shortest_clear_s or not self.number:
+            return
+        _, part = judge(trace, replace(context, faults=()), closed=True)
+        if part is not None:
+            self.earlier.append(replace(part, shown=None))
+
     def end(self, at_s: float, *, valve_told: bool) -> HoldAssessment | None:
         """The vent was opened at `at_s`: keep the hold as it was judged last, if it was."""
         ended = self.running
@@ -162,6 +191,8 @@ class Holds:
         self._forget_shown()
         if self.trace is None:
             return
+        if self.trace.count == 0 and self.running is not None:
+            return  # nothing was gathered since it was voided last
         started_s = self.running.start_s if self.running else self.trace.start_s
         start_pa = self.running.start_pressure_pa if self.running else self.trace.first_pa
         if self.trace.count == 0:

@@ -11,6 +11,7 @@ copy of an eight-hour trace at every reading would be the one slow thing here).
 """
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
+from co2vent.guidance.clamp_watch import ClampWatch
 from co2vent.guidance.event_log import EventLog
 from co2vent.guidance.events import Event, EventKind, Prompt, Severity
 from co2vent.guidance.fall_forecast import FallForecast
@@ -29,8 +30,10 @@ from co2vent.guidance.vent_watch import Plateau, VentWatch
 from co2vent.guidance.view import Item, Tick, View
 from co2vent.inference.bore_volume import VolumeWatch
 from co2vent.inference.cold_metal import cold_metal_share
+from co2vent.inference.criteria import CRITERIA
 from co2vent.inference.hold_facts import HoldContext
-from co2vent.inference.outcome import Bounds
+from co2vent.inference.lines import saturated_k, snow_k
+from co2vent.inference.outcome import Bounds, Charge, HoldAssessment
 from co2vent.inference.outflow import OutflowWatch
 from co2vent.inference.trace import GaugeWatch
 from co2vent.inference.vented import mass_vented
@@ -40,6 +43,7 @@ from co2vent.sentence import Sentence
 
 REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common practice, no source)
 MOST_LEAD_PA = 2.0e5  # a vent at 30 bar a minute needs no earlier word than this
+OLD_ENOUGH_S = CRITERIA.shortest_clear_s
 NEAR_STOP_PA = 3.0e5  # where the rate of a vent tells what the next one will do
 
 
@@ -82,6 +86,7 @@ class Session:
         self.gauge_fault: str | None = None
         self.triple_point = TriplePointWatch(self.log)
         self.cold_metal = ColdMetalWatch(self.log)
+        self.clamp = ClampWatch()
         self.valve = VentValve()
         # while venting
         self.vent_watch = VentWatch()
@@ -126,6 +131,8 @@ class Session:
 
     def _take_rejection(self, rejection: Rejection) -> None:
         self.rejections += 1
+        if rejection.at_s is not None and self.latest is not None:
+            self._check_stale(rejection.at_s)
         if not rejection.over_range:
             return
         self.log.say(
@@ -133,7 +140,9 @@ class Session:
             EventKind.ROW_REJECTED,
             Sentence("line {line}: {reason}", line=str(rejection.line), reason=rejection.reason),
         )
-        self.holds.void(self._now(), Sentence("the gauge was out of range"), self.latest)
+        why = Sentence("the gauge was out of range")
+        self.standing.withdraw(why, self._now())
+        self._void_hold(self._now(), why)
 
     def _take_reading(self, reading: Reading) -> None:
         last = self.latest
@@ -155,12 +164,16 @@ class Session:
         since_last_s = None if last is None else min(at_s - last.at_s, self._age_limit_s)
         self.triple_point.see(reading, since_last_s, self.setup, self.standing.cleared)
         self.cold_metal.see(reading, self.setup)
+        self.clamp.see(reading)
         self.recent.add(reading, has_valve=self.valve.told_of, interval_s=self.freshness.interval_s)
         first = self.valve.open is None
         moved = self.valve.see(reading, self.gauge, self.freshness.interval_s)
         if moved is not None:
             self._valve_moved(moved, first=first)
         self.holds.see_pressure(reading.pressure_pa)
+        self.standing.see_pressure(
+            reading.pressure_pa, at_s, vent_open=self.valve.told_of and self.valve.open is True
+        )
         if self.holds.trace is not None:
             self.holds.add(reading)
             if self.holds.fit_is_due:
@@ -189,7 +202,7 @@ class Session:
             EventKind.TIME_BROKEN,
             Sentence("the clock ran backwards; the hold starts anew"),
         )
-        self.holds.void(at_s, why, self.latest)
+        self._void_hold(at_s, why)
         self.standing.withdraw(why, self._now())
         self.fall.reset()
         self.outflow.missed()
@@ -216,7 +229,7 @@ class Session:
                 ),
             )
         why = Sentence("no reading for more than {time}", time=limit)
-        self.holds.void(since_s, why, last)
+        self._void_hold(since_s, why)
         self.standing.withdraw(Sentence("readings stopped"), last.at_s)
         self.vent_watch.reset()
         self.fall.reset()
@@ -244,8 +257,10 @@ class Session:
             text = Sentence("check the gauge: {fault}", fault=fault)
             self.log.say(reading.at_s, EventKind.GAUGE_FAULT, text)
             self.standing.withdraw(fault, reading.at_s)
-            self.holds.void(reading.at_s, fault, reading)
+            self._void_hold(reading.at_s, fault)
         if fault is None and self.gauge_fault is not None:
+            # what was read while the gauge was in doubt is no evidence once it is not
+            self._void_hold(reading.at_s, self.gauge_fault)
             self._prompts.hurry()
         self.gauge_fault = fault
 
@@ -280,7 +295,8 @@ class Session:
                 else Sentence("vent closed, found from the pressure"),
             )
         self.standing.hold_starts()
-        self.holds.start(at_s, self.valve.vented, self.recent.between(at_s, self._now()))
+        past = self.recent.between(at_s, self._now())
+        self.holds.start(at_s, self.valve.vented, past, self.triple_point.highest)
 
     # --- the verdict --------------------------------------------------------------------------
 
@@ -292,13 +308,16 @@ class Session:
             noise_pa=self.gauge.noise_pa,
             step_pa=self.gauge.step_pa,
             stop_pa=self.stop_pa,
-            vented=self.holds.number > 0,
+            vented=self.holds.number > 0 and self.holds.fell,
+            begun_pa=self.holds.begun_pa,
+            clamp_doubted=self.clamp.doubted,
             first_pa=self.triple_point.highest,
             lowest_pa=self.triple_point.lowest_pa,
             # a hold's own verdict is no evidence for it
             cleared=standing.cleared_before,
             cleared_limit_kg=standing.cleared_limit_kg,
             solid_seen=standing.solid_seen,
+            ice_possible=standing.ice_possible,
             valve_known=self.valve.told_of,
             ambient_k=latest.ambient_temperature_k if latest else None,
             earlier=tuple(self.holds.earlier),
@@ -311,6 +330,25 @@ class Session:
         if judged is not None:
             verdict, before = judged
             self.standing.heed(verdict, before, self._now())
+            self._heed_clamp(verdict)
+
+    def _heed_clamp(self, hold: HoldAssessment) -> None:
+        """Metal at saturation is where liquid may lie: a verdict from before does not cover it."""
+        latest = self.latest
+        if latest is None or latest.line_temperature_k is None:
+            return
+        if hold.charge is Charge.VAPOR_ONLY or hold.end_s - hold.start_s < OLD_ENOUGH_S:
+            return
+        pressure_pa = latest.pressure_pa
+        below = pressure_pa < TRIPLE_PRESSURE_PA
+        cold_k = snow_k(pressure_pa) if below else saturated_k(pressure_pa)
+        if latest.line_temperature_k - cold_k < CRITERIA.clamp_wet_k:
+            self.standing.withdraw(Sentence("the lowest metal is at saturation"), latest.at_s)
+
+    def _void_hold(self, at_s: float, why: str) -> None:
+        """The running hold's evidence starts anew; the doubts it has raised do not."""
+        self.holds.keep_part(self._context())
+        self.holds.void(at_s, why, self.latest)
 
     def _end_hold(self, at_s: float) -> None:
         self._judge_hold(closed=True)
@@ -343,7 +381,7 @@ class Session:
         if plateau is Plateau.SHELF:
             why = Sentence("the pressure stands at the triple point")
             self.standing.withdraw(why, reading.at_s)
-            self.standing.solid_seen = True
+            self.standing.see_ice()
 
     def _see_outflow(self) -> None:
         if self.latest is not None:

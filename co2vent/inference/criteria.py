@@ -25,6 +25,7 @@ class Criteria:
     # a reading that never changed since the vent closed is no measurement: the gas of a vented
     # section always warms by tens of mbar, so a live gauge moves (common practice: crack the vent)
     least_changes: int = 2
+    least_moved_pa: float = 1_500.0
 
     # --- what liquid would keep up, by what gives the hold power (calibrated; 1 mbar/min = 1.67)
     # Wet sections whose metal is all at saturation, insulated and full, rose 2 to 5 mbar/min and
@@ -73,6 +74,8 @@ class Criteria:
     compensated_bare_most: float = 0.6  # of the rise: gas near the clamp's metal is not all the gas
     compensated_insulated: float = 0.5
     compensated_insulated_most: float = 0.2
+    # steel of 4 mm in air 60 K warmer gains 0.04 K/s at 10 W/m2K; more is a blower on the clamp
+    warmed_by_hand: float = 0.03  # K/s
     clamp_wet_k: float = 4.0  # a clamp this near saturation sits where liquid may lie
 
     # --- what dry metal gives at most while it warms (calibrated)

@@ -3,7 +3,7 @@
 from math import hypot
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
-from co2vent.inference.criteria import Criteria
+from co2vent.inference.criteria import CRITERIA, Criteria
 from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
@@ -22,6 +22,16 @@ def really_closed(
     return end_pa - trace.first_pa >= least and strength.drive_k >= criteria.clamp_power_k
 
 
+def has_moved(hold: Hold) -> bool:
+    """Whether the gas has warmed since the vent closed, as it always does by tens of mbar.
+
+    A gauge behind a plugged hose or a shut valve stands still but for its own noise.
+    """
+    pressures = hold.blocks.p
+    moved_pa = float(pressures.max() - pressures.min())
+    return moved_pa >= max(hold.criteria.least_moved_pa, hold.context.noise_pa)
+
+
 def may_be_liquid_yet(
     first_pa: float, end_pa: float, strength: Power, context: HoldContext, criteria: Criteria
 ) -> bool:
@@ -30,6 +40,8 @@ def may_be_liquid_yet(
     Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
     with an outward leak, rises as much again.
     """
+    if context.begun_pa is not None:
+        first_pa = min(first_pa, context.begun_pa)  # a gap makes no rise smaller
     rise = end_pa / first_pa - 1.0
     volume = context.setup.section_volume_m3
     large = volume is not None and volume > criteria.balance_volume_m3
@@ -121,8 +133,16 @@ def loses(hold: Hold, trend: Trend) -> bool:
 
 
 def lost_before(context: HoldContext) -> bool:
-    """Whether the hold before lost pressure, or gained all but nothing (see `loses`)."""
-    return bool(context.earlier) and context.earlier[-1].falling
+    """Whether the hold before lost pressure, or gained all but nothing (see `loses`).
+
+    One too short to be judged does not make up for it.
+    """
+    for hold in reversed(context.earlier):
+        if hold.falling:
+            return True
+        if hold.duration_s >= CRITERIA.shortest_clear_s:
+            return False
+    return False
 
 
 def sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: Criteria) -> bool:

@@ -7,6 +7,7 @@ from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
     deficit,
     gathers_pace,
+    has_moved,
     is_falling,
     lost_before,
     may_be_liquid_yet,
@@ -86,7 +87,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
 
     # once below the triple point with liquid not excluded, ice may lie there; while it melts it
     # swallows the heat that would boil liquid, above the triple point too
-    maybe_ice = context.lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared
+    maybe_ice = hold.may_hold_ice
 
     least_wet = strength.least_wet_slope
     shut = context.valve_known or really_closed(trace, end_pa, strength, context, criteria)
@@ -100,6 +101,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         and not lost_before(context)
         and not over_bound
         and trace.changes >= criteria.least_changes
+        and has_moved(hold)
         and trend.misfit <= criteria.worst_misfit
         and (not maybe_ice or sure_over_ice(strength, unexplained, age_s, criteria))
         and not sinking

@@ -44,6 +44,8 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         curves=curves_of(hold, limits),
     )
     rising = slope_text(trend.slope, setup)
+    # ice that has not melted yet may lie above the triple point too
+    ice = Bounds(None, 0.0, None) if hold.may_hold_ice else Bounds(0.0, 0.0, 0.0)
     if limits.falling:
         return say(
             base,
@@ -66,7 +68,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         return changed(
             said,
             liquid_kg=Bounds(None, 0.0, None) if volume else None,
-            dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
+            dry_ice_kg=ice if volume else None,
         )
     if limits.wet:
         instruction, step = _after_liquid(hold, trend, limits, found)
@@ -78,7 +80,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             may_leak_by=may_leak_by(hold),
             liquid_kg=found.liquid_kg if volume else None,
             liquid_volume_fraction=found.liquid_fraction,
-            dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume else None,
+            dry_ice_kg=ice if volume else None,
             dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
             boil_off_s=found.boil_off_s,
             boil_off_warmed_s=found.boil_off_warmed_s,
@@ -109,7 +111,7 @@ def hold_above(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         said,
         liquid_kg=found.liquid_kg if volume else None,
         liquid_volume_fraction=found.liquid_fraction,
-        dry_ice_kg=Bounds(0.0, 0.0, 0.0) if volume and not context.solid_seen else None,
+        dry_ice_kg=ice if volume else None,
         dry_ice_kg_if_vented=found.dry_ice_if_vented_kg,
         time_left_s=limits.time_left_s,
         next_step=valves or why_not.step,

@@ -5,13 +5,18 @@ from math import nan
 
 import numpy as np
 
+from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.joint import Shown
 from co2vent.inference.outcome import Charge
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
 from co2vent.inference.trend import Trend
+from co2vent.readings.limits import shown_too_high_pa
 from co2vent.readings.reading import Setup
+
+LINE_SILENT_S = 10.0  # a clamp that has said nothing for longer is gone
+HOTTEST_LINE_K = 343.15  # 70 degC: no metal beside CO2 at these pressures, warmed by hand or not
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,6 +55,9 @@ class HoldContext:
     ambient_k: float | None
     earlier: tuple[EarlierHold, ...]
     faults: tuple[str, ...]
+    ice_possible: bool = False  # it was seen, and no hold has excluded it since
+    clamp_doubted: bool = False  # it has jumped: a loose contact, or it hangs in the air
+    begun_pa: float | None = None  # where the hold began, before evidence that was voided
     fall_pa_per_s: float = 0.0  # how fast the last vent fell near its end
 
 
@@ -71,7 +79,15 @@ class Hold:
     @property
     def near_triple_pa(self) -> float:
         """So near the triple point a reading can't be told from it [Pa]."""
-        return self.context.setup.gauge_error_pa + self.criteria.near_triple_pa
+        setup = self.context.setup
+        return setup.gauge_error_pa + self.criteria.near_triple_pa + shown_too_high_pa(setup)
+
+    @property
+    def may_hold_ice(self) -> bool:
+        """Whether dry ice may lie there: seen, or a pressure where it forms without a verdict."""
+        context = self.context
+        lowest_pa = context.lowest_pa - shown_too_high_pa(context.setup)
+        return context.ice_possible or (lowest_pa < TRIPLE_PRESSURE_PA and not context.cleared)
 
     @property
     def rise_pa(self) -> float:
@@ -79,8 +95,21 @@ class Hold:
 
 
 def line_of(blocks: HoldArrays) -> tuple[float, float]:
-    """Line temperature now [K] and its slope [K/s]; NaN without a clamp."""
+    """Line temperature now [K] and its slope [K/s]; NaN without a clamp.
+
+    A clamp that has gone silent says nothing of now, nor one that shows less than half of the time,
+    nor one hotter than any metal here.
+    """
     known = np.isfinite(blocks.line_k)
+    if known.any():
+        end_s = float(blocks.t[-1])
+        silent_s = end_s - float(blocks.t[known][-1])
+        half = blocks.t >= 0.5 * end_s
+        seldom = known[half].mean() < 0.5
+        if silent_s > max(LINE_SILENT_S, 0.05 * end_s) or seldom:
+            return nan, nan
+        if float(blocks.line_k[known][-1]) > HOTTEST_LINE_K:
+            return nan, nan
     if known.sum() < 2:
         return (float(blocks.line_k[known][-1]), nan) if known.any() else (nan, nan)
     t, k = blocks.t[known], blocks.line_k[known]
@@ -93,3 +122,9 @@ def line_of(blocks: HoldArrays) -> tuple[float, float]:
         else nan
     )
     return float(k[-1]), slope
+
+
+def upper_of(blocks: HoldArrays) -> float:
+    """The second clamp now [K]; NaN without one."""
+    known = blocks.upper_k[np.isfinite(blocks.upper_k)]
+    return float(known[-1]) if known.size else nan

@@ -8,7 +8,7 @@ from co2vent.co2 import (
     TRIPLE_TEMPERATURE_K,
 )
 from co2vent.inference.amounts import allowable_kg
-from co2vent.inference.doubts import deficit, lost_before
+from co2vent.inference.doubts import deficit, has_moved, lost_before
 from co2vent.inference.envelope import Envelope, envelope
 from co2vent.inference.hold_facts import Hold
 from co2vent.inference.lines import snow_k
@@ -39,7 +39,9 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
     context, criteria, setup = hold.context, hold.criteria, hold.context.setup
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
     if context.cleared:
-        least, unseen, enough = criteria.ice_slope_cleared, False, True
+        least, unseen = criteria.ice_slope_cleared, False
+        # a clamp as cold as snow or melting ice contradicts the verdict from before
+        enough = not hold.line_k - TRIPLE_TEMPERATURE_K < criteria.clamp_power_k
         share = max(trend.slope_upper, 0.0) / least
     else:
         # below the triple point without a verdict before the evidence must stand by itself, and
@@ -65,6 +67,7 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
         and (context.cleared or trend.slope_lower > -least)
         and trend.misfit <= criteria.worst_misfit
         and hold.trace.changes >= criteria.least_changes
+        and has_moved(hold)
         and (context.valve_known or not at_ambient)
         and not unseen
     )

@@ -38,6 +38,7 @@ def power(
     line_slope: float,
     criteria: Criteria,
     age_s: float = inf,
+    upper_k: float = nan,
 ) -> Power:
     """Return the power of a hold.
 
@@ -48,6 +49,7 @@ def power(
         line_slope: its late slope [K/s]; NaN without one.
         criteria: the thresholds.
         age_s: how long the hold has lasted [s].
+        upper_k: a second clamp [K]; NaN without one.
     """
     drive = nan
     if isfinite(line_k):
@@ -55,7 +57,9 @@ def power(
     least, warming, most = criteria.unpowered_slope, 0.0, 0.0
     source: str = ""
     metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
-    cooling = line_slope < -criteria.clamp_cooling
+    # liquid may lie wherever metal is at saturation, and one reading makes no trend
+    cold_above = isfinite(upper_k) and upper_k - saturated_k(end_pa) < criteria.clamp_wet_k
+    cooling = not line_slope >= -criteria.clamp_cooling or cold_above
     if drive >= criteria.clamp_power_k and not cooling:
         source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
         # what is not told may be insulated
@@ -64,11 +68,18 @@ def power(
         if setup.insulated is False:
             per_k, warming = criteria.clamp_bare_per_k, criteria.compensated_bare * metal
             most = criteria.compensated_bare_most
+        if line_slope > criteria.warmed_by_hand:
+            warming = 0.0  # a spot that is heated warms, and the gas does not follow
         at_one_litre = per_k * min(drive, criteria.clamp_most_k)
         age_s = max(age_s, criteria.clamp_age_least_s)
         younger = max(criteria.clamp_age_s / age_s, 1.0) ** 0.5
         least = at_one_litre * younger * spread(setup.section_volume_m3, criteria)
-    elif setup.insulated is False and not drive < criteria.clamp_wet_k and not cooling:
+    elif (
+        setup.insulated is False
+        and not drive < criteria.clamp_wet_k
+        and not line_slope < -criteria.clamp_cooling
+        and not cold_above
+    ):
         least = criteria.bare_slope * spread(setup.section_volume_m3, criteria)
         source = Sentence("the metal is bare")
     return Power(least, drive, source, warming, most, metal)

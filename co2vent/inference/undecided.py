@@ -5,7 +5,7 @@ from math import isfinite
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
-from co2vent.inference.doubts import deficit, lost_before, may_be_liquid_yet
+from co2vent.inference.doubts import deficit, has_moved, lost_before, may_be_liquid_yet
 from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.outcome import Instruction
 from co2vent.inference.trend import Trend
@@ -61,7 +61,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             Sentence("Keep holding."),
             keep,
         )
-    if trace.changes < criteria.least_changes:
+    if trace.changes < criteria.least_changes or not has_moved(hold):
         return Undecided(
             Sentence(
                 "Not known: the reading has not moved since the vent closed; a gauge that is cut "
@@ -168,14 +168,19 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
         if strength.drive_k >= criteria.clamp_power_k:
             return Undecided(
                 Sentence(
-                    "Not known: {between}, and the clamp cools though the vent is shut: what is "
-                    "near it may boil.",
+                    "Not known: {between}, and the clamp cools though the vent is shut, or the "
+                    "upper one is at saturation: what is near it may boil.",
                     between=between,
                 ),
-                Sentence("Hold on until the clamp stands or warms."),
+                Sentence("Hold on until both clamps stand or warm."),
                 Instruction.VENT_AGAIN if long else keep,
             )
-        if isfinite(strength.drive_k):
+        if context.clamp_doubted:
+            step = Sentence(
+                "The clamp has jumped, as one that hangs in the air does: fix it to the lowest "
+                "point again."
+            )
+        elif isfinite(strength.drive_k):
             step = Sentence(
                 "The clamp is {drive} above saturation: warm the lowest point to {wanted} above "
                 "it and hold again.",

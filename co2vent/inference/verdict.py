@@ -8,7 +8,7 @@ above the allowable amount would keep up. Everything else is "liquid shows", or 
 the step that would decide.
 """
 
-from math import isfinite
+from math import isfinite, nan
 
 from co2vent.co2 import (
     TRIPLE_PRESSURE_PA,
@@ -20,7 +20,7 @@ from co2vent.inference.criteria import CRITERIA, Criteria
 from co2vent.inference.doubts import loses
 from co2vent.inference.envelope import shown_by
 from co2vent.inference.high_hold import hold_above
-from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of
+from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of, upper_of
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.liquid_full import liquid_full
 from co2vent.inference.low_hold import low_hold
@@ -45,11 +45,11 @@ def judge(
     """Judge a hold as far as it has gone; if it has `closed`, also what later holds need of it."""
     blocks = trace.arrays()
     trend = fit_trend(blocks, context.noise_pa, context.step_pa)
-    line_k, line_slope = line_of(blocks)
+    line_k, line_slope = (nan, nan) if context.clamp_doubted else line_of(blocks)
     age_s, end_pa = 0.0, trace.last_pa
     if blocks.p.size:
         age_s, end_pa = float(blocks.t[-1]), float(blocks.p[-1])
-    strength = power(context.setup, end_pa, line_k, line_slope, criteria, age_s)
+    strength = power(context.setup, end_pa, line_k, line_slope, criteria, age_s, upper_of(blocks))
     hold = Hold(
         trace, blocks, trend, context, line_k, line_slope, age_s, end_pa, strength, criteria
     )

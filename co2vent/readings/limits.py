@@ -4,6 +4,7 @@ from typing import Final
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.readings.reading import Setup
+from co2vent.units import PRESSURE_UNITS
 
 # Distance kept above the triple point while liquid may be left, whatever the gauge: 15 psi
 # (1.03 bar). Common practice, no source: hold at about 5.2 bar g or 75 psig.
@@ -15,6 +16,8 @@ READING_ALLOWANCE_PA: Final = 0.3e5
 # (knocked or never reset). From memory. A given class covers the zero (EN 837-1: the class bounds
 # the error over the whole scale); reading the zero removes this part.
 UNREAD_ZERO_ALLOWANCE_PA: Final = 0.1e5
+# Less air than at sea level at 2300 m (ISO 2533: 76.6 kPa); few plants stand higher.
+ASSUMED_AIR_PA: Final = 0.25e5
 
 
 def triple_point_pa_gauge(setup: Setup) -> float:
@@ -27,6 +30,17 @@ def zero_uncertainty_pa(setup: Setup) -> float:
     read = setup.zero_was_read or setup.zero_offset_pa != 0.0
     covered = setup.gauge_accuracy_fraction is not None
     return 0.0 if read or covered else UNREAD_ZERO_ALLOWANCE_PA
+
+
+def shown_too_high_pa(setup: Setup) -> float:
+    """Return how much less than stated the absolute pressure may be, besides the gauge's class.
+
+    A zero that was not read, and air that was taken for sea level's: at 2300 m it is 0.25 bar less,
+    and what is melting dry ice there looks like 5.4 bar.
+    """
+    unit = PRESSURE_UNITS[setup.pressure_unit]
+    assumed = setup.ambient_pressure_assumed and unit.gauge
+    return zero_uncertainty_pa(setup) + (ASSUMED_AIR_PA if assumed else 0.0)
 
 
 def stop_margin_pa(setup: Setup) -> float:

@@ -77,3 +77,4 @@ class Rejection:
     line: int
     reason: str
     over_range: bool = False  # the gauge said it could not show the value
+    at_s: float | None = None  # its time, where that could be read

@@ -88,11 +88,14 @@ class RowReader:
             return Rejection(line, f"{len(cells)} cells where the header has {self.columns.count}")
         before = self._mark, self.origin_ns, self.time_kind
         pressure_pa = self._pressure_pa(cells[self._pressure.index])
-        at_s = self._time_s(cells) if isinstance(pressure_pa, float) else 0.0
+        # a live row that is no reading is not stamped: a tick tells the time meanwhile
+        stamped = self._stamp is not None and isinstance(pressure_pa, tuple)
+        at_s = "no time" if stamped else self._time_s(cells)
         if isinstance(at_s, str) or isinstance(pressure_pa, tuple):
             self._mark, self.origin_ns, self.time_kind = before  # a rejected row leaves no trace
             why = pressure_pa if isinstance(pressure_pa, tuple) else (str(at_s), False)
-            return Rejection(line, *why)
+            forwards = isinstance(at_s, float) and self.last_s is not None and at_s >= self.last_s
+            return Rejection(line, *why, at_s=float(at_s) if forwards else None)
         if self.last_s is not None and at_s < self.last_s:
             self.segment += 1
         self.last_s = at_s
