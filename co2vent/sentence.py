@@ -48,3 +48,8 @@ def joined(first: str, second: str) -> str:
 def listed(parts: Sequence[str]) -> str:
     """Return the parts as one text, semicolons between."""
     return reduce(lambda before, part: Sentence("{a}; {b}", a=before, b=part), parts)
+
+
+def comma_listed(parts: Sequence[str]) -> str:
+    """Return the parts as one text, commas between."""
+    return reduce(lambda before, part: Sentence("{a}, {b}", a=before, b=part), parts)

@@ -11,9 +11,9 @@ from typing import Final
 from co2vent.errors import RefusedInputError
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import GaugeRecord, JobEvent, JobEventKind, JobHead, Person
+from co2vent.guidance.job_gates import TESTED
 from co2vent.guidance.job_tests import TestOptions
 from co2vent.guidance.procedure_text import MAX_BYTES, default_procedure_text, read_procedure
-from co2vent.guidance.steps import TESTED
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import folder_name, read_job
 from co2vent.units import ZERO_CELSIUS_K

@@ -7,10 +7,10 @@ from pathlib import Path
 
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import JobEvent
+from co2vent.guidance.job_gates import TESTED
 from co2vent.guidance.job_readings import observe
-from co2vent.guidance.job_tests import TestOptions, judge_test
+from co2vent.guidance.job_tests import TestOptions, judge_test, refuse_simulated
 from co2vent.guidance.session import begin, view
-from co2vent.guidance.steps import TESTED
 from co2vent.readings.log_file import LogFile, read_log
 from co2vent.readings.reading import Reading
 from co2vent.store.job_file import JobFile
@@ -23,6 +23,7 @@ def feed_log(
 ) -> Iterator[tuple[JobEvent, ...]]:
     """Add the log to the job and show it to the running step's gates, newest reading at `now`."""
     log = read_log(path)
+    refuse_simulated(job_file.job, log.setup)
     yield _attach(job_file, path, log, now)
     end_s = float(log.readings.at_s[-1]) if to_s is None else to_s
     shift_s = job_file.at_s(now) - end_s
@@ -58,6 +59,7 @@ def judge_log(
 ) -> Iterator[tuple[JobEvent, ...]]:
     """Judge the log as a `standing` or `vacuum` test and put the verdict into the job."""
     log = read_log(path)
+    refuse_simulated(job_file.job, log.setup)
     readings = [item for item in log.items() if isinstance(item, Reading)]
     at_s = job_file.at_s(now)
     result = judge_test(test, readings, log.setup, options, at_s=at_s, by=by, log=path.name)

@@ -11,6 +11,15 @@ from co2vent.guidance.procedure import Gate
 #: Readings about a limit cross it with every noise: a gate is lost, and that is kept, only after
 #: so long; until then it holds the step back all the same. This program's choice.
 LOSE_S: Final = 5.0
+#: A test, the gate quantity that it decides and the verdict that meets it.
+TESTS: Final = {
+    "standing": ("standing_test_tight", "tight"),
+    "vacuum": ("vacuum_test_passed", "tight_and_dry"),
+}
+#: Quantities that a test decides.
+TESTED: Final = {quantity for quantity, _ in TESTS.values()}
+#: Told once with the source and repeated with each reading: never newer than what is read off.
+_TOLD_ONCE: Final = {"zero_offset"}
 
 
 def judge_gate(
@@ -25,18 +34,18 @@ def judge_gate(
     holds = value_si is not None and gate.allows(value_si)
     if record.met_s is not None:
         return _judge_met(gate, record, at_s, value_si, holds)
-    if holds and value_si is not None:
+    refuted = bool(record.typed_by)  # what a person read off last does not meet the gate
+    if holds and value_si is not None and not (refuted and gate.quantity in _TOLD_ONCE):
         since_s = at_s if record.true_since_s is None else min(record.true_since_s, at_s)
         value = gate.from_si(value_si)
-        if at_s - since_s >= gate.steady_s:
+        # one good reading is no answer to a person's bad one
+        if at_s - since_s >= (max(gate.steady_s, LOSE_S) if refuted else gate.steady_s):
             met = replace(record, met_s=at_s, value=value, typed_by="", true_since_s=since_s)
             return met, items.GateMet(at_s, gate.id, value)
-        return replace(record, value=value, true_since_s=since_s), None
-    record = replace(
-        record,
-        true_since_s=None,
-        value=None if value_si is None else gate.from_si(value_si),
-    )
+        return replace(record, value=record.value if refuted else value, true_since_s=since_s), None
+    record = replace(record, true_since_s=None)
+    if not refuted:
+        record = replace(record, value=None if value_si is None else gate.from_si(value_si))
     if not record.timed_out and at_s - begun_s > gate.timeout_s:
         return replace(record, timed_out=True), items.GateTimedOut(at_s, gate.id)
     return record, None

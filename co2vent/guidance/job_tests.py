@@ -4,12 +4,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from co2vent.errors import RefusedInputError
+from co2vent.guidance.job import Job
 from co2vent.guidance.job_items import TestResult
 from co2vent.inference.outcome import Bounds
 from co2vent.inference.standing_test import standing_test
 from co2vent.inference.vacuum_rise import vacuum_rise_test
 from co2vent.readings.reading import Reading, Setup
-from co2vent.sentence import joined
+from co2vent.sentence import Sentence, joined
 
 Numbers = dict[str, float | str | None]
 
@@ -23,6 +24,23 @@ class TestOptions:
     begin_s: float | None = None
     gauge_seen_moving: bool = False
     coldest_metal_k: float | None = None
+
+
+def refuse_simulated(job: Job, setup: Setup) -> None:
+    """Keep a simulated log, chosen by mistake, out of a real job.
+
+    It would make the job practice, which is never signed, and nothing takes that back.
+
+    Raises:
+        RefusedInputError: the log is simulated and the job is not.
+    """
+    if setup.simulated and not job.simulated:
+        raise RefusedInputError(
+            Sentence(
+                "this log is simulated and the job is not: it would become practice that can't "
+                "be signed; choose the real log"
+            )
+        )
 
 
 def judge_test(

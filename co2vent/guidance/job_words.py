@@ -30,7 +30,9 @@ def describe(procedure: Procedure, item: JobItem) -> str:
             return f"Valve {item.valve} {item.position}{lock}{tag} ({item.by})"
         case items.Typed():
             gate = gates[item.id]
-            return f"Read off by {item.by}: {item.value:g} {gate.unit_words} ({gate.condition})"
+            fails = "" if gate.allows(gate.to_si(item.value)) else "does not meet: "
+            value = f"{item.value:g} {gate.unit_words}"
+            return f"Read off by {item.by}: {value} ({fails}{gate.condition})"
         case items.GateMet():
             gate = gates[item.id]
             return f"Met: {gate.condition}; {item.value:.4g} {gate.unit_words}".rstrip()

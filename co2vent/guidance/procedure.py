@@ -3,8 +3,10 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from math import isfinite
 from typing import Final
 
+from co2vent.readings.rows import MAX_PPM, MAX_PRESSURE_PA, MAX_VACUUM_PA, TEMPERATURE_RANGE_K
 from co2vent.sentence import Sentence
 from co2vent.units import MICRON_PA, PSI_PA, temperature_to_k
 
@@ -97,6 +99,27 @@ QUANTITY_WORDS: Final = {
     "standing_test_tight": Sentence("standing-pressure test says tight"),
     "vacuum_test_passed": Sentence("vacuum-rise test says tight and dry"),
 }
+#: What an instrument can show at all (SI, gauge pressures stay gauge); anything else is a slip of
+#: the finger or a fault. Pressures, temperatures, vacuum and air as in a readings log.
+POSSIBLE: Final[Mapping[str, tuple[float, float]]] = {
+    "pressure": (-1.25e5, MAX_PRESSURE_PA),
+    "pressure_above_triple_point": (-MAX_PRESSURE_PA, MAX_PRESSURE_PA),
+    "pressure_above_stop": (-MAX_PRESSURE_PA, MAX_PRESSURE_PA),
+    "pressure_rise_rate": (-MAX_PRESSURE_PA, MAX_PRESSURE_PA),
+    "line_temperature": TEMPERATURE_RANGE_K,
+    "upper_temperature": TEMPERATURE_RANGE_K,
+    "ambient_temperature": TEMPERATURE_RANGE_K,
+    "metal_above_minimum": (-500.0, 500.0),
+    "line_above_saturation": (-500.0, 500.0),
+    "room_co2": (0.0, MAX_PPM),
+    "zero_offset": (0.0, 2e6),  # its size
+    "vacuum": (0.0, MAX_VACUUM_PA),
+    "running_hold": (0.0, 7 * 86_400.0),
+    "vapor_only_holds": (0.0, 1000.0),
+    "dry_ice_cleared": (0.0, 1.0),
+    "standing_test_tight": (0.0, 1.0),
+    "vacuum_test_passed": (0.0, 1.0),
+}
 UNIT_WORDS: Final = {
     "bar_g": "bar g",
     "kPa_g": "kPa g",
@@ -139,6 +162,17 @@ class Gate:
         above = self.at_least is None or value_si >= self.to_si(self.at_least)
         below = self.at_most is None or value_si <= self.to_si(self.at_most)
         return above and below and value_si == value_si
+
+    def possible(self, value: float) -> bool:
+        """Say whether an instrument can show `value`, written in this gate's unit."""
+        least, most = POSSIBLE[self.quantity]
+        return isfinite(value) and least <= self.to_si(value) <= most
+
+    @property
+    def possible_words(self) -> tuple[str, str]:
+        """The least and the most that an instrument can show, in this gate's unit."""
+        least, most = (self.from_si(value_si) for value_si in POSSIBLE[self.quantity])
+        return f"{least:.7g} {self.unit_words}".strip(), f"{most:.7g} {self.unit_words}".strip()
 
     @property
     def condition(self) -> str:

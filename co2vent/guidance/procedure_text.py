@@ -43,8 +43,11 @@ def default_procedure_text() -> str:
     return (files("co2vent.guidance") / "job_steps.toml").read_text(encoding="utf-8")
 
 
-def read_procedure(text: str, name: str = "job steps") -> Procedure:
+def read_procedure(text: str, name: str = "job steps", *, stored: bool = False) -> Procedure:
     """Return the procedure in `text` (TOML); `name` is shown in errors.
+
+    `stored`: the steps of a job that has begun, which must stay readable. Rules that are younger
+    than the first jobs don't hold for them.
 
     Raises:
         RefusedInputError: naming the place and what to do. Nothing is read in part.
@@ -62,7 +65,7 @@ def read_procedure(text: str, name: str = "job steps") -> Procedure:
         table = read_toml(text)
     except ValueError as error:
         raise RefusedInputError(f"{name}: not TOML: {error}; mend it there") from None
-    return _Checker(name, text).procedure(table, hashlib.sha256(data).hexdigest())
+    return _Checker(name, text, stored).procedure(table, hashlib.sha256(data).hexdigest())
 
 
 _ID = re.compile(r"[a-z][a-z0-9_]{0,39}")
@@ -73,8 +76,9 @@ _MISSING: Final = object()
 class _Checker:
     """Turns a TOML table into a procedure; knows where it is so that a refusal can say it."""
 
-    def __init__(self, name: str, text: str) -> None:
+    def __init__(self, name: str, text: str, stored: bool) -> None:
         self._name = name
+        self._stored = stored
         self._lines = [text.count("\n", 0, found.end()) + 1 for found in _HEADER.finditer(text)]
         self._place = ""
 
@@ -218,9 +222,10 @@ class _Checker:
         if StepKind.VACUUM_TEST in kinds:
             self.check_vapour_break(steps[kinds.index(StepKind.VACUUM_TEST) :])
         for number, step in enumerate(steps, 1):
-            if step.kind is StepKind.BLEEDS and step.skippable:
+            firm = step.kind is StepKind.BLEEDS or (step.kind is StepKind.OPEN and not self._stored)
+            if firm and step.skippable:
                 self._place = self.place(number, step.id)
-                raise self.fail("bleeds can't be skippable; write skippable = false")
+                raise self.fail(f"{step.kind} can't be skippable; write skippable = false")
 
     def check_vapour_break(self, later: tuple[Step, ...]) -> None:
         """A vacuum is broken with vapour, shown above the triple point by readings, or not at all.

@@ -19,30 +19,15 @@ from co2vent.guidance.job import (
     StepRecord,
     StepState,
 )
-from co2vent.guidance.job_gates import judge_gate
+from co2vent.guidance.job_gates import TESTED, TESTS, judge_gate
 from co2vent.guidance.job_items import JobItem
+from co2vent.guidance.job_refusals import gate_of, refusal
 from co2vent.guidance.job_words import describe
-from co2vent.guidance.procedure import (
-    QUANTITY_WORDS,
-    VENTING_CONFIRMATIONS,
-    Gate,
-    Procedure,
-    Step,
-    StepKind,
-)
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Procedure, StepKind
 from co2vent.sentence import Sentence, listed
 
-MIN_REASON: Final = 3  # characters; a skip without a reason is no skip
 PRACTICE: Final = Sentence("Simulated readings: this job is practice and can't be signed.")
 POINTS_HOLD_S: Final = 4 * 3600.0  # how long the five points outlive a stop; program's choice
-POSITIONS: Final = ("shut", "open")
-#: A test, the gate quantity that it decides and the verdict that meets it.
-TESTS: Final = {
-    "standing": ("standing_test_tight", "tight"),
-    "vacuum": ("vacuum_test_passed", "tight_and_dry"),
-}
-#: Quantities that a test decides.
-TESTED: Final = {quantity for quantity, _ in TESTS.values()}
 
 
 def begin_job(procedure: Procedure, head: JobHead, at_s: float = 0.0) -> Job:
@@ -52,18 +37,21 @@ def begin_job(procedure: Procedure, head: JobHead, at_s: float = 0.0) -> Job:
     return Job(head, procedure, tuple(waiting), 0)
 
 
-def advance_job(job: Job, item: JobItem | Observed) -> tuple[Job, tuple[JobEvent, ...]]:
+def advance_job(
+    job: Job, item: JobItem | Observed, *, stored: bool = False
+) -> tuple[Job, tuple[JobEvent, ...]]:
     """Return the job after `item` and what to report.
 
     Accepted items come back in the events' `item`, in the order in which a file must keep them;
-    feeding those to a fresh job gives the same job. A refused item changes nothing but the history.
+    feeding those to a fresh job, as `stored`, gives the same job, also where an older version
+    accepted what this one would not. A refused item changes nothing but the history.
     """
     if isinstance(item, Observed):
         job, events = _observe(job, item)
     else:
-        refusal = _refusal(job, item)
-        if refusal:
-            events = [JobEvent(item.at_s, JobEventKind.REFUSED, refusal)]
+        refused = refusal(job, item, stored=stored)
+        if refused:
+            events = [JobEvent(item.at_s, JobEventKind.REFUSED, refused)]
         else:
             job, caution = _apply(job, item)
             events = [
@@ -106,104 +94,6 @@ def _observe(job: Job, observed: Observed) -> tuple[Job, list[JobEvent]]:
     return job, events
 
 
-def _refusal(job: Job, item: JobItem) -> str:
-    """Return why `item` can't be accepted now, in words that say what to do; empty: it can."""
-    step = job.step
-    by = getattr(item, "by", None)
-    if by is not None and not by.strip():
-        return Sentence("give the name of the person who does this")
-    texts = [
-        value
-        for name in ("by", "reason", "text", "value", "valve", "lock", "tag")
-        if isinstance(value := getattr(item, name, ""), str)
-    ]
-    if any(len(text) > items.MAX_NOTE for text in texts):
-        return Sentence("too long: {most} characters at most", most=str(items.MAX_NOTE))
-    match item:
-        case items.Confirm(id=identity):
-            if identity not in {c.id for s in job.procedure.steps for c in s.confirmations}:
-                return f"no confirmation {identity!r} in this job"
-            if identity not in {
-                c.id for s in job.procedure.steps[: job.current + 1] for c in s.confirmations
-            }:
-                return Sentence("that confirmation belongs to a later step")
-        case items.Withdraw(id=identity, reason=reason):
-            if identity not in job.confirmed:
-                return f"{identity!r} was not confirmed"
-            return _reason_lacks(reason)
-        case items.WriteDown(id=identity, value=value):
-            if identity not in {e.id for s in job.procedure.steps for e in s.entries}:
-                return f"no entry {identity!r} in this job"
-            if not value.strip():
-                return Sentence("write something, or leave the entry alone")
-        case items.Isolate(valve=valve, position=position):
-            if not valve.strip():
-                return Sentence("name the valve")
-            if position not in POSITIONS:
-                return "a valve is 'shut' or 'open'"
-        case items.Typed(id=identity) | items.GateMet(id=identity) | items.GateLost(id=identity):
-            gate = _gate(step, identity)
-            if gate is None:
-                return f"no gate {identity!r} in the running step"
-            if isinstance(item, items.Typed):
-                if not gate.by_hand:
-                    words = QUANTITY_WORDS[gate.quantity]
-                    return Sentence("{quantity}: must come from readings here", quantity=words)
-                if not gate.allows(gate.to_si(item.value)):
-                    return Sentence(
-                        "{value} does not meet: {condition}",
-                        value=f"{item.value:g} {gate.unit_words}",
-                        condition=gate.condition,
-                    )
-        case items.GateTimedOut(id=identity):
-            if _gate(step, identity) is None:
-                return f"no gate {identity!r} in the running step"
-        case items.Done():
-            if step is None:
-                return Sentence("the job has ended; nothing is left to do")
-            if job.lacks():
-                return Sentence("not yet: {lacks}", lacks=listed(job.lacks()))
-            return _next_refused(job)
-        case items.Skip(reason=reason):
-            if step is None:
-                return Sentence("the job has ended; nothing is left to skip")
-            if not step.skippable:
-                return Sentence("'{step}' can't be skipped", step=step.title)
-            return _reason_lacks(reason) or _next_refused(job)
-        case items.GoBack(id=identity, reason=reason):
-            if identity not in [s.id for s in job.procedure.steps[: job.current]]:
-                return f"{identity!r} is not an earlier step"
-            return _reason_lacks(reason)
-        case items.Note(text=text):
-            if not text.strip():
-                return Sentence("write something")
-        case items.TestResult(test=test):
-            if test not in TESTS:
-                return f"a test is one of {', '.join(TESTS)}"
-        case items.LogAdded() | items.SimulatedSeen() | items.Reopened():
-            pass
-    return ""
-
-
-def _reason_lacks(reason: str) -> str:
-    return "" if len(reason.strip()) >= MIN_REASON else Sentence("give a reason")
-
-
-def _next_refused(job: Job) -> str:
-    """Return why the next step can't begin: venting waits for its five confirmations."""
-    following = job.current + 1
-    if following < len(job.steps) and job.procedure.steps[following].kind is StepKind.VENT:
-        lacks = job.venting_lacks
-        if lacks:
-            return Sentence("no venting yet: {lacks}", lacks=listed(lacks))
-    return ""
-
-
-def _gate(step: Step | None, identity: str) -> Gate | None:
-    gates = () if step is None else step.gates
-    return next((gate for gate in gates if gate.id == identity), None)
-
-
 def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
     """Return the job with the accepted `item`, and a caution in words or nothing."""
     match item:
@@ -226,7 +116,7 @@ def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
         case items.Isolate():
             return replace(job, isolation=(*job.isolation, item)), ""
         case items.Typed():
-            return _with_gate(job, item.id, GateRecord(item.at_s, item.value, item.by)), ""
+            return _with_typed(job, item)
         case items.GateMet():
             return _with_gate(job, item.id, GateRecord(item.at_s, item.value)), ""
         case items.GateLost():
@@ -263,6 +153,21 @@ def _opening_caution(job: Job) -> str:
 
 def _with_gate(job: Job, identity: str, record: GateRecord) -> Job:
     return replace(job, gates={**job.gates, identity: record})
+
+
+def _with_typed(job: Job, item: items.Typed) -> tuple[Job, str]:
+    """Meet or lose the gate with what was read off: the newest reading counts, good or bad."""
+    gate = gate_of(job.step, item.id)
+    if gate is None or gate.allows(gate.to_si(item.value)):
+        return _with_gate(job, item.id, GateRecord(item.at_s, item.value, item.by)), ""
+    late = job.gates.get(item.id, GateRecord()).timed_out
+    record = GateRecord(value=item.value, typed_by=item.by, timed_out=late)
+    caution = Sentence(
+        "{value} does not meet: {condition}",
+        value=f"{item.value:g} {gate.unit_words}",
+        condition=gate.condition,
+    )
+    return _with_gate(job, item.id, record), caution
 
 
 def _with_test(job: Job, item: items.TestResult) -> Job:

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from co2vent.planning.boil_down import snow_share_of_drained_liquid
+from co2vent.sentence import Sentence
 
 # Heat transfer from still or lightly moving air to the outside of a pipe, upper ends of what
 # handbooks give (bare 8 to 15, insulated 0.3 to 1 W/m2K; from memory): the times are "not before".
@@ -44,24 +45,34 @@ def ways_out(
     snow = 100.0 * snow_share_of_drained_liquid(liquid_temperature_k, ambient_pressure_pa)
     return (
         WayOut(
-            "hold and vent in short bursts while ambient heat boils it, bare pipe",
+            Sentence("hold and vent in short bursts while ambient heat boils it, bare pipe"),
             bare_s,
-            "the metal stays at the boiling temperature: never repressurise it, never strike it",
+            Sentence(
+                "the metal stays at the boiling temperature: never repressurise it, never strike it"
+            ),
         ),
         WayOut(
-            "the same, insulated pipe",
+            Sentence("the same, insulated pipe"),
             insulated_s,
-            "a quiet gauge only means that little heat comes in",
+            Sentence("a quiet gauge only means that little heat comes in"),
         ),
         WayOut(
-            f"warm air on the low points, {WARM_AIR_W:.0f} W into the metal",
+            Sentence(
+                "warm air on the low points, {heat} into the metal", heat=f"{WARM_AIR_W:.0f} W"
+            ),
             energy_j / WARM_AIR_W,
-            "vent open or watched: a shut section climbs; no flame; not hotter than the hand bears",
+            Sentence(
+                "vent open or watched: a shut section climbs; no flame; not hotter than the hand "
+                "bears"
+            ),
         ),
         WayOut(
-            "drain the liquid from a low point, outdoors only",
+            Sentence("drain the liquid from a low point, outdoors only"),
             None,
-            f"about {snow:.0f} % of it turns to snow at the outlet and can plug it; keep the "
-            "section above the stop pressure, hose restrained and bonded, nobody downhill",
+            Sentence(
+                "about {snow} of it turns to snow at the outlet and can plug it; keep the section "
+                "above the stop pressure, hose restrained and bonded, nobody downhill",
+                snow=f"{snow:.0f} %",
+            ),
         ),
     )

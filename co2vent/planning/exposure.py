@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Final
 
+from co2vent.sentence import Sentence
+
 
 class Country(StrEnum):
     """Whose limits to compare with."""
@@ -30,7 +32,7 @@ class ExposureLimit:
 
 _NIOSH_PAGE: Final = "NIOSH IDLH page for CAS 124-38-9; read"
 
-IDLH: Final = ExposureLimit("IDLH", 40_000.0, "immediately dangerous", _NIOSH_PAGE)
+IDLH: Final = ExposureLimit("IDLH", 40_000.0, Sentence("immediately dangerous"), _NIOSH_PAGE)
 
 LIMITS: Final[dict[Country, tuple[ExposureLimit, ...]]] = {
     Country.US: (
@@ -66,9 +68,10 @@ AMBIENT_AIR_PPM: Final = 420.0
 OXYGEN_IN_AIR_PERCENT: Final = 20.95  # dry air; CRC Handbook, from memory
 OXYGEN_ALARM_PERCENT: Final = 19.5  # usual low alarm (OSHA 1910.146, from memory)
 
-OXYGEN_METER_WARNING: Final = (
+OXYGEN_METER_WARNING: Final = Sentence(
     "An oxygen meter is not a CO2 alarm: at 40 000 ppm CO2, immediately dangerous, it still shows "
-    "about 20.1 % oxygen. Wear a CO2 meter."
+    "about {oxygen} oxygen. Wear a CO2 meter.",
+    oxygen="20.1 %",
 )
 
 

@@ -1,6 +1,7 @@
 """Is this gauge good enough for this stop pressure?"""
 
 from dataclasses import dataclass
+from functools import reduce
 from typing import Final
 
 from co2vent.co2 import TRIPLE_TEMPERATURE_K, saturation_slope_pa_per_k
@@ -10,11 +11,13 @@ from co2vent.readings.limits import (
     stop_pressure_pa_gauge,
 )
 from co2vent.readings.reading import Setup
+from co2vent.sentence import Sentence, joined
 
 # EN 837-2 (from memory): a steady pressure should stay below 75 % of full scale.
 HIGHEST_USE_OF_SCALE: Final = 0.75
 # From here on the class alone takes too much of the smallest margin for a calm decision.
 COARSE_SHARE: Final = 0.3
+NOT_GIVEN: Final = Sentence("Gauge range and class not given.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,41 +38,53 @@ def gauge_fit(setup: Setup, charge_pressure_pa: float | None) -> GaugeFit:
     stop_gauge = stop_pressure_pa_gauge(setup)
     span = setup.gauge_span_pa
     if span is None or setup.gauge_accuracy_fraction is None:
-        return GaugeFit(None, None, margin, None, "not known", "Gauge range and class not given.")
+        return GaugeFit(None, None, margin, None, "not known", NOT_GIVEN)
     error = setup.gauge_error_pa
     used = error / margin
     kelvin = error / saturation_slope_pa_per_k(TRIPLE_TEMPERATURE_K)
-    text = (
-        f"The gauge's class is +-{error / 1e5:.2f} bar: {100 * used:.0f} % of the "
-        f"{margin / 1e5:.2f} bar kept above the triple point."
-    )
+    parts: list[str] = [
+        Sentence(
+            "The gauge's class is +-{error}: {share} of the {margin} kept above the triple point.",
+            error=f"{error / 1e5:.2f} bar",
+            share=f"{100 * used:.0f} %",
+            margin=f"{margin / 1e5:.2f} bar",
+        )
+    ]
+    end = f"{span / 1e5:.1f} bar g"
     charge_gauge = None
     if charge_pressure_pa is not None:
         charge_gauge = charge_pressure_pa - setup.ambient_pressure_pa
     if stop_gauge > span:
         verdict = "out of range"
-        text += f" It ends at {span / 1e5:.1f} bar g, below the stop pressure: it can't show it."
+        parts.append(
+            Sentence("It ends at {end}, below the stop pressure: it can't show it.", end=end)
+        )
     elif charge_gauge is not None and charge_gauge > span:
         verdict = "out of range"
-        text += (
-            f" It ends at {span / 1e5:.1f} bar g and the section holds {charge_gauge / 1e5:.1f} "
-            "bar g: it would be damaged."
+        parts.append(
+            Sentence(
+                "It ends at {end} and the section holds {charge}: it would be damaged.",
+                end=end,
+                charge=f"{charge_gauge / 1e5:.1f} bar g",
+            )
         )
     elif margin > SMALLEST_STOP_MARGIN_PA:
         verdict = "too coarse"
-        text += " The stop pressure had to be raised for it."
+        parts.append(Sentence("The stop pressure had to be raised for it."))
     elif used > COARSE_SHARE:
         verdict = "coarse"
     else:
         verdict = "good"
     if verdict in ("coarse", "too coarse"):
-        text += (
-            " A 16 or 25 bar gauge behind an isolating valve, opened below its range, is better."
+        parts.append(
+            Sentence(
+                "A 16 or 25 bar gauge behind an isolating valve, opened below its range, is better."
+            )
         )
     if (
         verdict == "good"
         and charge_gauge is not None
         and charge_gauge > HIGHEST_USE_OF_SCALE * span
     ):
-        text += " The charge stands above 75 % of its scale."
-    return GaugeFit(error, kelvin, margin, used, verdict, text)
+        parts.append(Sentence("The charge stands above 75 % of its scale."))
+    return GaugeFit(error, kelvin, margin, used, verdict, reduce(joined, parts))

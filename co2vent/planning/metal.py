@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from typing import Final
 
+from co2vent.sentence import Sentence
+
 
 @dataclass(frozen=True, slots=True)
 class MetalLimit:
@@ -15,11 +17,17 @@ class MetalLimit:
 
 METALS: Final[tuple[MetalLimit, ...]] = (
     MetalLimit(
-        "carbon steel A106 / A53 grade B", 244.15, "ASME B31.3 table A-1 extracts, -29 degC"
+        Sentence("carbon steel A106 / A53 grade B"),
+        244.15,
+        "ASME B31.3 table A-1 extracts, -29 degC",
     ),
-    MetalLimit("low-temperature steel A333 grade 6", 227.15, "ASME B31.3 extracts, -46 degC"),
-    MetalLimit("austenitic stainless 304L / 316L", 77.15, "ASME B31.3, -196 degC; from memory"),
-    MetalLimit("copper", 77.15, "no low limit is met in a vent; from memory"),
+    MetalLimit(
+        Sentence("low-temperature steel A333 grade 6"), 227.15, "ASME B31.3 extracts, -46 degC"
+    ),
+    MetalLimit(
+        Sentence("austenitic stainless 304L / 316L"), 77.15, "ASME B31.3, -196 degC; from memory"
+    ),
+    MetalLimit(Sentence("copper"), 77.15, "no low limit is met in a vent; from memory"),
 )
 
 
@@ -39,7 +47,7 @@ def metal_checks(
     """Return the checks at `coldest_k`: of the section's own rating if known, else of METALS."""
     metals = METALS
     if section_minimum_k is not None:
-        metals = (MetalLimit("this section", section_minimum_k, "as given"),)
+        metals = (MetalLimit(Sentence("this section"), section_minimum_k, "as given"),)
     return tuple(
         MetalCheck(m.name, round(m.minimum_k - 273.15, 2), coldest_k < m.minimum_k, m.source)
         for m in metals

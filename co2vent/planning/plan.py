@@ -17,6 +17,7 @@ from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
 from co2vent.planning.trapped import trapped
 from co2vent.planning.volume import cylinder_area_m2
 from co2vent.readings.limits import stop_pressure_pa, triple_point_pa_gauge
+from co2vent.sentence import Sentence
 
 # GWP 1 by definition: kg of CO2 are kg of CO2 equivalent (Regulation (EU) 2024/573, article 3).
 GWP: Final = 1.0
@@ -25,7 +26,13 @@ GWP: Final = 1.0
 def _require(value: float | None, name: str, low: float, high: float, unit: str) -> None:
     if value is not None and not (isfinite(value) and low <= value <= high):
         raise RefusedInputError(
-            f"{name} must be a number from {low:g} to {high:g}{unit and ' ' + unit}, not {value:g}"
+            Sentence(
+                "{name} must be a number from {low} to {high}, not {value}",
+                name=name,
+                low=f"{low:g}",
+                high=f"{high:g} {unit}".rstrip(),
+                value=f"{value:g}",
+            )
         )
 
 
@@ -33,24 +40,33 @@ def _checked(given: PlanInput) -> None:
     """Refuse what can't be meant."""
     if (given.temperature_k is None) == (given.pressure_pa_gauge is None):
         raise RefusedInputError(
-            "give the charge's temperature or its pressure before the vent: one of them, not both"
+            Sentence(
+                "give the charge's temperature or its pressure before the vent: one of them, not "
+                "both"
+            )
         )
-    _require(given.volume_m3 * 1e3, "the volume", 1e-3, 1e6, "l")
-    _require(given.liquid_fraction, "the liquid fraction (by volume)", 0.0, 1.0, "")
-    _require(given.vent_bore_m * 1e3, "the vent bore", 0.1, 500.0, "mm")
-    _require(given.discharge_coefficient, "the discharge coefficient", 0.05, 1.0, "")
-    _require(given.ambient_k - 273.15, "the ambient temperature", -70.0, 70.0, "degC")
-    _require(given.room_m3, "the room", 0.1, 1e7, "m3")
-    _require(given.air_changes_per_hour, "air changes per hour", 0.0, 1000.0, "")
+    _require(given.volume_m3 * 1e3, Sentence("the volume"), 1e-3, 1e6, "l")
+    _require(given.liquid_fraction, Sentence("the liquid fraction (by volume)"), 0.0, 1.0, "")
+    _require(given.vent_bore_m * 1e3, Sentence("the vent bore"), 0.1, 500.0, "mm")
+    _require(given.discharge_coefficient, Sentence("the discharge coefficient"), 0.05, 1.0, "")
+    _require(given.ambient_k - 273.15, Sentence("the ambient temperature"), -70.0, 70.0, "degC")
+    _require(given.room_m3, Sentence("the room"), 0.1, 1e7, "m3")
+    _require(given.air_changes_per_hour, Sentence("air changes per hour"), 0.0, 1000.0, "")
     if given.relief_pa_gauge is not None:
-        _require(given.relief_pa_gauge / 1e5, "the relief setting", 0.1, 1000.0, "bar g")
+        _require(given.relief_pa_gauge / 1e5, Sentence("the relief setting"), 0.1, 1000.0, "bar g")
     if given.pressure_pa_gauge is not None:
         absolute = given.pressure_pa_gauge + given.setup.ambient_pressure_pa
         _require(
-            absolute / 1e5, "the charge pressure", LOWEST_SUBLIMATION_PA / 1e5, 1e3, "bar absolute"
+            absolute / 1e5,
+            Sentence("the charge pressure"),
+            LOWEST_SUBLIMATION_PA / 1e5,
+            1e3,
+            "bar absolute",
         )
     if given.temperature_k is not None:
-        _require(given.temperature_k - 273.15, "the charge temperature", -119.15, 100.0, "degC")
+        _require(
+            given.temperature_k - 273.15, Sentence("the charge temperature"), -119.15, 100.0, "degC"
+        )
 
 
 def _charge(given: PlanInput) -> ChargeState | None:

@@ -116,7 +116,7 @@ def read_job(path: Path) -> JobRecord:
 def _replay(folder: Path, chain: Chain, steps: bytes) -> JobRecord:
     first = chain.entries[0]
     try:
-        procedure = read_procedure(steps.decode("utf-8"), str(folder / STEPS_FILE))
+        procedure = read_procedure(steps.decode("utf-8"), str(folder / STEPS_FILE), stored=True)
         head = _head(first.body["head"])
         started = datetime.fromisoformat(first.at)
     except (KeyError, TypeError, AttributeError, UnicodeError, ValueError):
@@ -138,7 +138,7 @@ def _replay(folder: Path, chain: Chain, steps: bytes) -> JobRecord:
             elif entry.kind == "plan":
                 plan = body
             elif entry.kind != "recovered":
-                job, _ = advance_job(job, item_from_plain(entry.kind, body))
+                job, _ = advance_job(job, item_from_plain(entry.kind, body), stored=True)
         except (KeyError, Co2ventError) as error:
             problem = problem or f"entry {entry.number} can't be used: {error}"
     return JobRecord(

@@ -1,19 +1,34 @@
 """A view without its verdict, for teaching: what the gauge shows, nothing that was concluded."""
 
 from dataclasses import replace
+from typing import Final
 
 from co2vent.guidance.events import EventKind, Prompt, Severity
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.window.words import QT_TRANSLATE_NOOP, translate
 
-CONCLUDED = {
-    EventKind.PROMPT,
-    EventKind.VERDICT,
-    EventKind.HOLD_ENDED,
-    EventKind.SHELF,
-    EventKind.NOTE,  # what somebody wrote may say what was concluded
-}
+CONCLUDED: Final = frozenset(
+    {
+        EventKind.PROMPT,
+        EventKind.VERDICT,
+        EventKind.HOLD_ENDED,
+        EventKind.HOLD_VOIDED,  # says why, which may be a fault of the gauge that was found
+        EventKind.SHELF,
+        EventKind.BELOW_TRIPLE_POINT,
+        EventKind.PRESSURE_HIGH,
+        EventKind.GAUGE_FAULT,
+        EventKind.METAL_COLD,
+        EventKind.NOTE,  # what somebody wrote may say what was concluded
+    }
+)
+
+
+def help_words() -> str:
+    """Return what stands in place of the help while prompt and verdict are hidden."""
+    return translate(
+        "Blind", "Help is hidden until the answer is given. B shows prompt, verdict and help."
+    )
 
 
 def blinded(view: View) -> View:
@@ -38,6 +53,7 @@ def blinded(view: View) -> View:
 
 
 def _bare(hold: HoldAssessment) -> HoldAssessment:
+    """Return the hold with what was measured: its times, its pressures and its slope."""
     return replace(
         hold,
         charge=Charge.UNDETERMINED,
@@ -50,7 +66,6 @@ def _bare(hold: HoldAssessment) -> HoldAssessment:
         boil_off_s=None,
         boil_off_warmed_s=None,
         time_left_s=None,
-        slope_pa_per_s=None,
         next_step="",
         reason="",
         curves=(),

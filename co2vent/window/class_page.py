@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import QMarginsF, QSizeF, Signal
-from PySide6.QtGui import QPageSize, QPdfWriter, QTextDocument
+from PySide6.QtGui import QHideEvent, QPageSize, QPdfWriter, QTextDocument
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.session import View
@@ -142,7 +142,10 @@ class ClassPage(VentPage):
         self.tick()
 
     def ask(self) -> None:
-        """Stop time and ask the class to commit itself."""
+        """Stop time and ask the class to commit itself, unless it has seen the truth."""
+        if self.run.revealed:
+            self._refuse_prediction()
+            return
         self.run.paused = True
         self.lay_over(self.predict)
         self.tick()
@@ -150,15 +153,29 @@ class ClassPage(VentPage):
     def _answered(self, charge: Charge | None) -> None:
         made = self.run.predict(charge)
         self.lay_over(None)
+        if made is None:
+            self._refuse_prediction()
+            return
         said = prediction_words(made)
         self.say(translate("Class", "Committed {said}. Space goes on.").format(said=said))
         self.tick()
+
+    def _refuse_prediction(self) -> None:
+        self.say(
+            translate("Class", "The truth has been shown: a prediction doesn't count any more.")
+        )
 
     def toggle_blind(self) -> None:
         """Show the program's prompts during the exercise, or hide them until the reveal."""
         self.run.blind = not self.run.blind
         self.redraw()
         self.tick()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Stop time while another page is in front; a window that is put away runs on."""
+        super().hideEvent(event)
+        if not event.spontaneous():
+            self.run.paused = True
 
     # --- the reveal --------------------------------------------------------------------------
 

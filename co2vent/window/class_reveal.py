@@ -41,7 +41,7 @@ class ClassReveal(QWidget):
         truth = run.truth()
         self.drawing.show_truth(truth, run.scenario.setting.section.volume_m3)
         self.truth.say(truth_words(truth, units, run.scenario.ambient_pa))
-        self.said.say(said_words(run))
+        self.said.say(said_words(run, units))
         self.score.say("\n".join(map(spoken, run.score().lines())))
         self.teaching.say(teaching_words(run))
 

@@ -124,8 +124,10 @@ class ClassRun:
         """Move the vent valve."""
         self.section.set_valve(opening)
 
-    def predict(self, charge: Charge | None) -> Prediction:
-        """Commit to what is inside now."""
+    def predict(self, charge: Charge | None) -> Prediction | None:
+        """Commit to what is inside now; once the truth was shown nothing is taken any more."""
+        if self.revealed:
+            return None
         made = Prediction(at_s=self._position_s, charge=charge)
         self.predictions.append(made)
         return made

@@ -69,15 +69,12 @@ def truth_words(truth: Truth, units: UnitChoice, ambient_pa: float) -> str:
     return "\n".join(lines)
 
 
-def said_words(run: ClassRun) -> str:
+def said_words(run: ClassRun, units: UnitChoice) -> str:
     """Return what the gauge showed, what the program said and what the class said."""
     view = run.view
-    units = UnitChoice.BAR if run.scenario.setup.pressure_unit != "psig" else UnitChoice.PSI
     lines = []
     if view.latest is not None:
-        shown = text.pressure(
-            view.latest.pressure_pa, view.setup.ambient_pressure_pa, units.pressure
-        )
+        shown = text.both(units, view.latest.pressure_pa, view.setup.ambient_pressure_pa)
         lines.append(translate("Class", "The gauge showed {pressure}.").format(pressure=shown))
     hold = latest_hold(view)
     state = charge_words(hold.charge if hold is not None else Charge.UNDETERMINED)
@@ -129,11 +126,12 @@ def sheet_html(run: ClassRun, units: UnitChoice) -> str:
         parts.append(f"<p><b>{escape(spoken(exercise.look_for))}</b></p>")
     if run.task.changes:
         changes = ", ".join(change_words(name, value) for name, value in run.task.changes.items())
-        parts.append(f"<p>{escape(translate('Class', 'Changed:'))} {escape(changes)}</p>")
+        changed = translate("Class", "Changed:")
+        parts.append(f"<p>{escape(changed)} {escape(changes)}</p>")
     blocks = [
         "\n".join(map(spoken, run.score().lines())),
         truth_words(run.truth(), units, run.scenario.ambient_pa),
-        said_words(run),
+        said_words(run, units),
         teaching_words(run),
     ]
     parts.extend(

@@ -74,6 +74,10 @@
     <context>
         <name>Blind</name>
         <message>
+            <source>Help is hidden until the answer is given. B shows prompt, verdict and help.</source>
+            <translation>Die Hilfe bleibt verborgen, bis die Antwort gegeben ist. B zeigt Anweisung, Urteil und Hilfe.</translation>
+        </message>
+        <message>
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>Anweisung und Urteil sind verborgen. B zeigt sie.</translation>
         </message>
@@ -132,6 +136,10 @@
         <message>
             <source>Committed {said}. Space goes on.</source>
             <translation>Festgelegt {said}. Leertaste: weiter.</translation>
+        </message>
+        <message>
+            <source>The truth has been shown: a prediction doesn&apos;t count any more.</source>
+            <translation>Die Wahrheit wurde schon gezeigt: eine Vorhersage zählt nicht mehr.</translation>
         </message>
         <message>
             <source>first run</source>
@@ -283,6 +291,10 @@
             <translation>SIMULIERTE ÜBUNG: kein Auftrag, nichts wurde abgelassen</translation>
         </message>
         <message>
+            <source>Changed:</source>
+            <translation>Geändert:</translation>
+        </message>
+        <message>
             <source>dry ice</source>
             <translation>Trockeneis</translation>
         </message>
@@ -364,6 +376,10 @@
         <message>
             <source>Nothing to compare</source>
             <translation>Nichts zu vergleichen</translation>
+        </message>
+        <message>
+            <source>{name} has no hold to compare; nothing was changed.</source>
+            <translation>{name} hat keinen Halt zum Vergleichen; nichts wurde geändert.</translation>
         </message>
         <message>
             <source>Save picture</source>
@@ -509,13 +525,437 @@
             <translation>Kein Urteil: {fault}. Ablass schließen und mit dem mechanischen Manometer vergleichen.</translation>
         </message>
         <message>
+            <source>A 16 or 25 bar gauge behind an isolating valve, opened below its range, is better.</source>
+            <translation>Besser ist ein Manometer bis 16 oder 25 bar hinter einem Absperrventil, das erst unterhalb seines Bereichs geöffnet wird.</translation>
+        </message>
+        <message>
+            <source>A plan advises. Only the gauge and the holds say what is left inside.</source>
+            <translation>Ein Plan rät nur. Erst Manometer und Halte sagen, was noch drin ist.</translation>
+        </message>
+        <message>
+            <source>About {liquid} of liquid is in it already: vented straight down it would leave about {ice} of dry ice behind a gauge at zero. Hold above the triple point and boil it out.</source>
+            <translation>Etwa {liquid} Flüssigkeit sind schon darin: ohne Halt abgelassen blieben etwa {ice} Trockeneis hinter einem Manometer auf null. Über dem Tripelpunkt halten und auskochen.</translation>
+        </message>
+        <message>
+            <source>About {liquid} of liquid is left at the stop pressure, {stop}: vented straight down it would leave about {ice} of dry ice behind a gauge at zero. Hold above the triple point and boil it out.</source>
+            <translation>Beim Stoppdruck, {stop}, sind noch etwa {liquid} Flüssigkeit übrig: ohne Halt abgelassen blieben etwa {ice} Trockeneis hinter einem Manometer auf null. Über dem Tripelpunkt halten und auskochen.</translation>
+        </message>
+        <message>
+            <source>Air</source>
+            <translation>Luft</translation>
+        </message>
+        <message>
+            <source>All of it in the room is {total} when mixed, above the IDLH of {limit}: nobody may be in the room, and the vent must lead outdoors.</source>
+            <translation>Alles im Raum gibt gemischt {total}, mehr als der IDLH von {limit}: niemand darf im Raum sein, und der Ablass muss ins Freie führen.</translation>
+        </message>
+        <message>
+            <source>All of it in the room is {total} when mixed, above the {name} of {limit} ({averaged}): lead the vent outdoors.</source>
+            <translation>Alles im Raum gibt gemischt {total}, mehr als {name} von {limit} ({averaged}): den Ablass ins Freie führen.</translation>
+        </message>
+        <message>
+            <source>Altitude not given: sea level, {pressure}, is assumed.</source>
+            <translation>Höhe nicht angegeben: Meereshöhe, {pressure}, wird angenommen.</translation>
+        </message>
+        <message>
+            <source>An oxygen meter is not a CO2 alarm: at 40 000 ppm CO2, immediately dangerous, it still shows about {oxygen} oxygen. Wear a CO2 meter.</source>
+            <translation>Ein Sauerstoffmessgerät ist kein CO2-Warner: bei 40 000 ppm CO2, unmittelbar gefährlich, zeigt es noch etwa {oxygen} Sauerstoff. CO2-Messgerät tragen.</translation>
+        </message>
+        <message>
+            <source>Assumed</source>
+            <translation>Angenommen</translation>
+        </message>
+        <message>
+            <source>Boiling liquid at the stop pressure is at {temperature}, colder than the rated minimum of {metals}: never repressurise or strike it until it has warmed.</source>
+            <translation>Siedende Flüssigkeit hat beim Stoppdruck {temperature}, kälter als die zulässige Mindesttemperatur von {metals}: nie wieder unter Druck setzen und nie darauf schlagen, bevor es warm ist.</translation>
+        </message>
+        <message>
+            <source>CO2 equivalent</source>
+            <translation>CO2-Äquivalent</translation>
+        </message>
+        <message>
+            <source>CO2 in it</source>
+            <translation>CO2 darin</translation>
+        </message>
+        <message>
+            <source>Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar a minute over the last 10 bar.</source>
+            <translation>Ganz offen fällt der Ablass im Mittel {fall} in der Minute: auf den letzten 10 bar auf 1 bis 2 bar in der Minute drosseln.</translation>
+        </message>
+        <message>
+            <source>Gauge range and class not given.</source>
+            <translation>Bereich und Klasse des Manometers nicht angegeben.</translation>
+        </message>
+        <message>
+            <source>If it is left shut</source>
+            <translation>Wenn es geschlossen bleibt</translation>
+        </message>
+        <message>
+            <source>It ends at {end} and the section holds {charge}: it would be damaged.</source>
+            <translation>Es endet bei {end}, und im Abschnitt stehen {charge}: es würde beschädigt.</translation>
+        </message>
+        <message>
+            <source>It ends at {end}, below the stop pressure: it can&apos;t show it.</source>
+            <translation>Es endet bei {end}, unter dem Stoppdruck: es kann ihn nicht zeigen.</translation>
+        </message>
+        <message>
+            <source>Liquid fraction not given: {share} of the volume is assumed.</source>
+            <translation>Flüssigkeitsanteil nicht angegeben: {share} des Volumens wird angenommen.</translation>
+        </message>
+        <message>
+            <source>Liquid-full: there is no vapour space, and warming raises the pressure {slope} for each kelvin. Open a relief path before anything else.</source>
+            <translation>Ganz voll Flüssigkeit: es gibt keinen Dampfraum, und Erwärmen erhöht den Druck um {slope} je Kelvin. Vor allem anderen einen Entlastungsweg öffnen.</translation>
+        </message>
+        <message>
             <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
             <translation>Stickstoff, {now}. In Ruhe lassen; die Standdruckprüfung beurteilt es. Stickstoff erstickt: den Raum lüften, bevor der Abschnitt geöffnet wird.</translation>
         </message>
         <message>
+            <source>No liquid is planned for; the holds must still show it. Cores, oil and low legs hold CO2 that a plan can&apos;t see.</source>
+            <translation>Geplant ist ohne Flüssigkeit; die Halte müssen es dennoch zeigen. Kerne, Öl und tiefe Stränge halten CO2, das ein Plan nicht sieht.</translation>
+        </message>
+        <message>
+            <source>No room was given: vent outdoors, away from intakes, doors, pits and low ground.</source>
+            <translation>Kein Raum angegeben: ins Freie ablassen, fern von Ansaugöffnungen, Türen, Gruben und Senken.</translation>
+        </message>
+        <message>
+            <source>Outside surface not given: a cylinder eight diameters long is assumed.</source>
+            <translation>Außenfläche nicht angegeben: ein Zylinder von acht Durchmessern Länge wird angenommen.</translation>
+        </message>
+        <message>
+            <source>Oxygen would still read {oxygen} then.</source>
+            <translation>Sauerstoff zeigte dann noch {oxygen}.</translation>
+        </message>
+        <message>
+            <source>Section</source>
+            <translation>Abschnitt</translation>
+        </message>
+        <message>
+            <source>Shut in, this charge reaches the relief setting after {kelvin} of warming, before it is as warm as its surroundings: never leave it shut in unwatched.</source>
+            <translation>Eingeschlossen erreicht diese Füllung nach {kelvin} Erwärmung den Ansprechdruck der Sicherung, bevor sie so warm ist wie ihre Umgebung: nie unbeobachtet eingeschlossen lassen.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Achtung</translation>
+        </message>
+        <message>
+            <source>The charge is already at or below the stop pressure, {stop}: do not vent it while liquid may be there; let it warm first.</source>
+            <translation>Die Füllung steht schon auf oder unter dem Stoppdruck, {stop}: nicht ablassen, solange Flüssigkeit darin sein kann; erst warm werden lassen.</translation>
+        </message>
+        <message>
+            <source>The charge is at {temperature}, colder than the rated minimum of {metals}: never repressurise or strike it until it has warmed.</source>
+            <translation>Die Füllung hat {temperature}, kälter als die zulässige Mindesttemperatur von {metals}: nie wieder unter Druck setzen und nie darauf schlagen, bevor es warm ist.</translation>
+        </message>
+        <message>
+            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the surroundings when it warms. Keep it vented at both ends until it has sublimed.</source>
+            <translation>Die Füllung liegt unter dem Tripelpunkt: dort kann es keine Flüssigkeit geben, und was kein Dampf ist, ist Trockeneis. Nicht einschließen: beim Erwärmen erreicht es den Siededruck der Umgebung. An beiden Enden offen ablassen, bis es sublimiert ist.</translation>
+        </message>
+        <message>
+            <source>The charge stands above 75 % of its scale.</source>
+            <translation>Die Füllung steht über 75 % seiner Skala.</translation>
+        </message>
+        <message>
+            <source>The charge&apos;s pressure is at or above the relief setting: expect it to lift.</source>
+            <translation>Der Druck der Füllung liegt auf oder über dem Ansprechdruck der Sicherung: damit rechnen, dass sie öffnet.</translation>
+        </message>
+        <message>
+            <source>The gauge&apos;s class is +-{error}: {share} of the {margin} kept above the triple point.</source>
+            <translation>Die Klasse des Manometers macht +-{error} aus: {share} der {margin}, die über dem Tripelpunkt bleiben.</translation>
+        </message>
+        <message>
+            <source>The liquid swells and fills the section after {kelvin} of warming, at {temperature}; from there every kelvin adds several bar.</source>
+            <translation>Die Flüssigkeit dehnt sich aus und füllt den Abschnitt nach {kelvin} Erwärmung, bei {temperature}; von da an bringt jedes Kelvin mehrere bar.</translation>
+        </message>
+        <message>
+            <source>The pressure is above the critical pressure, {critical} absolute: vapour and liquid can&apos;t be told apart and the charge is not known. Bring it down in the plant first.</source>
+            <translation>Der Druck liegt über dem kritischen Druck, {critical} absolut: Dampf und Flüssigkeit sind nicht zu unterscheiden, und die Füllung ist nicht bekannt. Erst in der Anlage absenken.</translation>
+        </message>
+        <message>
+            <source>The stop pressure had to be raised for it.</source>
+            <translation>Der Stoppdruck musste dafür angehoben werden.</translation>
+        </message>
+        <message>
+            <source>The surroundings are no warmer than liquid at the stop pressure: nothing boils it out, and a quiet hold proves nothing.</source>
+            <translation>Die Umgebung ist nicht wärmer als Flüssigkeit beim Stoppdruck: nichts kocht sie aus, und ein ruhiger Halt beweist nichts.</translation>
+        </message>
+        <message>
             <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
             <translation>Der Ablass ist offen und der Druck steht bei {now}: ein Pfropfen aus Trockeneis, ein geschlossenes Ventil oder ein abgetrenntes Manometer. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; keine Flamme, keine Schläge.</translation>
+        </message>
+        <message>
+            <source>The volume may be {share} more or less, and every mass with it.</source>
+            <translation>Das Volumen kann {share} größer oder kleiner sein, und jede Masse mit ihm.</translation>
+        </message>
+        <message>
+            <source>Unmixed it lies on the floor: up to {most} in the lowest half metre, above the {name} of {limit} ({averaged}). Nobody kneels or sits there; mind pits and stairs down.</source>
+            <translation>Ungemischt liegt es am Boden: bis zu {most} im untersten halben Meter, mehr als {name} von {limit} ({averaged}). Dort kniet oder sitzt niemand; auf Gruben und Treppen nach unten achten.</translation>
+        </message>
+        <message>
+            <source>Vent</source>
+            <translation>Ablass</translation>
+        </message>
+        <message>
+            <source>What is left</source>
+            <translation>Was übrig bleibt</translation>
+        </message>
+        <message>
+            <source>a quiet gauge only means that little heat comes in</source>
+            <translation>ein ruhiges Manometer heißt nur, dass wenig Wärme hineinkommt</translation>
+        </message>
+        <message>
+            <source>about {snow} of it turns to snow at the outlet and can plug it; keep the section above the stop pressure, hose restrained and bonded, nobody downhill</source>
+            <translation>etwa {snow} davon werden am Austritt zu Schnee und können ihn verstopfen; den Abschnitt über dem Stoppdruck halten, Schlauch gesichert und geerdet, niemand hangabwärts</translation>
+        </message>
+        <message>
+            <source>air changes per hour</source>
+            <translation>der Luftwechsel je Stunde</translation>
+        </message>
+        <message>
+            <source>all of it in {room}</source>
+            <translation>alles in {room}</translation>
+        </message>
+        <message>
+            <source>austenitic stainless 304L / 316L</source>
+            <translation>austenitischer Edelstahl 304L / 316L</translation>
+        </message>
+        <message>
+            <source>boiling there at</source>
+            <translation>siedet dort bei</translation>
+        </message>
+        <message>
+            <source>carbon steel A106 / A53 grade B</source>
+            <translation>Kohlenstoffstahl A106 / A53 Grade B</translation>
+        </message>
+        <message>
+            <source>clear to {limit} in</source>
+            <translation>auf {limit} geklärt in</translation>
+        </message>
+        <message>
+            <source>copper</source>
+            <translation>Kupfer</translation>
+        </message>
+        <message>
+            <source>drain the liquid from a low point, outdoors only</source>
+            <translation>Flüssigkeit an einem Tiefpunkt ablassen, nur im Freien</translation>
+        </message>
+        <message>
+            <source>dry ice if straight down</source>
+            <translation>Trockeneis ohne Halt</translation>
+        </message>
+        <message>
+            <source>exceeded on the floor; {limit}</source>
+            <translation>am Boden überschritten; {limit}</translation>
+        </message>
+        <message>
+            <source>exceeded; {limit}</source>
+            <translation>überschritten; {limit}</translation>
+        </message>
+        <message>
+            <source>fresh air, if vented indoors</source>
+            <translation>Frischluft beim Ablass innen</translation>
+        </message>
+        <message>
+            <source>gauge</source>
+            <translation>Manometer</translation>
+        </message>
+        <message>
+            <source>give the charge&apos;s temperature or its pressure before the vent: one of them, not both</source>
+            <translation>Temperatur oder Druck der Füllung vor dem Ablassen angeben: eines davon, nicht beides</translation>
+        </message>
+        <message>
+            <source>heat to boil it out</source>
+            <translation>Wärme zum Auskochen</translation>
+        </message>
+        <message>
+            <source>hold and vent in short bursts while ambient heat boils it, bare pipe</source>
+            <translation>halten und in kurzen Stößen ablassen, während Umgebungswärme sie auskocht, blankes Rohr</translation>
+        </message>
+        <message>
+            <source>immediately dangerous</source>
+            <translation>unmittelbar gefährlich</translation>
+        </message>
+        <message>
+            <source>it stays below that when mixed</source>
+            <translation>gemischt bleibt es darunter</translation>
+        </message>
+        <message>
+            <source>kept; {limit}</source>
+            <translation>eingehalten; {limit}</translation>
+        </message>
+        <message>
+            <source>limit {limit}</source>
+            <translation>Grenzwert {limit}</translation>
+        </message>
+        <message>
+            <source>liquid at the stop pressure</source>
+            <translation>Flüssigkeit beim Stoppdruck</translation>
+        </message>
+        <message>
+            <source>liquid-full</source>
+            <translation>ganz voll Flüssigkeit</translation>
+        </message>
+        <message>
+            <source>liquid-full, after</source>
+            <translation>voll Flüssigkeit, nach</translation>
+        </message>
+        <message>
+            <source>low-temperature steel A333 grade 6</source>
+            <translation>kaltzäher Stahl A333 Grade 6</translation>
+        </message>
+        <message>
+            <source>metal too cold there</source>
+            <translation>dort zu kaltes Metall</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keines</translation>
+        </message>
+        <message>
+            <source>none of those compared</source>
+            <translation>keines der verglichenen</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>of it dry ice</source>
+            <translation>davon Trockeneis</translation>
+        </message>
+        <message>
+            <source>of it liquid</source>
+            <translation>davon flüssig</translation>
+        </message>
+        <message>
+            <source>pressure per kelvin not known at this temperature</source>
+            <translation>Druck je Kelvin bei dieser Temperatur nicht bekannt</translation>
+        </message>
+        <message>
+            <source>relief setting</source>
+            <translation>Ansprechdruck</translation>
+        </message>
+        <message>
+            <source>several bar</source>
+            <translation>um mehrere bar</translation>
+        </message>
+        <message>
+            <source>stop at</source>
+            <translation>Stopp bei</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>Temperatur</translation>
+        </message>
+        <message>
+            <source>the ambient temperature</source>
+            <translation>die Umgebungstemperatur</translation>
+        </message>
+        <message>
+            <source>the charge pressure</source>
+            <translation>der Druck der Füllung</translation>
+        </message>
+        <message>
+            <source>the charge temperature</source>
+            <translation>die Temperatur der Füllung</translation>
+        </message>
+        <message>
+            <source>the discharge coefficient</source>
+            <translation>der Ausflusskoeffizient</translation>
+        </message>
+        <message>
+            <source>the liquid fraction (by volume)</source>
+            <translation>der Flüssigkeitsanteil (am Volumen)</translation>
+        </message>
+        <message>
+            <source>the metal stays at the boiling temperature: never repressurise it, never strike it</source>
+            <translation>das Metall bleibt auf Siedetemperatur: nie wieder unter Druck setzen, nie darauf schlagen</translation>
+        </message>
+        <message>
+            <source>the relief setting</source>
+            <translation>der Ansprechdruck</translation>
+        </message>
+        <message>
+            <source>the room</source>
+            <translation>der Raum</translation>
+        </message>
+        <message>
+            <source>the same, insulated pipe</source>
+            <translation>ebenso, gedämmtes Rohr</translation>
+        </message>
+        <message>
+            <source>the vent bore</source>
+            <translation>die Ablassbohrung</translation>
+        </message>
+        <message>
+            <source>the volume</source>
+            <translation>das Volumen</translation>
+        </message>
+        <message>
+            <source>this charge fills it at</source>
+            <translation>diese Füllung füllt es bei</translation>
+        </message>
+        <message>
+            <source>this charge, after</source>
+            <translation>diese Füllung, nach</translation>
+        </message>
+        <message>
+            <source>this log is simulated and the job is not: it would become practice that can&apos;t be signed; choose the real log</source>
+            <translation>dieses Protokoll ist simuliert, der Auftrag nicht: er würde zur Übung, die nicht unterschrieben werden kann; das echte Protokoll wählen</translation>
+        </message>
+        <message>
+            <source>this section</source>
+            <translation>dieser Abschnitt</translation>
+        </message>
+        <message>
+            <source>time to the stop pressure</source>
+            <translation>Zeit bis zum Stoppdruck</translation>
+        </message>
+        <message>
+            <source>triple point here</source>
+            <translation>Tripelpunkt hier</translation>
+        </message>
+        <message>
+            <source>unmixed, lowest 0.5 m</source>
+            <translation>ungemischt, untere 0,5 m</translation>
+        </message>
+        <message>
+            <source>vent open or watched: a shut section climbs; no flame; not hotter than the hand bears</source>
+            <translation>Ablass offen oder beobachtet: ein geschlossener Abschnitt steigt; keine Flamme; nicht heißer als die Hand verträgt</translation>
+        </message>
+        <message>
+            <source>vented by then</source>
+            <translation>bis dahin abgelassen</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>warm air on the low points, {heat} into the metal</source>
+            <translation>Warmluft auf die Tiefpunkte, {heat} ins Metall</translation>
+        </message>
+        <message>
+            <source>while vented, ventilated</source>
+            <translation>beim Ablassen, gelüftet</translation>
+        </message>
+        <message>
+            <source>{days} days</source>
+            <translation>{days} Tage</translation>
+        </message>
+        <message>
+            <source>{kelvin} of warming</source>
+            <translation>{kelvin} Erwärmung</translation>
+        </message>
+        <message>
+            <source>{mass} ({share} by volume)</source>
+            <translation>{mass} ({share} des Volumens)</translation>
+        </message>
+        <message>
+            <source>{mass}, at {temperature}</source>
+            <translation>{mass}, bei {temperature}</translation>
+        </message>
+        <message>
+            <source>{name} must be a number from {low} to {high}, not {value}</source>
+            <translation>{name} muss eine Zahl von {low} bis {high} sein, nicht {value}</translation>
         </message>
         <message>
             <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
@@ -526,6 +966,34 @@
             <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>{now}: {above} über dem Stoppdruck von {stop}. Dampf von oben, langsam.</translation>
+        </message>
+        <message>
+            <source>{temperature} is above the critical temperature of {critical}: there is no liquid surface and no saturation pressure, so neither the charge nor anything that follows from it is known. Let it cool first.</source>
+            <translation>{temperature} liegt über der kritischen Temperatur von {critical}: es gibt keinen Flüssigkeitsspiegel und keinen Sättigungsdruck, also ist weder die Füllung bekannt noch etwas, das aus ihr folgt. Erst abkühlen lassen.</translation>
+        </message>
+        <message>
+            <source>{time} through {bore}, fully open, at the least</source>
+            <translation>{time} durch {bore}, ganz offen, mindestens</translation>
+        </message>
+        <message>
+            <source>{time}; poorly mixed {poor}</source>
+            <translation>{time}; schlecht gemischt {poor}</translation>
+        </message>
+        <message>
+            <source>{value} is no reading of {quantity}: it lies between {least} and {most}. Read the instrument again.</source>
+            <translation>{value} ist kein möglicher Messwert ({quantity}): er liegt zwischen {least} und {most}. Das Messgerät noch einmal ablesen.</translation>
+        </message>
+        <message>
+            <source>{volume} for each kg vented</source>
+            <translation>{volume} je abgelassenes kg</translation>
+        </message>
+        <message>
+            <source>{volume} for each kg vented; {flow} with the vent fully open</source>
+            <translation>{volume} je abgelassenes kg; {flow} bei ganz offenem Ablass</translation>
+        </message>
+        <message>
+            <source>{way}, not before {time}</source>
+            <translation>{way}, nicht vor {time}</translation>
         </message>
         <message>
             <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
@@ -841,14 +1309,14 @@
             <translation>Nur Dampf: nach {time} steigt der Druck höchstens {most}; Flüssigkeit über der zulässigen Menge würde mindestens {least} halten{given}.</translation>
         </message>
         <message>
-            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <source>Not known: {between}, and the clamp cools though the vent is shut, or the upper one is at saturation: what is near it may boil.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Nicht bekannt: {between}, und der Anlegefühler wird kälter, obwohl der Ablass zu ist: was bei ihm liegt, kann sieden.</translation>
+            <translation>Nicht bekannt: {between}, und der Anlegefühler wird kälter, obwohl der Ablass zu ist, oder der obere ist auf Sättigung: was bei ihm liegt, kann sieden.</translation>
         </message>
         <message>
-            <source>Hold on until the clamp stands or warms.</source>
+            <source>Hold on until both clamps stand or warm.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Weiter halten, bis der Anlegefühler steht oder wärmer wird.</translation>
+            <translation>Weiter halten, bis beide Anlegefühler stehen oder wärmer werden.</translation>
         </message>
         <message>
             <source>{most}, {part} of it the metal&apos;s warming</source>
@@ -857,6 +1325,22 @@
         <message>
             <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
             <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
+        </message>
+        <message>
+            <source>the pressure is higher than it was shown for; something came in</source>
+            <translation>der Druck ist höher als der, für den es gezeigt war; etwas kam herein</translation>
+        </message>
+        <message>
+            <source>the pressure rises with the vent open</source>
+            <translation>der Druck steigt bei offenem Ablass</translation>
+        </message>
+        <message>
+            <source>the lowest metal is at saturation</source>
+            <translation>das tiefste Metall ist auf Sättigung</translation>
+        </message>
+        <message>
+            <source>The clamp has jumped, as one that hangs in the air does: fix it to the lowest point again.</source>
+            <translation>Der Anlegefühler ist gesprungen, wie einer, der in der Luft hängt: wieder an der tiefsten Stelle befestigen.</translation>
         </message>
         <message>
             <source>Flow past a closed valve suspected: it rises {late_slope} near {late}, as {early_slope} near {early} before, though the lowest metal is only {late_drive} above saturation now and was {early_drive}; boiling would fade.</source>
@@ -1601,6 +2085,25 @@
         </message>
     </context>
     <context>
+        <name>Events</name>
+        <message>
+            <source>{count} rows lost, lines {first} to {last}: {reason}</source>
+            <translation>{count} Zeilen verloren, Zeilen {first} bis {last}: {reason}</translation>
+        </message>
+        <message>
+            <source>{count} rows lost: {reason}</source>
+            <translation>{count} Zeilen verloren: {reason}</translation>
+        </message>
+        <message>
+            <source>; the evidence of the hold starts anew</source>
+            <translation>; der Nachweis des Halts beginnt neu</translation>
+        </message>
+        <message>
+            <source>Before the vent: {why}; the evidence starts anew</source>
+            <translation>Vor dem Ablassen: {why}; der Nachweis beginnt neu</translation>
+        </message>
+    </context>
+    <context>
         <name>Exercises</name>
         <message>
             <source>Vapour only, warm metal</source>
@@ -2257,6 +2760,10 @@
     <context>
         <name>Job</name>
         <message>
+            <source>Typed words are not kept yet. End without them?</source>
+            <translation>Getippte Worte sind noch nicht behalten. Ohne sie beenden?</translation>
+        </message>
+        <message>
             <source>Log of the test</source>
             <translation>Protokoll der Prüfung</translation>
         </message>
@@ -2325,6 +2832,10 @@
             <translation>Zuerst Ihren Namen schreiben (oben rechts).</translation>
         </message>
         <message>
+            <source>Typed and not kept yet: “{words}”. Keep it, or clear it.</source>
+            <translation>Getippt und noch nicht behalten: „{words}“. Behalten oder löschen.</translation>
+        </message>
+        <message>
             <source>Why is this step left out? Enter keeps it</source>
             <translation>Warum entfällt dieser Schritt? Enter behält es</translation>
         </message>
@@ -2357,8 +2868,40 @@
             <translation>Was hier schiefgeht</translation>
         </message>
         <message>
+            <source>Sign: the one who did the work, and the supervisor.</source>
+            <translation>Unterschreiben: wer die Arbeit getan hat, und die Aufsicht.</translation>
+        </message>
+        <message>
+            <source>This was practice: it is reported as it is and never signed.</source>
+            <translation>Das war Übung: sie wird berichtet, wie sie ist, und nie unterschrieben.</translation>
+        </message>
+        <message>
+            <source>Report: writes the record as PDF into the job&apos;s folder. Read it.</source>
+            <translation>Bericht: schreibt das Protokoll als PDF in den Ordner des Auftrags. Lesen.</translation>
+        </message>
+        <message>
+            <source>Note: adds what is missing. Step back: opens the last step again.</source>
+            <translation>Notiz: ergänzt, was fehlt. Schritt zurück: öffnet den letzten Schritt wieder.</translation>
+        </message>
+        <message>
+            <source>Put away: closes the job. “Open a job” brings it back.</source>
+            <translation>Weglegen: schließt den Auftrag. „Auftrag öffnen“ holt ihn zurück.</translation>
+        </message>
+        <message>
+            <source>What is left to do</source>
+            <translation>Was noch zu tun ist</translation>
+        </message>
+        <message>
             <source>Read off</source>
             <translation>Ablesen</translation>
+        </message>
+        <message>
+            <source>Write a plain number, such as 450 or 0.05.</source>
+            <translation>Eine einfache Zahl schreiben, etwa 450 oder 0,05.</translation>
+        </message>
+        <message>
+            <source>not judged yet</source>
+            <translation>noch nicht beurteilt</translation>
         </message>
         <message>
             <source>no fresh reading</source>
@@ -2641,6 +3184,17 @@
         </message>
     </context>
     <context>
+        <name>Keyboard</name>
+        <message>
+            <source>Space</source>
+            <translation>Leertaste</translation>
+        </message>
+        <message>
+            <source>Ctrl</source>
+            <translation>Strg</translation>
+        </message>
+    </context>
+    <context>
         <name>Live</name>
         <message>
             <source>End the vent and its record?</source>
@@ -2824,6 +3378,18 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>Stoppdruck nicht vor {time}, ganz offen</translation>
         </message>
+        <message>
+            <source>not known</source>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keines</translation>
+        </message>
+        <message>
+            <source>{days} days</source>
+            <translation>{days} Tage</translation>
+        </message>
     </context>
     <context>
         <name>Plot</name>
@@ -2843,6 +3409,10 @@
         <message>
             <source>before the vent</source>
             <translation>vor dem Ablassen</translation>
+        </message>
+        <message>
+            <source>{name}, before the vent</source>
+            <translation>{name}, vor dem Ablassen</translation>
         </message>
         <message>
             <source>liquid</source>
@@ -2915,6 +3485,14 @@
         <message>
             <source>saturated vapour assumed</source>
             <translation>Sattdampf angenommen</translation>
+        </message>
+        <message>
+            <source>if vapour only</source>
+            <translation>falls nur Dampf</translation>
+        </message>
+        <message>
+            <source>least with liquid left</source>
+            <translation>mindestens, falls noch Flüssigkeit</translation>
         </message>
     </context>
     <context>
@@ -4443,6 +5021,18 @@
             <translation>Ablassventil: ZU</translation>
         </message>
         <message>
+            <source>vent OPEN, by the pressure</source>
+            <translation>Ablass OFFEN, nach dem Druck</translation>
+        </message>
+        <message>
+            <source>vent CLOSED, by the pressure</source>
+            <translation>Ablass ZU, nach dem Druck</translation>
+        </message>
+        <message>
+            <source>vent valve: not recorded</source>
+            <translation>Ablassventil: nicht aufgezeichnet</translation>
+        </message>
+        <message>
             <source>rate not known</source>
             <translation>Rate unbekannt</translation>
         </message>
@@ -4569,6 +5159,45 @@
         <message>
             <source>If readings stop, the digits are struck through: close the vent.</source>
             <translation>Bleiben Messwerte aus, sind die Ziffern durchgestrichen: Ablass schließen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WrongFile</name>
+        <message>
+            <source>{name} can&apos;t be opened: {why}.</source>
+            <translation>{name} lässt sich nicht öffnen: {why}.</translation>
+        </message>
+        <message>
+            <source>{name} is empty: there is nothing to show.</source>
+            <translation>{name} ist leer: es gibt nichts zu zeigen.</translation>
+        </message>
+        <message>
+            <source>{name} is not a readings log: it holds no text. Choose a CSV file.</source>
+            <translation>{name} ist kein Messprotokoll: es enthält keinen Text. Eine CSV-Datei wählen.</translation>
+        </message>
+        <message>
+            <source>{name}: {what}. The row above the readings must name each column with its unit, for instance {example}.</source>
+            <translation>{name}: {what}. Die Zeile über den Messwerten muss jede Spalte mit ihrer Einheit nennen, zum Beispiel {example}.</translation>
+        </message>
+        <message>
+            <source>there is no such file</source>
+            <translation>diese Datei gibt es nicht</translation>
+        </message>
+        <message>
+            <source>no permission to read it</source>
+            <translation>keine Berechtigung zum Lesen</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <translation>es ist ein Ordner</translation>
+        </message>
+        <message>
+            <source>no column is known as the pressure</source>
+            <translation>keine Spalte ist als Druck zu erkennen</translation>
+        </message>
+        <message>
+            <source>no column is known as the time</source>
+            <translation>keine Spalte ist als Zeit zu erkennen</translation>
         </message>
     </context>
 </TS>

@@ -74,6 +74,10 @@
     <context>
         <name>Blind</name>
         <message>
+            <source>Help is hidden until the answer is given. B shows prompt, verdict and help.</source>
+            <translation>La ayuda queda oculta hasta que se dé la respuesta. B muestra indicación, veredicto y ayuda.</translation>
+        </message>
+        <message>
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>La indicación y el veredicto están ocultos. B los muestra.</translation>
         </message>
@@ -132,6 +136,10 @@
         <message>
             <source>Committed {said}. Space goes on.</source>
             <translation>Respuesta {said}. Espacio continúa.</translation>
+        </message>
+        <message>
+            <source>The truth has been shown: a prediction doesn&apos;t count any more.</source>
+            <translation>La verdad ya se ha mostrado: una predicción ya no cuenta.</translation>
         </message>
         <message>
             <source>first run</source>
@@ -283,6 +291,10 @@
             <translation>PRÁCTICA SIMULADA: no es un trabajo, no se venteó nada</translation>
         </message>
         <message>
+            <source>Changed:</source>
+            <translation>Cambiado:</translation>
+        </message>
+        <message>
             <source>dry ice</source>
             <translation>hielo seco</translation>
         </message>
@@ -364,6 +376,10 @@
         <message>
             <source>Nothing to compare</source>
             <translation>Nada que comparar</translation>
+        </message>
+        <message>
+            <source>{name} has no hold to compare; nothing was changed.</source>
+            <translation>{name} no tiene ninguna espera que comparar; no se ha cambiado nada.</translation>
         </message>
         <message>
             <source>Save picture</source>
@@ -509,13 +525,437 @@
             <translation>Sin veredicto: {fault}. Cierre el venteo y compare con el manómetro mecánico.</translation>
         </message>
         <message>
+            <source>A 16 or 25 bar gauge behind an isolating valve, opened below its range, is better.</source>
+            <translation>Es mejor un manómetro de 16 o 25 bar detrás de una válvula de aislamiento que se abra ya por debajo de su rango.</translation>
+        </message>
+        <message>
+            <source>A plan advises. Only the gauge and the holds say what is left inside.</source>
+            <translation>Un plan solo aconseja. Únicamente el manómetro y las esperas dicen qué queda dentro.</translation>
+        </message>
+        <message>
+            <source>About {liquid} of liquid is in it already: vented straight down it would leave about {ice} of dry ice behind a gauge at zero. Hold above the triple point and boil it out.</source>
+            <translation>Ya hay dentro unos {liquid} de líquido: venteado de una vez dejaría unos {ice} de hielo seco tras un manómetro a cero. Espere por encima del punto triple y deje que hierva.</translation>
+        </message>
+        <message>
+            <source>About {liquid} of liquid is left at the stop pressure, {stop}: vented straight down it would leave about {ice} of dry ice behind a gauge at zero. Hold above the triple point and boil it out.</source>
+            <translation>A la presión de parada, {stop}, quedan unos {liquid} de líquido: venteado de una vez dejaría unos {ice} de hielo seco tras un manómetro a cero. Espere por encima del punto triple y deje que hierva.</translation>
+        </message>
+        <message>
+            <source>Air</source>
+            <translation>Aire</translation>
+        </message>
+        <message>
+            <source>All of it in the room is {total} when mixed, above the IDLH of {limit}: nobody may be in the room, and the vent must lead outdoors.</source>
+            <translation>Todo ello en la sala da {total} una vez mezclado, por encima del IDLH de {limit}: nadie puede estar en la sala y el venteo debe ir al exterior.</translation>
+        </message>
+        <message>
+            <source>All of it in the room is {total} when mixed, above the {name} of {limit} ({averaged}): lead the vent outdoors.</source>
+            <translation>Todo ello en la sala da {total} una vez mezclado, por encima de {name} de {limit} ({averaged}): lleve el venteo al exterior.</translation>
+        </message>
+        <message>
+            <source>Altitude not given: sea level, {pressure}, is assumed.</source>
+            <translation>Altitud no indicada: se supone el nivel del mar, {pressure}.</translation>
+        </message>
+        <message>
+            <source>An oxygen meter is not a CO2 alarm: at 40 000 ppm CO2, immediately dangerous, it still shows about {oxygen} oxygen. Wear a CO2 meter.</source>
+            <translation>Un medidor de oxígeno no es una alarma de CO2: con 40 000 ppm de CO2, peligro inmediato, aún muestra un {oxygen} de oxígeno. Lleve un medidor de CO2.</translation>
+        </message>
+        <message>
+            <source>Assumed</source>
+            <translation>Supuesto</translation>
+        </message>
+        <message>
+            <source>Boiling liquid at the stop pressure is at {temperature}, colder than the rated minimum of {metals}: never repressurise or strike it until it has warmed.</source>
+            <translation>El líquido que hierve a la presión de parada está a {temperature}, más frío que el mínimo admisible de {metals}: no lo represurice ni lo golpee hasta que se haya calentado.</translation>
+        </message>
+        <message>
+            <source>CO2 equivalent</source>
+            <translation>Equivalente de CO2</translation>
+        </message>
+        <message>
+            <source>CO2 in it</source>
+            <translation>CO2 dentro</translation>
+        </message>
+        <message>
+            <source>Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar a minute over the last 10 bar.</source>
+            <translation>Totalmente abierto, el venteo baja {fall} por minuto de media: redúzcalo a entre 1 y 2 bar por minuto en los últimos 10 bar.</translation>
+        </message>
+        <message>
+            <source>Gauge range and class not given.</source>
+            <translation>Rango y clase del manómetro no indicados.</translation>
+        </message>
+        <message>
+            <source>If it is left shut</source>
+            <translation>Si se deja cerrado</translation>
+        </message>
+        <message>
+            <source>It ends at {end} and the section holds {charge}: it would be damaged.</source>
+            <translation>Termina en {end} y en el tramo hay {charge}: se dañaría.</translation>
+        </message>
+        <message>
+            <source>It ends at {end}, below the stop pressure: it can&apos;t show it.</source>
+            <translation>Termina en {end}, por debajo de la presión de parada: no puede mostrarla.</translation>
+        </message>
+        <message>
+            <source>Liquid fraction not given: {share} of the volume is assumed.</source>
+            <translation>Fracción de líquido no indicada: se supone {share} del volumen.</translation>
+        </message>
+        <message>
+            <source>Liquid-full: there is no vapour space, and warming raises the pressure {slope} for each kelvin. Open a relief path before anything else.</source>
+            <translation>Lleno de líquido: no hay espacio de vapor y al calentarse la presión sube {slope} por cada kelvin. Abra una vía de alivio antes que nada.</translation>
+        </message>
+        <message>
             <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
             <translation>Nitrógeno, {now}. No lo toque; lo juzga la prueba de presión en reposo. El nitrógeno asfixia: ventile el lugar antes de abrir el tramo.</translation>
         </message>
         <message>
+            <source>No liquid is planned for; the holds must still show it. Cores, oil and low legs hold CO2 that a plan can&apos;t see.</source>
+            <translation>El plan no cuenta con líquido; aun así las esperas deben demostrarlo. Cartuchos, aceite y tramos bajos retienen CO2 que un plan no ve.</translation>
+        </message>
+        <message>
+            <source>No room was given: vent outdoors, away from intakes, doors, pits and low ground.</source>
+            <translation>No se ha indicado sala: ventee al exterior, lejos de tomas de aire, puertas, fosos y zonas bajas.</translation>
+        </message>
+        <message>
+            <source>Outside surface not given: a cylinder eight diameters long is assumed.</source>
+            <translation>Superficie exterior no indicada: se supone un cilindro de ocho diámetros de largo.</translation>
+        </message>
+        <message>
+            <source>Oxygen would still read {oxygen} then.</source>
+            <translation>El oxígeno marcaría entonces aún {oxygen}.</translation>
+        </message>
+        <message>
+            <source>Section</source>
+            <translation>Tramo</translation>
+        </message>
+        <message>
+            <source>Shut in, this charge reaches the relief setting after {kelvin} of warming, before it is as warm as its surroundings: never leave it shut in unwatched.</source>
+            <translation>Encerrada, esta carga alcanza el ajuste de alivio tras {kelvin} de calentamiento, antes de estar tan caliente como su entorno: no la deje nunca encerrada sin vigilancia.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Atención</translation>
+        </message>
+        <message>
+            <source>The charge is already at or below the stop pressure, {stop}: do not vent it while liquid may be there; let it warm first.</source>
+            <translation>La carga ya está a la presión de parada o por debajo, {stop}: no la ventee mientras pueda haber líquido; deje primero que se caliente.</translation>
+        </message>
+        <message>
+            <source>The charge is at {temperature}, colder than the rated minimum of {metals}: never repressurise or strike it until it has warmed.</source>
+            <translation>La carga está a {temperature}, más fría que el mínimo admisible de {metals}: no lo represurice ni lo golpee hasta que se haya calentado.</translation>
+        </message>
+        <message>
+            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the surroundings when it warms. Keep it vented at both ends until it has sublimed.</source>
+            <translation>La carga está por debajo del punto triple: allí no puede haber líquido y lo que no es vapor es hielo seco. No la encierre: al calentarse alcanza la presión de ebullición del entorno. Manténgala venteada por ambos extremos hasta que haya sublimado.</translation>
+        </message>
+        <message>
+            <source>The charge stands above 75 % of its scale.</source>
+            <translation>La carga está por encima del 75 % de su escala.</translation>
+        </message>
+        <message>
+            <source>The charge&apos;s pressure is at or above the relief setting: expect it to lift.</source>
+            <translation>La presión de la carga está en el ajuste de alivio o por encima: cuente con que se abra.</translation>
+        </message>
+        <message>
+            <source>The gauge&apos;s class is +-{error}: {share} of the {margin} kept above the triple point.</source>
+            <translation>La clase del manómetro es de +-{error}: {share} de los {margin} que se guardan sobre el punto triple.</translation>
+        </message>
+        <message>
+            <source>The liquid swells and fills the section after {kelvin} of warming, at {temperature}; from there every kelvin adds several bar.</source>
+            <translation>El líquido se dilata y llena el tramo tras {kelvin} de calentamiento, a {temperature}; desde ahí cada kelvin añade varios bar.</translation>
+        </message>
+        <message>
+            <source>The pressure is above the critical pressure, {critical} absolute: vapour and liquid can&apos;t be told apart and the charge is not known. Bring it down in the plant first.</source>
+            <translation>La presión está por encima de la crítica, {critical} absolutos: no se distinguen vapor y líquido y la carga no se conoce. Bájela primero en la instalación.</translation>
+        </message>
+        <message>
+            <source>The stop pressure had to be raised for it.</source>
+            <translation>Hubo que subir la presión de parada por ello.</translation>
+        </message>
+        <message>
+            <source>The surroundings are no warmer than liquid at the stop pressure: nothing boils it out, and a quiet hold proves nothing.</source>
+            <translation>El entorno no está más caliente que el líquido a la presión de parada: nada lo hace hervir y una espera tranquila no demuestra nada.</translation>
+        </message>
+        <message>
             <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
             <translation>El venteo está abierto y la presión se queda en {now}: un tapón de hielo seco, una válvula cerrada o un manómetro aislado. Cierre el venteo; fuera de la línea de manguera y tapa; sin llama, sin golpes.</translation>
+        </message>
+        <message>
+            <source>The volume may be {share} more or less, and every mass with it.</source>
+            <translation>El volumen puede ser un {share} mayor o menor, y con él todas las masas.</translation>
+        </message>
+        <message>
+            <source>Unmixed it lies on the floor: up to {most} in the lowest half metre, above the {name} of {limit} ({averaged}). Nobody kneels or sits there; mind pits and stairs down.</source>
+            <translation>Sin mezclar queda en el suelo: hasta {most} en el medio metro más bajo, por encima de {name} de {limit} ({averaged}). Que nadie se arrodille ni se siente allí; cuidado con fosos y escaleras hacia abajo.</translation>
+        </message>
+        <message>
+            <source>Vent</source>
+            <translation>Venteo</translation>
+        </message>
+        <message>
+            <source>What is left</source>
+            <translation>Lo que queda</translation>
+        </message>
+        <message>
+            <source>a quiet gauge only means that little heat comes in</source>
+            <translation>un manómetro quieto solo significa que entra poco calor</translation>
+        </message>
+        <message>
+            <source>about {snow} of it turns to snow at the outlet and can plug it; keep the section above the stop pressure, hose restrained and bonded, nobody downhill</source>
+            <translation>cerca del {snow} se convierte en nieve en la salida y puede taponarla; mantenga el tramo por encima de la presión de parada, manguera sujeta y puesta a tierra, nadie cuesta abajo</translation>
+        </message>
+        <message>
+            <source>air changes per hour</source>
+            <translation>las renovaciones de aire por hora</translation>
+        </message>
+        <message>
+            <source>all of it in {room}</source>
+            <translation>todo ello en {room}</translation>
+        </message>
+        <message>
+            <source>austenitic stainless 304L / 316L</source>
+            <translation>acero inoxidable austenítico 304L / 316L</translation>
+        </message>
+        <message>
+            <source>boiling there at</source>
+            <translation>hierve allí a</translation>
+        </message>
+        <message>
+            <source>carbon steel A106 / A53 grade B</source>
+            <translation>acero al carbono A106 / A53 grado B</translation>
+        </message>
+        <message>
+            <source>clear to {limit} in</source>
+            <translation>despejado a {limit} en</translation>
+        </message>
+        <message>
+            <source>copper</source>
+            <translation>cobre</translation>
+        </message>
+        <message>
+            <source>drain the liquid from a low point, outdoors only</source>
+            <translation>drenar el líquido por un punto bajo, solo al exterior</translation>
+        </message>
+        <message>
+            <source>dry ice if straight down</source>
+            <translation>hielo seco si es de una vez</translation>
+        </message>
+        <message>
+            <source>exceeded on the floor; {limit}</source>
+            <translation>superado en el suelo; {limit}</translation>
+        </message>
+        <message>
+            <source>exceeded; {limit}</source>
+            <translation>superado; {limit}</translation>
+        </message>
+        <message>
+            <source>fresh air, if vented indoors</source>
+            <translation>aire fresco si es en interior</translation>
+        </message>
+        <message>
+            <source>gauge</source>
+            <translation>manómetro</translation>
+        </message>
+        <message>
+            <source>give the charge&apos;s temperature or its pressure before the vent: one of them, not both</source>
+            <translation>indique la temperatura de la carga o su presión antes del venteo: una de las dos, no ambas</translation>
+        </message>
+        <message>
+            <source>heat to boil it out</source>
+            <translation>calor para que hierva</translation>
+        </message>
+        <message>
+            <source>hold and vent in short bursts while ambient heat boils it, bare pipe</source>
+            <translation>esperar y ventear a golpes cortos mientras el calor ambiente la hace hervir, tubo desnudo</translation>
+        </message>
+        <message>
+            <source>immediately dangerous</source>
+            <translation>peligro inmediato</translation>
+        </message>
+        <message>
+            <source>it stays below that when mixed</source>
+            <translation>mezclado queda por debajo</translation>
+        </message>
+        <message>
+            <source>kept; {limit}</source>
+            <translation>respetado; {limit}</translation>
+        </message>
+        <message>
+            <source>limit {limit}</source>
+            <translation>límite {limit}</translation>
+        </message>
+        <message>
+            <source>liquid at the stop pressure</source>
+            <translation>líquido a presión de parada</translation>
+        </message>
+        <message>
+            <source>liquid-full</source>
+            <translation>lleno de líquido</translation>
+        </message>
+        <message>
+            <source>liquid-full, after</source>
+            <translation>lleno de líquido, tras</translation>
+        </message>
+        <message>
+            <source>low-temperature steel A333 grade 6</source>
+            <translation>acero para baja temperatura A333 grado 6</translation>
+        </message>
+        <message>
+            <source>metal too cold there</source>
+            <translation>metal demasiado frío allí</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>nada</translation>
+        </message>
+        <message>
+            <source>none of those compared</source>
+            <translation>ninguno de los comparados</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <translation>no se conoce</translation>
+        </message>
+        <message>
+            <source>of it dry ice</source>
+            <translation>de ello hielo seco</translation>
+        </message>
+        <message>
+            <source>of it liquid</source>
+            <translation>de ello líquido</translation>
+        </message>
+        <message>
+            <source>pressure per kelvin not known at this temperature</source>
+            <translation>presión por kelvin no conocida a esta temperatura</translation>
+        </message>
+        <message>
+            <source>relief setting</source>
+            <translation>ajuste de alivio</translation>
+        </message>
+        <message>
+            <source>several bar</source>
+            <translation>varios bar</translation>
+        </message>
+        <message>
+            <source>stop at</source>
+            <translation>parar en</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>temperatura</translation>
+        </message>
+        <message>
+            <source>the ambient temperature</source>
+            <translation>la temperatura ambiente</translation>
+        </message>
+        <message>
+            <source>the charge pressure</source>
+            <translation>la presión de la carga</translation>
+        </message>
+        <message>
+            <source>the charge temperature</source>
+            <translation>la temperatura de la carga</translation>
+        </message>
+        <message>
+            <source>the discharge coefficient</source>
+            <translation>el coeficiente de descarga</translation>
+        </message>
+        <message>
+            <source>the liquid fraction (by volume)</source>
+            <translation>la fracción de líquido (en volumen)</translation>
+        </message>
+        <message>
+            <source>the metal stays at the boiling temperature: never repressurise it, never strike it</source>
+            <translation>el metal sigue a la temperatura de ebullición: no lo represurice nunca, no lo golpee nunca</translation>
+        </message>
+        <message>
+            <source>the relief setting</source>
+            <translation>el ajuste de alivio</translation>
+        </message>
+        <message>
+            <source>the room</source>
+            <translation>la sala</translation>
+        </message>
+        <message>
+            <source>the same, insulated pipe</source>
+            <translation>lo mismo, tubo aislado</translation>
+        </message>
+        <message>
+            <source>the vent bore</source>
+            <translation>el orificio de venteo</translation>
+        </message>
+        <message>
+            <source>the volume</source>
+            <translation>el volumen</translation>
+        </message>
+        <message>
+            <source>this charge fills it at</source>
+            <translation>esta carga lo llena a</translation>
+        </message>
+        <message>
+            <source>this charge, after</source>
+            <translation>esta carga, tras</translation>
+        </message>
+        <message>
+            <source>this log is simulated and the job is not: it would become practice that can&apos;t be signed; choose the real log</source>
+            <translation>este registro es simulado y el trabajo no: se volvería práctica que no se puede firmar; elija el registro real</translation>
+        </message>
+        <message>
+            <source>this section</source>
+            <translation>este tramo</translation>
+        </message>
+        <message>
+            <source>time to the stop pressure</source>
+            <translation>tiempo a la presión de parada</translation>
+        </message>
+        <message>
+            <source>triple point here</source>
+            <translation>punto triple aquí</translation>
+        </message>
+        <message>
+            <source>unmixed, lowest 0.5 m</source>
+            <translation>sin mezclar, los 0,5 m bajos</translation>
+        </message>
+        <message>
+            <source>vent open or watched: a shut section climbs; no flame; not hotter than the hand bears</source>
+            <translation>venteo abierto o vigilado: un tramo cerrado sube; sin llama; no más caliente de lo que aguanta la mano</translation>
+        </message>
+        <message>
+            <source>vented by then</source>
+            <translation>venteado hasta entonces</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>volumen</translation>
+        </message>
+        <message>
+            <source>warm air on the low points, {heat} into the metal</source>
+            <translation>aire caliente en los puntos bajos, {heat} al metal</translation>
+        </message>
+        <message>
+            <source>while vented, ventilated</source>
+            <translation>al ventear, ventilado</translation>
+        </message>
+        <message>
+            <source>{days} days</source>
+            <translation>{days} días</translation>
+        </message>
+        <message>
+            <source>{kelvin} of warming</source>
+            <translation>{kelvin} de calentamiento</translation>
+        </message>
+        <message>
+            <source>{mass} ({share} by volume)</source>
+            <translation>{mass} ({share} en volumen)</translation>
+        </message>
+        <message>
+            <source>{mass}, at {temperature}</source>
+            <translation>{mass}, a {temperature}</translation>
+        </message>
+        <message>
+            <source>{name} must be a number from {low} to {high}, not {value}</source>
+            <translation>{name}: debe ser un número de {low} a {high}, no {value}</translation>
         </message>
         <message>
             <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
@@ -526,6 +966,34 @@
             <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>{now}: {above} sobre la presión de parada de {stop}. Vapor desde arriba, despacio.</translation>
+        </message>
+        <message>
+            <source>{temperature} is above the critical temperature of {critical}: there is no liquid surface and no saturation pressure, so neither the charge nor anything that follows from it is known. Let it cool first.</source>
+            <translation>{temperature} está por encima de la temperatura crítica de {critical}: no hay superficie de líquido ni presión de saturación, así que no se conoce la carga ni nada que se derive de ella. Deje que se enfríe primero.</translation>
+        </message>
+        <message>
+            <source>{time} through {bore}, fully open, at the least</source>
+            <translation>{time} por {bore}, totalmente abierto, como mínimo</translation>
+        </message>
+        <message>
+            <source>{time}; poorly mixed {poor}</source>
+            <translation>{time}; mal mezclado {poor}</translation>
+        </message>
+        <message>
+            <source>{value} is no reading of {quantity}: it lies between {least} and {most}. Read the instrument again.</source>
+            <translation>{value} no es una lectura posible ({quantity}): está entre {least} y {most}. Lea de nuevo el instrumento.</translation>
+        </message>
+        <message>
+            <source>{volume} for each kg vented</source>
+            <translation>{volume} por cada kg venteado</translation>
+        </message>
+        <message>
+            <source>{volume} for each kg vented; {flow} with the vent fully open</source>
+            <translation>{volume} por cada kg venteado; {flow} con el venteo totalmente abierto</translation>
+        </message>
+        <message>
+            <source>{way}, not before {time}</source>
+            <translation>{way}, no antes de {time}</translation>
         </message>
         <message>
             <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
@@ -841,14 +1309,14 @@
             <translation>Solo vapor: tras {time} la presión sube como mucho {most}; líquido por encima de la cantidad admisible mantendría {least} o más{given}.</translation>
         </message>
         <message>
-            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <source>Not known: {between}, and the clamp cools though the vent is shut, or the upper one is at saturation: what is near it may boil.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>No se sabe: {between}, y la sonda de pinza se enfría aunque el venteo está cerrado: lo que hay cerca puede hervir.</translation>
+            <translation>No se sabe: {between}, y la sonda de pinza se enfría aunque el venteo está cerrado, o la superior está en saturación: lo que hay cerca puede hervir.</translation>
         </message>
         <message>
-            <source>Hold on until the clamp stands or warms.</source>
+            <source>Hold on until both clamps stand or warm.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Siga esperando hasta que la sonda de pinza se estabilice o se caliente.</translation>
+            <translation>Siga esperando hasta que las dos sondas de pinza se estabilicen o se calienten.</translation>
         </message>
         <message>
             <source>{most}, {part} of it the metal&apos;s warming</source>
@@ -857,6 +1325,22 @@
         <message>
             <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
             <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
+        </message>
+        <message>
+            <source>the pressure is higher than it was shown for; something came in</source>
+            <translation>la presión es mayor que aquella para la que se mostró; algo entró</translation>
+        </message>
+        <message>
+            <source>the pressure rises with the vent open</source>
+            <translation>la presión sube con el venteo abierto</translation>
+        </message>
+        <message>
+            <source>the lowest metal is at saturation</source>
+            <translation>el metal más bajo está en saturación</translation>
+        </message>
+        <message>
+            <source>The clamp has jumped, as one that hangs in the air does: fix it to the lowest point again.</source>
+            <translation>La sonda de pinza ha saltado, como una que cuelga en el aire: fijarla otra vez en el punto más bajo.</translation>
         </message>
         <message>
             <source>Flow past a closed valve suspected: it rises {late_slope} near {late}, as {early_slope} near {early} before, though the lowest metal is only {late_drive} above saturation now and was {early_drive}; boiling would fade.</source>
@@ -1601,6 +2085,25 @@
         </message>
     </context>
     <context>
+        <name>Events</name>
+        <message>
+            <source>{count} rows lost, lines {first} to {last}: {reason}</source>
+            <translation>{count} filas perdidas, líneas {first} a {last}: {reason}</translation>
+        </message>
+        <message>
+            <source>{count} rows lost: {reason}</source>
+            <translation>{count} filas perdidas: {reason}</translation>
+        </message>
+        <message>
+            <source>; the evidence of the hold starts anew</source>
+            <translation>; la prueba de la espera empieza de nuevo</translation>
+        </message>
+        <message>
+            <source>Before the vent: {why}; the evidence starts anew</source>
+            <translation>Antes del venteo: {why}; la prueba empieza de nuevo</translation>
+        </message>
+    </context>
+    <context>
         <name>Exercises</name>
         <message>
             <source>Vapour only, warm metal</source>
@@ -2257,6 +2760,10 @@
     <context>
         <name>Job</name>
         <message>
+            <source>Typed words are not kept yet. End without them?</source>
+            <translation>Hay palabras escritas sin guardar. ¿Terminar sin ellas?</translation>
+        </message>
+        <message>
             <source>Log of the test</source>
             <translation>Registro de la prueba</translation>
         </message>
@@ -2325,6 +2832,10 @@
             <translation>Escriba primero su nombre (arriba a la derecha).</translation>
         </message>
         <message>
+            <source>Typed and not kept yet: “{words}”. Keep it, or clear it.</source>
+            <translation>Escrito y sin guardar: «{words}». Guárdelo o bórrelo.</translation>
+        </message>
+        <message>
             <source>Why is this step left out? Enter keeps it</source>
             <translation>¿Por qué se omite este paso? Intro lo guarda</translation>
         </message>
@@ -2357,8 +2868,40 @@
             <translation>Qué sale mal aquí</translation>
         </message>
         <message>
+            <source>Sign: the one who did the work, and the supervisor.</source>
+            <translation>Firmar: quien hizo el trabajo y el supervisor.</translation>
+        </message>
+        <message>
+            <source>This was practice: it is reported as it is and never signed.</source>
+            <translation>Esto era práctica: se informa tal cual y nunca se firma.</translation>
+        </message>
+        <message>
+            <source>Report: writes the record as PDF into the job&apos;s folder. Read it.</source>
+            <translation>Informe: escribe el registro en PDF en la carpeta del trabajo. Léalo.</translation>
+        </message>
+        <message>
+            <source>Note: adds what is missing. Step back: opens the last step again.</source>
+            <translation>Nota: añade lo que falta. Paso atrás: abre de nuevo el último paso.</translation>
+        </message>
+        <message>
+            <source>Put away: closes the job. “Open a job” brings it back.</source>
+            <translation>Guardar aparte: cierra el trabajo. «Abrir un trabajo» lo recupera.</translation>
+        </message>
+        <message>
+            <source>What is left to do</source>
+            <translation>Lo que queda por hacer</translation>
+        </message>
+        <message>
             <source>Read off</source>
             <translation>Leer</translation>
+        </message>
+        <message>
+            <source>Write a plain number, such as 450 or 0.05.</source>
+            <translation>Escriba un número simple, como 450 o 0,05.</translation>
+        </message>
+        <message>
+            <source>not judged yet</source>
+            <translation>aún sin juzgar</translation>
         </message>
         <message>
             <source>no fresh reading</source>
@@ -2641,6 +3184,17 @@
         </message>
     </context>
     <context>
+        <name>Keyboard</name>
+        <message>
+            <source>Space</source>
+            <translation>Espacio</translation>
+        </message>
+        <message>
+            <source>Ctrl</source>
+            <translation>Ctrl</translation>
+        </message>
+    </context>
+    <context>
         <name>Live</name>
         <message>
             <source>End the vent and its record?</source>
@@ -2824,6 +3378,18 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>Presión de parada no antes de {time}, abierta del todo</translation>
         </message>
+        <message>
+            <source>not known</source>
+            <translation>no se conoce</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>nada</translation>
+        </message>
+        <message>
+            <source>{days} days</source>
+            <translation>{days} días</translation>
+        </message>
     </context>
     <context>
         <name>Plot</name>
@@ -2843,6 +3409,10 @@
         <message>
             <source>before the vent</source>
             <translation>antes del venteo</translation>
+        </message>
+        <message>
+            <source>{name}, before the vent</source>
+            <translation>{name}, antes del venteo</translation>
         </message>
         <message>
             <source>liquid</source>
@@ -2915,6 +3485,14 @@
         <message>
             <source>saturated vapour assumed</source>
             <translation>se supone vapor saturado</translation>
+        </message>
+        <message>
+            <source>if vapour only</source>
+            <translation>si solo hay vapor</translation>
+        </message>
+        <message>
+            <source>least with liquid left</source>
+            <translation>mínimo si queda líquido</translation>
         </message>
     </context>
     <context>
@@ -4443,6 +5021,18 @@
             <translation>venteo: CERRADO</translation>
         </message>
         <message>
+            <source>vent OPEN, by the pressure</source>
+            <translation>venteo ABIERTO, por la presión</translation>
+        </message>
+        <message>
+            <source>vent CLOSED, by the pressure</source>
+            <translation>venteo CERRADO, por la presión</translation>
+        </message>
+        <message>
+            <source>vent valve: not recorded</source>
+            <translation>venteo: no registrado</translation>
+        </message>
+        <message>
             <source>rate not known</source>
             <translation>ritmo desconocido</translation>
         </message>
@@ -4569,6 +5159,45 @@
         <message>
             <source>If readings stop, the digits are struck through: close the vent.</source>
             <translation>Si faltan lecturas, las cifras se tachan: cierre el venteo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WrongFile</name>
+        <message>
+            <source>{name} can&apos;t be opened: {why}.</source>
+            <translation>{name} no se puede abrir: {why}.</translation>
+        </message>
+        <message>
+            <source>{name} is empty: there is nothing to show.</source>
+            <translation>{name} está vacío: no hay nada que mostrar.</translation>
+        </message>
+        <message>
+            <source>{name} is not a readings log: it holds no text. Choose a CSV file.</source>
+            <translation>{name} no es un registro de lecturas: no contiene texto. Elija un archivo CSV.</translation>
+        </message>
+        <message>
+            <source>{name}: {what}. The row above the readings must name each column with its unit, for instance {example}.</source>
+            <translation>{name}: {what}. La fila sobre las lecturas debe nombrar cada columna con su unidad, por ejemplo {example}.</translation>
+        </message>
+        <message>
+            <source>there is no such file</source>
+            <translation>no existe ese archivo</translation>
+        </message>
+        <message>
+            <source>no permission to read it</source>
+            <translation>sin permiso para leerlo</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <translation>es una carpeta</translation>
+        </message>
+        <message>
+            <source>no column is known as the pressure</source>
+            <translation>ninguna columna se reconoce como presión</translation>
+        </message>
+        <message>
+            <source>no column is known as the time</source>
+            <translation>ninguna columna se reconoce como tiempo</translation>
         </message>
     </context>
 </TS>

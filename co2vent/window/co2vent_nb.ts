@@ -74,6 +74,10 @@
     <context>
         <name>Blind</name>
         <message>
+            <source>Help is hidden until the answer is given. B shows prompt, verdict and help.</source>
+            <translation>Hjelpen er skjult til svaret er gitt. B viser anvisning, dom og hjelp.</translation>
+        </message>
+        <message>
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>Anvisning og dom er skjult. B viser dem.</translation>
         </message>
@@ -132,6 +136,10 @@
         <message>
             <source>Committed {said}. Space goes on.</source>
             <translation>Bestemt {said}. Mellomrom: videre.</translation>
+        </message>
+        <message>
+            <source>The truth has been shown: a prediction doesn&apos;t count any more.</source>
+            <translation>Sannheten er vist: en spådom teller ikke lenger.</translation>
         </message>
         <message>
             <source>first run</source>
@@ -283,6 +291,10 @@
             <translation>SIMULERT ØVELSE: ingen jobb, ingenting ble blåst av</translation>
         </message>
         <message>
+            <source>Changed:</source>
+            <translation>Endret:</translation>
+        </message>
+        <message>
             <source>dry ice</source>
             <translation>tørris</translation>
         </message>
@@ -364,6 +376,10 @@
         <message>
             <source>Nothing to compare</source>
             <translation>Ingenting å sammenligne</translation>
+        </message>
+        <message>
+            <source>{name} has no hold to compare; nothing was changed.</source>
+            <translation>{name} har ikke noe hold å sammenligne; ingenting er endret.</translation>
         </message>
         <message>
             <source>Save picture</source>
@@ -509,13 +525,437 @@
             <translation>Ingen dom: {fault}. Steng avblåsningen og sammenlign med det mekaniske manometeret.</translation>
         </message>
         <message>
+            <source>A 16 or 25 bar gauge behind an isolating valve, opened below its range, is better.</source>
+            <translation>Bedre er et manometer på 16 eller 25 bar bak en avstengningsventil som åpnes først under måleområdets topp.</translation>
+        </message>
+        <message>
+            <source>A plan advises. Only the gauge and the holds say what is left inside.</source>
+            <translation>En plan gir råd. Bare manometeret og holdene sier hva som er igjen inne.</translation>
+        </message>
+        <message>
+            <source>About {liquid} of liquid is in it already: vented straight down it would leave about {ice} of dry ice behind a gauge at zero. Hold above the triple point and boil it out.</source>
+            <translation>Omtrent {liquid} væske er alt i den: avblåst rett ned ville den etterlate omtrent {ice} tørris bak et manometer på null. Hold over trippelpunktet og kok den ut.</translation>
+        </message>
+        <message>
+            <source>About {liquid} of liquid is left at the stop pressure, {stop}: vented straight down it would leave about {ice} of dry ice behind a gauge at zero. Hold above the triple point and boil it out.</source>
+            <translation>Ved stopptrykket, {stop}, er omtrent {liquid} væske igjen: avblåst rett ned ville den etterlate omtrent {ice} tørris bak et manometer på null. Hold over trippelpunktet og kok den ut.</translation>
+        </message>
+        <message>
+            <source>Air</source>
+            <translation>Luft</translation>
+        </message>
+        <message>
+            <source>All of it in the room is {total} when mixed, above the IDLH of {limit}: nobody may be in the room, and the vent must lead outdoors.</source>
+            <translation>Alt i rommet gir {total} når det er blandet, over IDLH på {limit}: ingen får være i rommet, og avblåsningen må føres ut i det fri.</translation>
+        </message>
+        <message>
+            <source>All of it in the room is {total} when mixed, above the {name} of {limit} ({averaged}): lead the vent outdoors.</source>
+            <translation>Alt i rommet gir {total} når det er blandet, over {name} på {limit} ({averaged}): før avblåsningen ut i det fri.</translation>
+        </message>
+        <message>
+            <source>Altitude not given: sea level, {pressure}, is assumed.</source>
+            <translation>Høyde over havet ikke oppgitt: havnivå, {pressure}, er antatt.</translation>
+        </message>
+        <message>
+            <source>An oxygen meter is not a CO2 alarm: at 40 000 ppm CO2, immediately dangerous, it still shows about {oxygen} oxygen. Wear a CO2 meter.</source>
+            <translation>En oksygenmåler er ingen CO2-alarm: ved 40 000 ppm CO2, umiddelbart farlig, viser den fortsatt omtrent {oxygen} oksygen. Bær en CO2-måler.</translation>
+        </message>
+        <message>
+            <source>Assumed</source>
+            <translation>Antatt</translation>
+        </message>
+        <message>
+            <source>Boiling liquid at the stop pressure is at {temperature}, colder than the rated minimum of {metals}: never repressurise or strike it until it has warmed.</source>
+            <translation>Kokende væske ved stopptrykket er på {temperature}, kaldere enn tillatt minimum for {metals}: sett den aldri under trykk igjen og slå aldri på den før den er varm.</translation>
+        </message>
+        <message>
+            <source>CO2 equivalent</source>
+            <translation>CO2-ekvivalent</translation>
+        </message>
+        <message>
+            <source>CO2 in it</source>
+            <translation>CO2 i den</translation>
+        </message>
+        <message>
+            <source>Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar a minute over the last 10 bar.</source>
+            <translation>Helt åpen faller avblåsningen {fall} i minuttet i snitt: strup den til 1 til 2 bar i minuttet over de siste 10 bar.</translation>
+        </message>
+        <message>
+            <source>Gauge range and class not given.</source>
+            <translation>Manometerets område og klasse er ikke oppgitt.</translation>
+        </message>
+        <message>
+            <source>If it is left shut</source>
+            <translation>Hvis den blir stående stengt</translation>
+        </message>
+        <message>
+            <source>It ends at {end} and the section holds {charge}: it would be damaged.</source>
+            <translation>Det slutter ved {end}, og i seksjonen står {charge}: det ville bli skadet.</translation>
+        </message>
+        <message>
+            <source>It ends at {end}, below the stop pressure: it can&apos;t show it.</source>
+            <translation>Det slutter ved {end}, under stopptrykket: det kan ikke vise det.</translation>
+        </message>
+        <message>
+            <source>Liquid fraction not given: {share} of the volume is assumed.</source>
+            <translation>Væskeandel ikke oppgitt: {share} av volumet er antatt.</translation>
+        </message>
+        <message>
+            <source>Liquid-full: there is no vapour space, and warming raises the pressure {slope} for each kelvin. Open a relief path before anything else.</source>
+            <translation>Helt full av væske: det finnes ikke noe damprom, og oppvarming øker trykket {slope} for hver kelvin. Åpne en avlastningsvei før alt annet.</translation>
+        </message>
+        <message>
             <source>Nitrogen, {now}. Leave it still; the standing-pressure test judges it. Nitrogen smothers: air the place before the section is opened.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: standing-pressure test</translatorcomment>
             <translation>Nitrogen, {now}. La det være i ro; stående trykkprøve bedømmer det. Nitrogen kveler: luft ut stedet før seksjonen åpnes.</translation>
         </message>
         <message>
+            <source>No liquid is planned for; the holds must still show it. Cores, oil and low legs hold CO2 that a plan can&apos;t see.</source>
+            <translation>Det er ikke regnet med væske; holdene må likevel vise det. Kjerner, olje og lave strekk holder CO2 som en plan ikke ser.</translation>
+        </message>
+        <message>
+            <source>No room was given: vent outdoors, away from intakes, doors, pits and low ground.</source>
+            <translation>Ikke noe rom oppgitt: blås av i det fri, unna luftinntak, dører, groper og lavt terreng.</translation>
+        </message>
+        <message>
+            <source>Outside surface not given: a cylinder eight diameters long is assumed.</source>
+            <translation>Utvendig flate ikke oppgitt: en sylinder på åtte diametre er antatt.</translation>
+        </message>
+        <message>
+            <source>Oxygen would still read {oxygen} then.</source>
+            <translation>Oksygen ville da fortsatt vise {oxygen}.</translation>
+        </message>
+        <message>
+            <source>Section</source>
+            <translation>Seksjon</translation>
+        </message>
+        <message>
+            <source>Shut in, this charge reaches the relief setting after {kelvin} of warming, before it is as warm as its surroundings: never leave it shut in unwatched.</source>
+            <translation>Innestengt når denne fyllingen avlastningstrykket etter {kelvin} oppvarming, før den er like varm som omgivelsene: la den aldri stå innestengt uten tilsyn.</translation>
+        </message>
+        <message>
+            <source>Take care</source>
+            <translation>Pass på</translation>
+        </message>
+        <message>
+            <source>The charge is already at or below the stop pressure, {stop}: do not vent it while liquid may be there; let it warm first.</source>
+            <translation>Fyllingen er alt ved eller under stopptrykket, {stop}: ikke blås av så lenge det kan være væske der; la den bli varmere først.</translation>
+        </message>
+        <message>
+            <source>The charge is at {temperature}, colder than the rated minimum of {metals}: never repressurise or strike it until it has warmed.</source>
+            <translation>Fyllingen er på {temperature}, kaldere enn tillatt minimum for {metals}: sett den aldri under trykk igjen og slå aldri på den før den er varm.</translation>
+        </message>
+        <message>
+            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the surroundings when it warms. Keep it vented at both ends until it has sublimed.</source>
+            <translation>Fyllingen er under trippelpunktet: der kan det ikke finnes væske, og det som ikke er damp, er tørris. Steng den ikke inne: når den varmes, når den koketrykket ved omgivelsenes temperatur. Hold den åpen i begge ender til den har sublimert.</translation>
+        </message>
+        <message>
+            <source>The charge stands above 75 % of its scale.</source>
+            <translation>Fyllingen står over 75 % av skalaen.</translation>
+        </message>
+        <message>
+            <source>The charge&apos;s pressure is at or above the relief setting: expect it to lift.</source>
+            <translation>Fyllingens trykk er ved eller over avlastningstrykket: regn med at ventilen åpner.</translation>
+        </message>
+        <message>
+            <source>The gauge&apos;s class is +-{error}: {share} of the {margin} kept above the triple point.</source>
+            <translation>Manometerets klasse er +-{error}: {share} av de {margin} som holdes over trippelpunktet.</translation>
+        </message>
+        <message>
+            <source>The liquid swells and fills the section after {kelvin} of warming, at {temperature}; from there every kelvin adds several bar.</source>
+            <translation>Væsken utvider seg og fyller seksjonen etter {kelvin} oppvarming, ved {temperature}; derfra gir hver kelvin flere bar.</translation>
+        </message>
+        <message>
+            <source>The pressure is above the critical pressure, {critical} absolute: vapour and liquid can&apos;t be told apart and the charge is not known. Bring it down in the plant first.</source>
+            <translation>Trykket er over det kritiske, {critical} absolutt: damp og væske kan ikke skilles, og fyllingen er ikke kjent. Ta det ned i anlegget først.</translation>
+        </message>
+        <message>
+            <source>The stop pressure had to be raised for it.</source>
+            <translation>Stopptrykket måtte heves på grunn av det.</translation>
+        </message>
+        <message>
+            <source>The surroundings are no warmer than liquid at the stop pressure: nothing boils it out, and a quiet hold proves nothing.</source>
+            <translation>Omgivelsene er ikke varmere enn væske ved stopptrykket: ingenting koker den ut, og et rolig hold beviser ingenting.</translation>
+        </message>
+        <message>
             <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
             <translation>Avblåsningen er åpen og trykket står på {now}: en propp av tørris, en stengt ventil eller et avstengt manometer. Steng avblåsningen; hold deg unna linjen til slange og deksel; ingen flamme, ingen slag.</translation>
+        </message>
+        <message>
+            <source>The volume may be {share} more or less, and every mass with it.</source>
+            <translation>Volumet kan være {share} større eller mindre, og hver masse med det.</translation>
+        </message>
+        <message>
+            <source>Unmixed it lies on the floor: up to {most} in the lowest half metre, above the {name} of {limit} ({averaged}). Nobody kneels or sits there; mind pits and stairs down.</source>
+            <translation>Ublandet ligger det langs gulvet: opptil {most} i den nederste halvmeteren, over {name} på {limit} ({averaged}). Ingen kneler eller sitter der; pass på groper og trapper ned.</translation>
+        </message>
+        <message>
+            <source>Vent</source>
+            <translation>Avblåsning</translation>
+        </message>
+        <message>
+            <source>What is left</source>
+            <translation>Det som er igjen</translation>
+        </message>
+        <message>
+            <source>a quiet gauge only means that little heat comes in</source>
+            <translation>et rolig manometer betyr bare at lite varme kommer inn</translation>
+        </message>
+        <message>
+            <source>about {snow} of it turns to snow at the outlet and can plug it; keep the section above the stop pressure, hose restrained and bonded, nobody downhill</source>
+            <translation>omtrent {snow} av det blir til snø ved utløpet og kan tette det; hold seksjonen over stopptrykket, slangen sikret og jordet, ingen nedenfor</translation>
+        </message>
+        <message>
+            <source>air changes per hour</source>
+            <translation>luftskifter per time</translation>
+        </message>
+        <message>
+            <source>all of it in {room}</source>
+            <translation>alt i {room}</translation>
+        </message>
+        <message>
+            <source>austenitic stainless 304L / 316L</source>
+            <translation>austenittisk rustfritt 304L / 316L</translation>
+        </message>
+        <message>
+            <source>boiling there at</source>
+            <translation>koker der ved</translation>
+        </message>
+        <message>
+            <source>carbon steel A106 / A53 grade B</source>
+            <translation>karbonstål A106 / A53 grade B</translation>
+        </message>
+        <message>
+            <source>clear to {limit} in</source>
+            <translation>ned til {limit} på</translation>
+        </message>
+        <message>
+            <source>copper</source>
+            <translation>kobber</translation>
+        </message>
+        <message>
+            <source>drain the liquid from a low point, outdoors only</source>
+            <translation>tapp væsken fra et lavpunkt, bare i det fri</translation>
+        </message>
+        <message>
+            <source>dry ice if straight down</source>
+            <translation>tørris hvis rett ned</translation>
+        </message>
+        <message>
+            <source>exceeded on the floor; {limit}</source>
+            <translation>overskredet ved gulvet; {limit}</translation>
+        </message>
+        <message>
+            <source>exceeded; {limit}</source>
+            <translation>overskredet; {limit}</translation>
+        </message>
+        <message>
+            <source>fresh air, if vented indoors</source>
+            <translation>friskluft ved avblåsning inne</translation>
+        </message>
+        <message>
+            <source>gauge</source>
+            <translation>manometer</translation>
+        </message>
+        <message>
+            <source>give the charge&apos;s temperature or its pressure before the vent: one of them, not both</source>
+            <translation>oppgi fyllingens temperatur eller trykk før avblåsningen: én av dem, ikke begge</translation>
+        </message>
+        <message>
+            <source>heat to boil it out</source>
+            <translation>varme for å koke den ut</translation>
+        </message>
+        <message>
+            <source>hold and vent in short bursts while ambient heat boils it, bare pipe</source>
+            <translation>hold og blås av i korte støt mens varme fra omgivelsene koker den ut, bart rør</translation>
+        </message>
+        <message>
+            <source>immediately dangerous</source>
+            <translation>umiddelbart farlig</translation>
+        </message>
+        <message>
+            <source>it stays below that when mixed</source>
+            <translation>det holder seg under når det er blandet</translation>
+        </message>
+        <message>
+            <source>kept; {limit}</source>
+            <translation>overholdt; {limit}</translation>
+        </message>
+        <message>
+            <source>limit {limit}</source>
+            <translation>grense {limit}</translation>
+        </message>
+        <message>
+            <source>liquid at the stop pressure</source>
+            <translation>væske ved stopptrykket</translation>
+        </message>
+        <message>
+            <source>liquid-full</source>
+            <translation>helt full av væske</translation>
+        </message>
+        <message>
+            <source>liquid-full, after</source>
+            <translation>full av væske, etter</translation>
+        </message>
+        <message>
+            <source>low-temperature steel A333 grade 6</source>
+            <translation>lavtemperaturstål A333 grade 6</translation>
+        </message>
+        <message>
+            <source>metal too cold there</source>
+            <translation>metall for kaldt der</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>ingen</translation>
+        </message>
+        <message>
+            <source>none of those compared</source>
+            <translation>ingen av de sammenlignede</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <translation>ikke kjent</translation>
+        </message>
+        <message>
+            <source>of it dry ice</source>
+            <translation>derav tørris</translation>
+        </message>
+        <message>
+            <source>of it liquid</source>
+            <translation>derav væske</translation>
+        </message>
+        <message>
+            <source>pressure per kelvin not known at this temperature</source>
+            <translation>trykk per kelvin ikke kjent ved denne temperaturen</translation>
+        </message>
+        <message>
+            <source>relief setting</source>
+            <translation>avlastningstrykk</translation>
+        </message>
+        <message>
+            <source>several bar</source>
+            <translation>flere bar</translation>
+        </message>
+        <message>
+            <source>stop at</source>
+            <translation>stopp ved</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>temperatur</translation>
+        </message>
+        <message>
+            <source>the ambient temperature</source>
+            <translation>omgivelsestemperaturen</translation>
+        </message>
+        <message>
+            <source>the charge pressure</source>
+            <translation>fyllingens trykk</translation>
+        </message>
+        <message>
+            <source>the charge temperature</source>
+            <translation>fyllingens temperatur</translation>
+        </message>
+        <message>
+            <source>the discharge coefficient</source>
+            <translation>utstrømningskoeffisienten</translation>
+        </message>
+        <message>
+            <source>the liquid fraction (by volume)</source>
+            <translation>væskeandelen (av volumet)</translation>
+        </message>
+        <message>
+            <source>the metal stays at the boiling temperature: never repressurise it, never strike it</source>
+            <translation>metallet blir på koketemperaturen: sett det aldri under trykk igjen, slå aldri på det</translation>
+        </message>
+        <message>
+            <source>the relief setting</source>
+            <translation>avlastningstrykket</translation>
+        </message>
+        <message>
+            <source>the room</source>
+            <translation>rommet</translation>
+        </message>
+        <message>
+            <source>the same, insulated pipe</source>
+            <translation>det samme, isolert rør</translation>
+        </message>
+        <message>
+            <source>the vent bore</source>
+            <translation>avblåsningsboringen</translation>
+        </message>
+        <message>
+            <source>the volume</source>
+            <translation>volumet</translation>
+        </message>
+        <message>
+            <source>this charge fills it at</source>
+            <translation>denne fyllingen fyller den ved</translation>
+        </message>
+        <message>
+            <source>this charge, after</source>
+            <translation>denne fyllingen, etter</translation>
+        </message>
+        <message>
+            <source>this log is simulated and the job is not: it would become practice that can&apos;t be signed; choose the real log</source>
+            <translation>denne loggen er simulert og jobben er det ikke: den ville blitt øvelse som ikke kan signeres; velg den ekte loggen</translation>
+        </message>
+        <message>
+            <source>this section</source>
+            <translation>denne seksjonen</translation>
+        </message>
+        <message>
+            <source>time to the stop pressure</source>
+            <translation>tid til stopptrykket</translation>
+        </message>
+        <message>
+            <source>triple point here</source>
+            <translation>trippelpunkt her</translation>
+        </message>
+        <message>
+            <source>unmixed, lowest 0.5 m</source>
+            <translation>ublandet, nederste 0,5 m</translation>
+        </message>
+        <message>
+            <source>vent open or watched: a shut section climbs; no flame; not hotter than the hand bears</source>
+            <translation>avblåsning åpen eller under tilsyn: en stengt seksjon stiger; ingen flamme; ikke varmere enn hånden tåler</translation>
+        </message>
+        <message>
+            <source>vented by then</source>
+            <translation>avblåst innen da</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>volum</translation>
+        </message>
+        <message>
+            <source>warm air on the low points, {heat} into the metal</source>
+            <translation>varmluft på lavpunktene, {heat} inn i metallet</translation>
+        </message>
+        <message>
+            <source>while vented, ventilated</source>
+            <translation>under avblåsning, ventilert</translation>
+        </message>
+        <message>
+            <source>{days} days</source>
+            <translation>{days} døgn</translation>
+        </message>
+        <message>
+            <source>{kelvin} of warming</source>
+            <translation>{kelvin} oppvarming</translation>
+        </message>
+        <message>
+            <source>{mass} ({share} by volume)</source>
+            <translation>{mass} ({share} av volumet)</translation>
+        </message>
+        <message>
+            <source>{mass}, at {temperature}</source>
+            <translation>{mass}, ved {temperature}</translation>
+        </message>
+        <message>
+            <source>{name} must be a number from {low} to {high}, not {value}</source>
+            <translation>{name} må være et tall fra {low} til {high}, ikke {value}</translation>
         </message>
         <message>
             <source>{now} is below the triple point ({triple}) and liquid was not excluded: it turns to dry ice. Close the vent and hold.</source>
@@ -526,6 +966,34 @@
             <source>{now}: {above} above the stop pressure of {stop}. Vapour from the top, slowly.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>{now}: {above} over stopptrykket på {stop}. Damp fra toppen, sakte.</translation>
+        </message>
+        <message>
+            <source>{temperature} is above the critical temperature of {critical}: there is no liquid surface and no saturation pressure, so neither the charge nor anything that follows from it is known. Let it cool first.</source>
+            <translation>{temperature} er over den kritiske temperaturen på {critical}: det finnes ikke noe væskespeil og ikke noe metningstrykk, så verken fyllingen eller noe som følger av den er kjent. La den kjølne først.</translation>
+        </message>
+        <message>
+            <source>{time} through {bore}, fully open, at the least</source>
+            <translation>{time} gjennom {bore}, helt åpen, minst</translation>
+        </message>
+        <message>
+            <source>{time}; poorly mixed {poor}</source>
+            <translation>{time}; dårlig blandet {poor}</translation>
+        </message>
+        <message>
+            <source>{value} is no reading of {quantity}: it lies between {least} and {most}. Read the instrument again.</source>
+            <translation>{value} er ingen mulig måling ({quantity}): den ligger mellom {least} og {most}. Les av instrumentet på nytt.</translation>
+        </message>
+        <message>
+            <source>{volume} for each kg vented</source>
+            <translation>{volume} for hvert kg avblåst</translation>
+        </message>
+        <message>
+            <source>{volume} for each kg vented; {flow} with the vent fully open</source>
+            <translation>{volume} for hvert kg avblåst; {flow} med helt åpen avblåsning</translation>
+        </message>
+        <message>
+            <source>{way}, not before {time}</source>
+            <translation>{way}, ikke før {time}</translation>
         </message>
         <message>
             <source>{now}, closed in. With meter, second person, hose, outlet and protection in order: vent vapour from the top, slowly, to {stop}.</source>
@@ -841,14 +1309,14 @@
             <translation>Bare damp: etter {time} stiger trykket høyst {most}; væske over tillatt mengde ville holde minst {least}{given}.</translation>
         </message>
         <message>
-            <source>Not known: {between}, and the clamp cools though the vent is shut: what is near it may boil.</source>
+            <source>Not known: {between}, and the clamp cools though the vent is shut, or the upper one is at saturation: what is near it may boil.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Ikke kjent: {between}, og klemmeføleren blir kaldere enda avblåsningen er stengt: det som er nær den, kan koke.</translation>
+            <translation>Ikke kjent: {between}, og klemmeføleren blir kaldere enda avblåsningen er stengt, eller den øvre er ved metning: det som er nær den, kan koke.</translation>
         </message>
         <message>
-            <source>Hold on until the clamp stands or warms.</source>
+            <source>Hold on until both clamps stand or warm.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: clamp</translatorcomment>
-            <translation>Fortsett å holde til klemmeføleren står eller blir varmere.</translation>
+            <translation>Fortsett å holde til begge klemmefølerne står eller blir varmere.</translation>
         </message>
         <message>
             <source>{most}, {part} of it the metal&apos;s warming</source>
@@ -857,6 +1325,22 @@
         <message>
             <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
             <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
+        </message>
+        <message>
+            <source>the pressure is higher than it was shown for; something came in</source>
+            <translation>trykket er høyere enn det ble vist for; noe kom inn</translation>
+        </message>
+        <message>
+            <source>the pressure rises with the vent open</source>
+            <translation>trykket stiger med åpen avblåsning</translation>
+        </message>
+        <message>
+            <source>the lowest metal is at saturation</source>
+            <translation>det laveste metallet er ved metning</translation>
+        </message>
+        <message>
+            <source>The clamp has jumped, as one that hangs in the air does: fix it to the lowest point again.</source>
+            <translation>Klemmeføleren har hoppet, som en som henger i luften: fest den til det laveste punktet igjen.</translation>
         </message>
         <message>
             <source>Flow past a closed valve suspected: it rises {late_slope} near {late}, as {early_slope} near {early} before, though the lowest metal is only {late_drive} above saturation now and was {early_drive}; boiling would fade.</source>
@@ -1601,6 +2085,25 @@
         </message>
     </context>
     <context>
+        <name>Events</name>
+        <message>
+            <source>{count} rows lost, lines {first} to {last}: {reason}</source>
+            <translation>{count} rader tapt, linje {first} til {last}: {reason}</translation>
+        </message>
+        <message>
+            <source>{count} rows lost: {reason}</source>
+            <translation>{count} rader tapt: {reason}</translation>
+        </message>
+        <message>
+            <source>; the evidence of the hold starts anew</source>
+            <translation>; holdets bevisføring begynner på nytt</translation>
+        </message>
+        <message>
+            <source>Before the vent: {why}; the evidence starts anew</source>
+            <translation>Før avblåsningen: {why}; bevisføringen begynner på nytt</translation>
+        </message>
+    </context>
+    <context>
         <name>Exercises</name>
         <message>
             <source>Vapour only, warm metal</source>
@@ -2257,6 +2760,10 @@
     <context>
         <name>Job</name>
         <message>
+            <source>Typed words are not kept yet. End without them?</source>
+            <translation>Skrevne ord er ikke beholdt ennå. Avslutte uten dem?</translation>
+        </message>
+        <message>
             <source>Log of the test</source>
             <translation>Logg for prøven</translation>
         </message>
@@ -2325,6 +2832,10 @@
             <translation>Skriv navnet ditt først (øverst til høyre).</translation>
         </message>
         <message>
+            <source>Typed and not kept yet: “{words}”. Keep it, or clear it.</source>
+            <translation>Skrevet og ikke beholdt ennå: «{words}». Behold det eller slett det.</translation>
+        </message>
+        <message>
             <source>Why is this step left out? Enter keeps it</source>
             <translation>Hvorfor utelates steget? Enter lagrer</translation>
         </message>
@@ -2357,8 +2868,40 @@
             <translation>Hva som går galt her</translation>
         </message>
         <message>
+            <source>Sign: the one who did the work, and the supervisor.</source>
+            <translation>Signer: den som gjorde arbeidet, og den ansvarlige.</translation>
+        </message>
+        <message>
+            <source>This was practice: it is reported as it is and never signed.</source>
+            <translation>Dette var øvelse: den rapporteres som den er og signeres aldri.</translation>
+        </message>
+        <message>
+            <source>Report: writes the record as PDF into the job&apos;s folder. Read it.</source>
+            <translation>Rapport: skriver protokollen som PDF i jobbens mappe. Les den.</translation>
+        </message>
+        <message>
+            <source>Note: adds what is missing. Step back: opens the last step again.</source>
+            <translation>Notat: legger til det som mangler. Steg tilbake: åpner det siste steget igjen.</translation>
+        </message>
+        <message>
+            <source>Put away: closes the job. “Open a job” brings it back.</source>
+            <translation>Legg bort: lukker jobben. «Åpne en jobb» henter den fram igjen.</translation>
+        </message>
+        <message>
+            <source>What is left to do</source>
+            <translation>Det som gjenstår</translation>
+        </message>
+        <message>
             <source>Read off</source>
             <translation>Les av</translation>
+        </message>
+        <message>
+            <source>Write a plain number, such as 450 or 0.05.</source>
+            <translation>Skriv et enkelt tall, for eksempel 450 eller 0,05.</translation>
+        </message>
+        <message>
+            <source>not judged yet</source>
+            <translation>ikke vurdert ennå</translation>
         </message>
         <message>
             <source>no fresh reading</source>
@@ -2641,6 +3184,17 @@
         </message>
     </context>
     <context>
+        <name>Keyboard</name>
+        <message>
+            <source>Space</source>
+            <translation>Mellomrom</translation>
+        </message>
+        <message>
+            <source>Ctrl</source>
+            <translation>Ctrl</translation>
+        </message>
+    </context>
+    <context>
         <name>Live</name>
         <message>
             <source>End the vent and its record?</source>
@@ -2824,6 +3378,18 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>Stopptrykk ikke før {time}, helt åpen</translation>
         </message>
+        <message>
+            <source>not known</source>
+            <translation>ikke kjent</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>ingen</translation>
+        </message>
+        <message>
+            <source>{days} days</source>
+            <translation>{days} døgn</translation>
+        </message>
     </context>
     <context>
         <name>Plot</name>
@@ -2843,6 +3409,10 @@
         <message>
             <source>before the vent</source>
             <translation>før avblåsningen</translation>
+        </message>
+        <message>
+            <source>{name}, before the vent</source>
+            <translation>{name}, før avblåsning</translation>
         </message>
         <message>
             <source>liquid</source>
@@ -2915,6 +3485,14 @@
         <message>
             <source>saturated vapour assumed</source>
             <translation>mettet damp antatt</translation>
+        </message>
+        <message>
+            <source>if vapour only</source>
+            <translation>hvis bare damp</translation>
+        </message>
+        <message>
+            <source>least with liquid left</source>
+            <translation>minst hvis væske er igjen</translation>
         </message>
     </context>
     <context>
@@ -4443,6 +5021,18 @@
             <translation>avblåsning: STENGT</translation>
         </message>
         <message>
+            <source>vent OPEN, by the pressure</source>
+            <translation>avblåsning ÅPEN, etter trykket</translation>
+        </message>
+        <message>
+            <source>vent CLOSED, by the pressure</source>
+            <translation>avblåsning STENGT, etter trykket</translation>
+        </message>
+        <message>
+            <source>vent valve: not recorded</source>
+            <translation>avblåsning: ikke registrert</translation>
+        </message>
+        <message>
             <source>rate not known</source>
             <translation>takt ukjent</translation>
         </message>
@@ -4569,6 +5159,45 @@
         <message>
             <source>If readings stop, the digits are struck through: close the vent.</source>
             <translation>Stopper målingene, strykes tallene over: steng avblåsningen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WrongFile</name>
+        <message>
+            <source>{name} can&apos;t be opened: {why}.</source>
+            <translation>{name} kan ikke åpnes: {why}.</translation>
+        </message>
+        <message>
+            <source>{name} is empty: there is nothing to show.</source>
+            <translation>{name} er tom: det er ingenting å vise.</translation>
+        </message>
+        <message>
+            <source>{name} is not a readings log: it holds no text. Choose a CSV file.</source>
+            <translation>{name} er ingen målelogg: den inneholder ikke tekst. Velg en CSV-fil.</translation>
+        </message>
+        <message>
+            <source>{name}: {what}. The row above the readings must name each column with its unit, for instance {example}.</source>
+            <translation>{name}: {what}. Raden over målingene må navngi hver kolonne med sin enhet, for eksempel {example}.</translation>
+        </message>
+        <message>
+            <source>there is no such file</source>
+            <translation>filen finnes ikke</translation>
+        </message>
+        <message>
+            <source>no permission to read it</source>
+            <translation>ingen tillatelse til å lese den</translation>
+        </message>
+        <message>
+            <source>it is a folder</source>
+            <translation>det er en mappe</translation>
+        </message>
+        <message>
+            <source>no column is known as the pressure</source>
+            <translation>ingen kolonne kjennes igjen som trykket</translation>
+        </message>
+        <message>
+            <source>no column is known as the time</source>
+            <translation>ingen kolonne kjennes igjen som tiden</translation>
         </message>
     </context>
 </TS>

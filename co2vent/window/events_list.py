@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QAbstractItemView, QListWidget, QListWidgetItem, Q
 
 from co2vent.guidance.events import Event, EventKind
 from co2vent.window import text
+from co2vent.window.event_lines import Group, grouped, line_words
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
 from co2vent.window.words import translate
@@ -18,6 +19,7 @@ class EventsList(QListWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._shown: tuple[Event, ...] = ()
+        self._groups: list[Group] = []
         self.setAccessibleName(translate("Spoken", "events"))
         self.setWordWrap(True)
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
@@ -46,21 +48,26 @@ class EventsList(QListWidget):
 
         After a seek backwards there are fewer; a note comes, changes and goes at its own place.
         """
-        before = self._shown
-        if events == before:
+        if events == self._shown:
             return
-        known = len(before)
-        if events[:known] != before:
-            self.clear()
-            known = 0
-        for event in events[known:]:
-            item = QListWidgetItem(f"{text.duration(event.at_s)}  {text.event_words(event)}")
-            item.setData(256, event.at_s)
+        groups, old = grouped(events), set(self._groups)
+        known = 0
+        for one, other in zip(groups, self._groups, strict=False):
+            if one != other:
+                break
+            known += 1
+        while self.count() > known:
+            self.takeItem(self.count() - 1)
+        for group in groups[known:]:
+            at_s = group[0].at_s
+            item = QListWidgetItem(f"{text.duration(at_s)}  {line_words(group)}")
+            item.setData(256, at_s)
             self.addItem(item)
-        self._shown = events
-        old = set(before)
-        new = [place for place, event in enumerate(events) if event not in old]
-        happened = [place for place, event in enumerate(events) if event.kind is not EventKind.NOTE]
+        self._shown, self._groups = events, groups
+        new = [place for place, group in enumerate(groups) if group not in old]
+        happened = [
+            place for place, group in enumerate(groups) if group[0].kind is not EventKind.NOTE
+        ]
         if new or happened:  # notes may lie ahead of the present moment
             self.scrollToItem(self.item((new or happened)[-1]))
 

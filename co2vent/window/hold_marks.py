@@ -139,11 +139,16 @@ class HoldMarks:
         curves = hold.curves if hold is not None and scale is not None else ()
         found = {curve.hypothesis: curve for curve in curves if curve.at_s}
         ends: dict[Charge, float] = {}
+        # not inside an f-string: the translators' tool would not find them there
+        dry_words, wet_words = (
+            translate("Plot", "if vapour only"),
+            translate("Plot", "least with liquid left"),
+        )
         for charge, item, signs, words, shares, said in (
             (Charge.VAPOR_ONLY, self._vapor, self._vapor_signs, self._vapor_words, VAPOR_SIGNS_AT,
-             f"{VAPOR_SIGN} {translate('Plot', 'if vapour only')}"),
+             f"{VAPOR_SIGN} {dry_words}"),
             (Charge.TWO_PHASE, self._liquid, self._liquid_signs, self._liquid_words,
-             LIQUID_SIGNS_AT, f"{LIQUID_SIGN} {translate('Plot', 'least with liquid left')}"),
+             LIQUID_SIGNS_AT, f"{LIQUID_SIGN} {wet_words}"),
         ):  # fmt: skip
             curve = found.get(charge)
             if curve is None or scale is None:

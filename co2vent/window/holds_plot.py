@@ -8,6 +8,7 @@ name.
 from typing import Any, Final
 
 import numpy as np
+import numpy.typing as npt
 import pyqtgraph as pg
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor
@@ -38,17 +39,37 @@ from co2vent.window.words import translate
 
 STYLES: Final = (SOLID, DASH, DASH_DOT, DOT)
 MOST_POINTS: Final = 2000
+LEAST_READINGS: Final = 2
 ROOM_SHARE: Final = 0.09  # around the curves: the name of the highest stands over it
 SIGN_PX: Final = 8
 OTHER_SIGN: Final = "○"
 SIGNS_AT: Final = (0.15, 0.4, 0.65, 0.9)  # shares of a hold
 NAME_AT: Final = (1.0, 0.8, 0.6, 0.4, 0.25)  # tried in turn until a name is free of the others
 
+Floats = npt.NDArray[np.floating]
+
 
 def _to_draw(holds: tuple[HoldAssessment, ...]) -> list[HoldAssessment]:
     """Return the holds after a vent; the closed time before it only where there is no other."""
     vented = [hold for hold in holds if hold.number > 0]
     return vented or list(holds)
+
+
+def _rise(traces: Traces, rows: int, hold: HoldAssessment) -> tuple[Floats, Floats] | None:
+    """Return time [s] and rise [Pa] of the hold since its own first reading.
+
+    Not since the pressure it was judged from: where the evidence started anew that one belongs to
+    another moment. `None`: fewer than two readings, so nothing to draw.
+    """
+    at_s = traces.at_s(rows)
+    first, last = np.searchsorted(at_s, [hold.start_s, hold.end_s + 1e-6])
+    pressure_pa = traces.pressure_pa(rows)[first:last]
+    whole = np.flatnonzero(np.isfinite(pressure_pa))
+    if whole.size < LEAST_READINGS:
+        return None
+    step = max(1, (last - first) // MOST_POINTS)
+    rise_pa = pressure_pa[::step] - pressure_pa[whole[0]]
+    return at_s[first:last:step] - hold.start_s, rise_pa
 
 
 class HoldsPlot(QWidget):
@@ -91,9 +112,15 @@ class HoldsPlot(QWidget):
         """Speak other units."""
         self._units = units
 
-    def compare_with(self, traces: Traces, holds: tuple[HoldAssessment, ...], name: str) -> None:
-        """Lay the holds of a second vent over these."""
+    def compare_with(self, traces: Traces, holds: tuple[HoldAssessment, ...], name: str) -> bool:
+        """Lay the holds of a second vent over these; return whether there is one to draw.
+
+        Where there is none, what was laid over them before stays.
+        """
+        if all(_rise(traces, len(traces), hold) is None for hold in _to_draw(holds)):
+            return False
         self._other = (traces, holds, name)
+        return True
 
     def show_holds(self, traces: Traces, rows: int, view: View) -> None:
         """Draw the holds so far."""
@@ -115,7 +142,12 @@ class HoldsPlot(QWidget):
         if self._other is not None:
             other, holds, name = self._other
             for place, hold in enumerate(_to_draw(holds)):
-                words = f"{OTHER_SIGN} {name} {hold.number}"
+                which = (
+                    f"{name} {hold.number}"
+                    if hold.number
+                    else translate("Plot", "{name}, before the vent").format(name=name)
+                )
+                words = f"{OTHER_SIGN} {which}"
                 self._draw((other, len(other)), hold, words, place, second=True)
         self._part_names()
 
@@ -128,16 +160,11 @@ class HoldsPlot(QWidget):
         *,
         second: bool = False,
     ) -> None:
-        traces, rows = of
-        colour = self._palette.saturation if second else self._palette.trace
-        at_s = traces.at_s(rows)
-        first, last = np.searchsorted(at_s, [hold.start_s, hold.end_s + 1e-6])
-        if last - first < 2:
+        drawn = _rise(*of, hold)
+        if drawn is None:
             return
-        step = max(1, (last - first) // MOST_POINTS)
-        time_s = at_s[first:last:step] - hold.start_s
-        scale = PRESSURE_UNITS[self._units.pressure].pascals
-        rise = (traces.pressure_pa(rows)[first:last:step] - hold.start_pressure_pa) / scale
+        colour = self._palette.saturation if second else self._palette.trace
+        time_s, rise = drawn[0], drawn[1] / PRESSURE_UNITS[self._units.pressure].pascals
         curve = pg.PlotCurveItem(
             time_s,
             rise,

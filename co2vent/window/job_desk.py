@@ -1,7 +1,7 @@
 """A job in the window: keeps its folder, shows it, and lets live readings decide its gates.
 
 For the window that holds it: `observe(view)` with each new view of the vent, `attach_log(path)`
-when a recording ends, `back` when the person leaves.
+when a recording ends, `back` when the person leaves, `would_lose` and `ask_before` before it ends.
 """
 
 from collections.abc import Callable
@@ -10,18 +10,20 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QStackedWidget, QWidget
 
 from co2vent.errors import Co2ventError, RefusedInputError
 from co2vent.guidance.job import JobEvent, JobEventKind, JobHead
 from co2vent.guidance.job_items import JobItem
 from co2vent.guidance.job_readings import observe
-from co2vent.guidance.job_tests import TestOptions, judge_test
+from co2vent.guidance.job_tests import TestOptions, judge_test, refuse_simulated
 from co2vent.guidance.procedure_text import MAX_BYTES, default_procedure_text
 from co2vent.guidance.session import View
 from co2vent.readings.log_file import read_log
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import folder_name
+from co2vent.window.confirm_panel import ConfirmPanel
 from co2vent.window.job_page import JobPage
 from co2vent.window.job_start import JobStart
 from co2vent.window.look import Look
@@ -57,8 +59,11 @@ class JobDesk(QStackedWidget):
         self.job_file: JobFile | None = None
         self.start = JobStart(look, folder or Path.home() / "co2vent-jobs", self)
         self.page = JobPage(look, self)
-        self.addWidget(self.start)
-        self.addWidget(self.page)
+        question = translate("Job", "Typed words are not kept yet. End without them?")
+        self.confirm = ConfirmPanel(self._stay, question, parent=self)
+        QShortcut(QKeySequence("Esc"), self.confirm).activated.connect(self._stay)
+        for part in (self.start, self.page, self.confirm):
+            self.addWidget(part)
         self.start.back.connect(self.back)
         self.start.begun.connect(self.begin)
         self.start.opened.connect(self.open_job)
@@ -90,15 +95,40 @@ class JobDesk(QStackedWidget):
 
     def _take(self, job_file: JobFile, head: JobHead) -> None:
         self.job_file = job_file
+        self._looked_s = -LOOK_S  # this job's time begins anew, whatever another had reached
+        self.page.forget()
         if head.people and not self.page.person.text():
             self.page.person.setText(head.people[0].name)
         self.page.show_job(job_file.job)
         self.setCurrentWidget(self.page)
         self.page.apply_look()
+        self.page.focus_step()
+
+    @property
+    def would_lose(self) -> bool:
+        """Whether words were typed that the job does not have yet."""
+        return self.job_file is not None and self.page.would_lose
+
+    def ask_before(self, action: Callable[[], object]) -> None:
+        """Ask whether typed words may be lost; do `action` if so."""
+        self.confirm.ask(action)
+        self.apply_look()
+        self.setCurrentWidget(self.confirm)
+        self.confirm.setFocus()
+
+    def _stay(self) -> None:
+        self.setCurrentWidget(self.page)
 
     def put_away(self) -> None:
-        """Close the job, which is kept as it stands, and show the form for another."""
+        """Close the job, and show the form for another; ask where typed words would be lost."""
+        if self.would_lose:
+            self.ask_before(self._put_away)
+        else:
+            self._put_away()
+
+    def _put_away(self) -> None:
         self.job_file = None
+        self.page.forget()
         self.page.person.clear()
         self.start.say("")
         self.setCurrentWidget(self.start)
@@ -121,7 +151,7 @@ class JobDesk(QStackedWidget):
         if at_s - self._looked_s < LOOK_S:
             return
         self._looked_s = at_s
-        self._guarded(lambda job_file: job_file.advance(observe(view, at_s), now))
+        self._guarded(lambda job_file: job_file.advance(observe(view, at_s), now), asked=False)
 
     def attach_log(self, path: Path) -> None:
         """Add a recording that has ended to the job."""
@@ -131,9 +161,10 @@ class JobDesk(QStackedWidget):
 
         def attach(job_file: JobFile) -> tuple[JobEvent, ...]:
             log = read_log(path)
+            refuse_simulated(job_file.job, log.setup)
             return job_file.attach_log(path, len(log.readings), log.setup.simulated, now)
 
-        self._guarded(attach)
+        self._guarded(attach, asked=False)
 
     def ask_judge(self, test: str, gauge_seen_moving: bool) -> None:
         """Ask for the log of a test and judge it."""
@@ -150,6 +181,7 @@ class JobDesk(QStackedWidget):
 
         def judged(job_file: JobFile) -> tuple[JobEvent, ...]:
             log = read_log(path)
+            refuse_simulated(job_file.job, log.setup)
             readings = list(log.readings.readings())
             by = self.page.person.text().strip() or "unnamed"
             at_s = job_file.at_s(now)
@@ -166,6 +198,7 @@ class JobDesk(QStackedWidget):
         def signed(job_file: JobFile) -> tuple[JobEvent, ...]:
             signature = job_file.sign(name, role, now)
             self._said = translate("Job", "Signed, digest ") + signature.over[:16]
+            self.page.line_kept()
             return ()
 
         self._guarded(signed)
@@ -186,8 +219,14 @@ class JobDesk(QStackedWidget):
 
         self._guarded(report)
 
-    def _guarded(self, action: Callable[[JobFile], tuple[JobEvent, ...]]) -> None:
-        """Do `action`, show the job after it, and say what was refused or cautioned."""
+    def _guarded(
+        self, action: Callable[[JobFile], tuple[JobEvent, ...]], *, asked: bool = True
+    ) -> None:
+        """Do `action`, show the job after it, and say what was refused or cautioned.
+
+        `asked`: a person did this, so its answer takes the place of the one before, also where
+        there is nothing to say. What comes by itself speaks only where it has something to say.
+        """
         if self.job_file is None:
             return
         self._said = ""
@@ -195,17 +234,19 @@ class JobDesk(QStackedWidget):
             events = action(self.job_file)
         except Co2ventError as error:
             self.page.show_job(self.job_file.job)
-            self.page.say(str(error))
+            self.page.say(spoken(error.text))
             return
         self.page.show_job(self.job_file.job)
         loud = [spoken(event.text) for event in events if event.kind is not JobEventKind.ACCEPTED]
-        if loud or self._said:
+        if asked or loud:
             self.page.say(" ".join([*loud, self._said]).strip())
 
     def apply_look(self) -> None:
         """Take theme and sizes."""
         self.start.apply_look()
         self.page.apply_look()
+        self.confirm.set_theme(self._look.palette)
+        self.confirm.set_sizes(self._look.sizes(self))
 
 
 def _steps_text(path: str) -> str:

@@ -1,6 +1,7 @@
-"""The rows of a job's step: confirmations, gates, entries and valves, each large enough to touch.
+"""The rows of a job's step: words, confirmations, entries, valves, each large enough to touch.
 
-Rows know no file and no clock: they emit items with time 0, whoever keeps the job stamps them.
+Rows know no file and no clock: they emit items with time 0, whoever keeps the job stamps them. What
+is typed stays until the job has taken it: `kept` is called then, and only then.
 """
 
 from PySide6.QtCore import Qt, Signal
@@ -16,7 +17,7 @@ from PySide6.QtWidgets import (
 
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import Job
-from co2vent.guidance.procedure import Confirmation, Entry, Gate
+from co2vent.guidance.procedure import Confirmation, Entry
 from co2vent.window.sentences import spoken
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
@@ -36,9 +37,24 @@ class WrapLabel(QLabel):
 
 
 class Row(QWidget):
-    """A row of a step. `acted` carries a job item with time 0."""
+    """A row of a step. `acted` carries a job item with time 0, `said` why there is none."""
 
     acted = Signal(object)
+    said = Signal(str)
+
+    @property
+    def typed(self) -> str:
+        """What is typed and not kept yet; empty: nothing is lost with this row."""
+        return next((text for field in self.fields() if (text := field.text().strip())), "")
+
+    def fields(self) -> tuple[QLineEdit, ...]:
+        """Return the fields that a person types into."""
+        return ()
+
+    def kept(self) -> None:
+        """Clear what was typed: the job has it."""
+        for field in self.fields():
+            field.clear()
 
     def show_job(self, job: Job) -> None:
         """Show what the job knows of this row."""
@@ -129,54 +145,6 @@ class ConfirmRow(Row):
         self.key.setMinimumHeight(max(sizes.target_px, round(sizes.text_px * (1.6 * lines + 0.8))))
 
 
-class GateRow(Row):
-    """A condition with its number, what is read now, and a field where a person may read it off."""
-
-    def __init__(self, gate: Gate) -> None:
-        super().__init__()
-        self.gate = gate
-        self.condition = spoken(gate.condition)
-        self.state = WrapLabel(self.condition, self)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(self.state, 1)
-        self.field = QLineEdit(self)
-        self.key = QPushButton(translate("Job", "Read off"), self)
-        self.field.setPlaceholderText(gate.unit_words)
-        self.field.setAccessibleName(self.condition)
-        self.field.setMaximumWidth(160)
-        row.addWidget(self.field)
-        row.addWidget(self.key)
-        for part in (self.field, self.key):
-            part.setVisible(gate.by_hand)
-        self.key.clicked.connect(self._touch)
-        self.field.returnPressed.connect(self._touch)
-
-    def _touch(self) -> None:
-        try:
-            value = float(self.field.text().strip().replace(",", "."))
-        except ValueError:
-            self.field.setFocus()
-            return
-        self.acted.emit(items.Typed(0.0, self.gate.id, value, ""))
-
-    def show_job(self, job: Job) -> None:
-        """Show whether it is met, and the value behind it."""
-        record = job.gates.get(self.gate.id)
-        met = job.gate_met(self.gate)
-        unit = f" {self.gate.unit_words}".rstrip()
-        now = translate("Job", "no fresh reading")
-        doubted = record is not None and record.false_since_s is not None
-        if record is not None and record.value is not None and not doubted:
-            now = f"{record.value:.4g}{unit}"
-        if record is not None and record.typed_by:
-            now += f" ({record.typed_by})"
-        late = ""
-        if record is not None and record.timed_out and not met:
-            late = f"\n{spoken(self.gate.on_timeout)}"
-        self.state.setText(f"{MET if met else OPEN}  {self.condition}: {now}{late}")
-
-
 class EntryRow(Row):
     """Something to write down."""
 
@@ -199,10 +167,15 @@ class EntryRow(Row):
         self.key.clicked.connect(self._touch)
         self.field.returnPressed.connect(self._touch)
 
+    def fields(self) -> tuple[QLineEdit, ...]:
+        """Return the field of the entry."""
+        return (self.field,)
+
     def _touch(self) -> None:
-        if self.field.text().strip():
-            self.acted.emit(items.WriteDown(0.0, self.entry.id, self.field.text().strip(), ""))
-            self.field.clear()
+        if self.typed:
+            self.acted.emit(items.WriteDown(0.0, self.entry.id, self.typed, ""))
+        else:
+            self.field.setFocus()
 
     def show_job(self, job: Job) -> None:
         """Show the newest value; a further one amends it."""
@@ -211,53 +184,6 @@ class EntryRow(Row):
         needed = "" if self.entry.required else translate("Job", " (if there is any)")
         value = f": {written[-1].value}" if written else ""
         self.label.setText(f"{mark}{self.text}{needed}{value}")
-
-
-class TestRow(Row):
-    """A test of a closed section: choose its log, see the verdict."""
-
-    __test__ = False  # not a test case, whatever its name says to a test collector
-    judge_asked = Signal(str, bool)
-
-    def __init__(self, test: str) -> None:
-        super().__init__()
-        self.test = test
-        self.moved = QPushButton(translate("Job", "I saw the gauge move"), self)
-        self.moved.setCheckable(True)
-        self.key = QPushButton(translate("Job", "Judge a log of this test"), self)
-        self.verdict = WrapLabel("", self)
-        line = QHBoxLayout()
-        line.addWidget(self.moved)
-        line.addWidget(self.key)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(line)
-        column.addWidget(self.verdict)
-        self.key.clicked.connect(self._touch)
-
-    def _touch(self) -> None:
-        self.judge_asked.emit(self.test, self.moved.isChecked())
-
-    def show_job(self, job: Job) -> None:
-        """Show the newest verdict of this test."""
-        results = [one for one in job.tests if one.test == self.test]
-        if results:
-            words = verdict_words(results[-1].verdict)
-            self.verdict.setText(f"{words}. {spoken(results[-1].reason)}")
-
-
-def verdict_words(verdict: str) -> str:
-    """Return the verdict of a test of a closed section in words."""
-    words = {
-        "tight": translate("Job", "Tight"),
-        "leaking": translate("Job", "Leaking"),
-        "not_known_yet": translate("Job", "Not known yet"),
-        "tight_and_dry": translate("Job", "Tight and dry"),
-        "leak": translate("Job", "Leak"),
-        "moisture": translate("Job", "Moisture"),
-        "outgassing": translate("Job", "Outgassing"),
-    }
-    return words.get(verdict, verdict.replace("_", " ").capitalize())
 
 
 class ValveRow(Row):
@@ -292,15 +218,16 @@ class ValveRow(Row):
         column.addWidget(self.listed)
         self.key.clicked.connect(self._touch)
 
+    def fields(self) -> tuple[QLineEdit, ...]:
+        """Return the fields of one valve."""
+        return self.valve, self.lock, self.tag
+
     def _touch(self) -> None:
-        fields = (self.valve, self.lock, self.tag)
-        valve, lock, tag = (field.text().strip() for field in fields)
+        valve, lock, tag = (field.text().strip() for field in self.fields())
         if not valve:
             self.valve.setFocus()
             return
         self.acted.emit(items.Isolate(0.0, valve, self._position, lock, tag, ""))
-        for field in fields:
-            field.clear()
 
     def show_job(self, job: Job) -> None:
         """List the valves."""

@@ -66,7 +66,7 @@ class JobStart(QWidget):
         self.scroller.setWidget(form_box)
         self.message = WrapLabel("", self)
         self.keys = (
-            Key("back", translate("Job", "Leave"), "", self.back.emit, self),
+            Key("back", translate("Job", "Leave"), "Esc", self.back.emit, self),
             Key("open_log", translate("Job", "Open a job"), "", self._choose, self),
             Key("next", translate("Job", "Begin"), "", self._begin, self),
         )

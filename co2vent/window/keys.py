@@ -9,9 +9,20 @@ from PySide6.QtWidgets import QGridLayout, QSizePolicy, QToolButton, QWidget
 from co2vent.window.icons import icon
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
+from co2vent.window.words import anew, translate
 
 SMALLEST_PX = 8
+LINE_LEAST_PX = 11  # smaller letters in one line are worse to read than two lines
+DRAWING = 0.45  # of the key's height
+DRAWING_OVER_TWO = 0.3  # lines of words
 EDGES_PX = 18  # border and padding of both sides, as in the style sheet
+
+
+def keyboard_words(shortcut: str) -> str:
+    """Return a key of the keyboard as it is called on the keyboards of the screen's language."""
+    if shortcut == "Space":
+        return translate("Keyboard", "Space")
+    return shortcut.replace("Ctrl+", translate("Keyboard", "Ctrl") + "+")
 
 
 class Key(QToolButton):
@@ -37,6 +48,7 @@ class Key(QToolButton):
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)  # a touch leaves the space key where it was
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self._font_px = 13
+        self._target_px = 48
         self._painted: tuple[str, str] | None = None
         self._show_words()
         if shortcut and listens:
@@ -57,7 +69,6 @@ class Key(QToolButton):
             self._paint_drawing()
 
     def _show_words(self) -> None:
-        self.setText(f"{self._words} ({self._keys})" if self._keys else self._words)
         self.setAccessibleName(self._words)
         self._fit()
 
@@ -75,10 +86,16 @@ class Key(QToolButton):
         """Take the sizes of the screen."""
         self.setFixedHeight(sizes.target_px)
         self.setMinimumWidth(sizes.target_px)
-        side = round(sizes.target_px * 0.45)
-        self.setIconSize(QSize(side, side))
+        self._target_px = sizes.target_px
         self._font_px = max(11, round(sizes.small_px * 0.92))
         self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Speak the new language of the screen at once: a page may stay open for a whole vent."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.LanguageChange:
+            self._words = anew(self._words)
+            self._show_words()
 
     def event(self, event: QEvent) -> bool:
         """Let space press the key that has the focus, whatever else space is a shortcut for."""
@@ -101,12 +118,21 @@ class Key(QToolButton):
         self._fit()
 
     def _fit(self) -> None:
-        """Take the largest font in which the words fit."""
-        font = self.font()
+        """Take the largest font in which the words fit; a long key stands under its word."""
+        keys = keyboard_words(self._keys)
+        lines = [self._words, f"({keys})"] if keys else [self._words]
+        words, font = " ".join(lines), self.font()
         for size in range(self._font_px, SMALLEST_PX - 1, -1):
+            if size < LINE_LEAST_PX:
+                words = "\n".join(lines)
             font.setPixelSize(size)
-            if QFontMetrics(font).horizontalAdvance(self.text()) <= self.width() - EDGES_PX:
+            metrics, room = QFontMetrics(font), self.width() - EDGES_PX
+            if all(metrics.horizontalAdvance(line) <= room for line in words.split("\n")):
                 break
+        if words != self.text():
+            self.setText(words)
+        side = round(self._target_px * (DRAWING_OVER_TWO if "\n" in words else DRAWING))
+        self.setIconSize(QSize(side, side))
         if font.pixelSize() != self.font().pixelSize():
             self.setFont(font)
 

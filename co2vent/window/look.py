@@ -22,6 +22,8 @@ class Look:
     path: Path | None = None  # None: the usual place of the user's settings
     palette: Palette = OUTDOOR
     units: UnitChoice = UnitChoice.BAR
+    followed: UnitChoice = UnitChoice.BAR  # the units of the newest log, or those of the beginning
+    units_chosen: bool = False  # by a person: then no log changes them
     text_scale: float = 1.0
     calibration: float = 1.0  # true dots per inch over what the screen's driver says
     language: str = ""
@@ -36,8 +38,9 @@ class Look:
         palette = PALETTES.get(str(kept.get("theme", "")))
         look.palette = palette or OUTDOOR
         try:
-            look.units = UnitChoice(str(kept.get("units", UnitChoice.BAR.value)))
-        except ValueError:
+            look.units = UnitChoice(str(kept["units"]))
+            look.units_chosen = True
+        except (KeyError, ValueError):
             look.units = UnitChoice.BAR
         look.text_scale = _number(kept.get("text_scale"), 0.7, 1.6)
         look.calibration = _number(kept.get("calibration"), 0.3, 3.0)
@@ -47,9 +50,10 @@ class Look:
 
     def save(self) -> None:
         """Keep the choices; a settings file that can't be written is no reason to stop."""
+        if self.units_chosen:
+            self.kept["units"] = self.units.value
         self.kept.update(
             theme=self.palette.name,
-            units=self.units.value,
             text_scale=self.text_scale,
             calibration=self.calibration,
             language=self.language,
@@ -80,9 +84,17 @@ class Look:
         self.palette = PALETTES[names[(names.index(self.palette.name) + 1) % len(names)]]
 
     def next_units(self) -> None:
-        """Turn to the next choice of units."""
+        """Turn to the next choice of units; from now on it is the person's."""
+        self.units_chosen = True
         choices = list(UnitChoice)
         self.units = choices[(choices.index(self.units) + 1) % len(choices)]
+
+    def follow(self, pressure_unit: str) -> None:
+        """Take the units that a log speaks, unless a person has chosen others."""
+        if self.units_chosen or self.units is not self.followed:
+            return
+        psi = pressure_unit.startswith("psi")
+        self.units = self.followed = UnitChoice.PSI if psi else UnitChoice.BAR
 
     def next_text_scale(self) -> None:
         """Turn to the next text size."""

@@ -28,6 +28,7 @@ from co2vent.window.start_choices import start_choices
 from co2vent.window.start_page import StartPage
 from co2vent.window.style import style_sheet
 from co2vent.window.words import translate
+from co2vent.window.wrong_file import why_not
 
 if TYPE_CHECKING:
     from co2vent.live.monitor import Monitor
@@ -117,6 +118,7 @@ class MainWindow(PageStack):
         from co2vent.window.class_page import ClassPage
 
         self.go_to_start()
+        self._follow_units(run.scenario.setup.pressure_unit)
         page = ClassPage(run, self.look, guided=first is None, parent=self)
         page.set_commands(self.commands())
         page.back.connect(self.go_to_start)
@@ -146,6 +148,7 @@ class MainWindow(PageStack):
 
         page = LivePage(LiveFeed(monitor, recording=recording), self.look, Sounder(), self)
         page.back.connect(self.go_to_start)
+        page.observed.connect(lambda view: self.look.follow(view.setup.pressure_unit))
         page.observed.connect(self.job.observed)
         page.recorded.connect(self.job.recorded)
         page.urgent.connect(self.show_live)
@@ -193,7 +196,7 @@ class MainWindow(PageStack):
                 return
             log = read_log(path)
         except (Co2ventError, OSError) as error:
-            self.complain(str(error))
+            self.complain(why_not(path, error))
             return
         self.replay(log, path.name, speed, path)
 
@@ -224,6 +227,7 @@ class MainWindow(PageStack):
         return self._replay(ReplayIndex(log), name, speed, path)
 
     def _replay(self, index: ReplayIndex, name: str, speed: float, path: Path | None) -> ReplayPage:
+        self._follow_units(index.setup.pressure_unit)
         notes = notes_beside(path, self.look.folder())
         torn = path is not None and torn_bytes(path) > 0
         feed = ReplayFeed(index, name, time.monotonic, speed, notes, torn)
@@ -237,6 +241,11 @@ class MainWindow(PageStack):
         return page
 
     # --- looks -------------------------------------------------------------------------------
+
+    def _follow_units(self, pressure_unit: str) -> None:
+        """Speak a log's own units, but for a live vent that stands behind: its figures stay."""
+        if self.live_page() is None:
+            self.look.follow(pressure_unit)
 
     def apply_look(self) -> None:
         """Take theme, sizes and units from the look on every page."""
@@ -267,7 +276,7 @@ class MainWindow(PageStack):
         self._changed()
 
     def next_language(self) -> None:
-        """Turn to the next language; a page that is open keeps its keys until it is opened anew."""
+        """Turn to the next language; a page that is open keeps some words until it is left."""
         names = available()
         present = self.look.language if self.look.language in names else ENGLISH
         self.look.language = names[(names.index(present) + 1) % len(names)]

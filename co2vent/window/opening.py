@@ -28,6 +28,7 @@ from co2vent.readings.reading import Setup
 from co2vent.window import drawing_library
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.traces import Traces
+from co2vent.window.wrong_file import why_not
 
 BLOCK_BYTES: Final = 1 << 20  # some 20,000 rows: their columns stay in the processor's cache
 PARSERS: Final = 2
@@ -101,7 +102,7 @@ class Opening:
         except _GivenUpError:
             pass
         except Co2ventError as error:
-            self.failure = str(error)
+            self.failure = why_not(self._path, error)
         except Exception as error:  # noqa: BLE001 - a thread has nobody to raise to
             self.failure = f"{self._path.name}: {type(error).__name__}: {error}"
 

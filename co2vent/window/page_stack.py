@@ -1,6 +1,7 @@
 """The stack of pages of the window: what is in front, going back, faults, and the end."""
 
 from collections.abc import Callable
+from functools import partial
 from typing import TYPE_CHECKING, Protocol, runtime_checkable
 
 from PySide6.QtGui import QCloseEvent, QKeySequence, QShortcut
@@ -53,6 +54,7 @@ class PageStack(QMainWindow):
         self.pages = QStackedWidget(self)
         self.job = JobBeside(self)
         self._closing = False
+        self._agreed: tuple[object, ...] = ()  # pages whose loss was agreed to in this closing
         self.strip = LiveStrip(look, self)
         self.strip.touched.connect(self.show_live)
         back = QShortcut(QKeySequence("Ctrl+L"), self)
@@ -139,14 +141,20 @@ class PageStack(QMainWindow):
         self._closing = True
         self.close()
 
+    def _close_despite(self, agreed: tuple[object, ...]) -> None:
+        """Go on closing: the next page may have something to lose too."""
+        self._agreed = agreed
+        self.close()
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Ask where a vent is live or a class is on; stop the feeds, keep the choices."""
+        """Ask where a vent is live, a class is on or words aren't kept; keep the choices."""
+        agreed, self._agreed = self._agreed, ()
         for place in range(0 if self._closing else self.pages.count()):
             page: object = self.pages.widget(place)
-            if isinstance(page, HoldsRun) and page.would_lose:
+            if isinstance(page, HoldsRun) and page.would_lose and page not in agreed:
                 event.ignore()
                 self.pages.setCurrentIndex(place)
-                page.ask_before(self.close_now)
+                page.ask_before(partial(self._close_despite, (*agreed, page)))
                 return
         for place in range(self.pages.count()):
             close_feed(self.pages.widget(place))

@@ -3,6 +3,8 @@
 from collections.abc import Mapping
 from typing import Final
 
+from PySide6.QtCore import QLocale
+
 from co2vent.errors import RefusedInputError
 from co2vent.planning.shapes import PlanInput
 from co2vent.readings.metadata import build_setup
@@ -53,6 +55,11 @@ def plan_field_words(name: str) -> str:
     }[name]
 
 
+def example_words(name: str) -> str:
+    """Return what may stand in a field, as it is written here; empty where there is no example."""
+    return EXAMPLES.get(name, "").replace(".", QLocale().decimalPoint())
+
+
 def plan_input_from(typed: Mapping[str, str]) -> PlanInput:
     """Return the planner's input.
 
@@ -84,7 +91,7 @@ def plan_input_from(typed: Mapping[str, str]) -> PlanInput:
         air_changes_per_hour=values.get("air_changes_per_hour"),
         assumed=tuple(
             translate("Plan", "{field} not given: {value} is assumed.").format(
-                field=plan_field_words(name), value=EXAMPLES[name]
+                field=plan_field_words(name), value=example_words(name)
             )
             for name in ("gauge_full_scale_bar", "gauge_accuracy_percent", "vent_bore_mm")
             if name not in values

@@ -15,37 +15,17 @@ from PySide6.QtWidgets import (
 
 from co2vent.errors import Co2ventError
 from co2vent.planning.plan import plan_vent
-from co2vent.planning.shapes import PlanResult
-from co2vent.planning.text import duration_words, mass_words, plan_text
-from co2vent.window import text
+from co2vent.planning.text import plan_text
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
-from co2vent.window.plan_fields import EXAMPLES, FIELDS, plan_field_words, plan_input_from
+from co2vent.window.plan_fields import FIELDS, example_words, plan_field_words, plan_input_from
+from co2vent.window.plan_words import headline_words
+from co2vent.window.sentences import spoken
 from co2vent.window.words import translate
 
 PLAN_COLUMNS = 97  # characters of the longest line of the plan
 MONO_ASPECT = 0.61  # width of a character over its size, in usual fixed fonts
-
-
-def headline_words(plan: PlanResult, look: Look) -> str:
-    """Return the figures to take along to the valve."""
-    ambient = plan.ambient_pressure_pa
-    stop = text.both(look.units, plan.stop_pressure_pa_gauge + ambient, ambient)
-    triple = text.both(look.units, plan.triple_point_pa_gauge + ambient, ambient)
-    return "\n".join(
-        (
-            translate("Plan", "Stop at {stop} (triple point {triple})").format(
-                stop=stop, triple=triple
-            ),
-            translate("Plan", "Dry ice if vented straight down: {mass}").format(
-                mass=mass_words(plan.dry_ice_kg_if_vented_straight_down)
-            ),
-            translate("Plan", "Stop pressure not before {time}, fully open").format(
-                time=duration_words(plan.vent_to_stop_s)
-            ),
-        )
-    )
 
 
 class PlanPage(QWidget):
@@ -64,7 +44,7 @@ class PlanPage(QWidget):
         for row, name in enumerate(FIELDS):
             line = QLineEdit(form)
             line.setAccessibleName(plan_field_words(name))
-            line.setPlaceholderText(EXAMPLES.get(name, ""))
+            line.setPlaceholderText(example_words(name))
             if isinstance(kept, dict):
                 line.setText(str(kept.get(name, "")))
             line.textChanged.connect(self.reckon)
@@ -107,11 +87,11 @@ class PlanPage(QWidget):
             given = plan_input_from(self.typed())
             plan = plan_vent(given)
         except Co2ventError as error:
-            self.figures.say(str(error))
+            self.figures.say(spoken(error.text))
             self.text.setPlainText("")
             return
-        self.figures.say(headline_words(plan, self._look))
-        self.text.setPlainText(plan_text(given, plan))
+        self.figures.say(headline_words(plan, self._look.units))
+        self.text.setPlainText(plan_text(given, plan, say=spoken))
 
     def _leave(self) -> None:
         self._look.kept["plan"] = self.typed()

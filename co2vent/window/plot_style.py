@@ -95,6 +95,7 @@ def dress(plot: pg.PlotItem, palette: Palette, sizes: Sizes | None) -> None:
         axis.setTextPen(QColor(palette.ink))
         axis.setTickFont(font)
         # Each grid line costs paint time, a translucent one ten times that of an opaque one.
+        axis.enableAutoSIPrefix(False)  # the unit in the name is that of the numbers
         axis.setStyle(tickTextOffset=4, maxTickLevel=0, tickAlpha=255)
         axis.setZValue(-1)  # the grid lies under the curves
         axis.setTickPen(_mixed(palette.rule, palette.page, GRID_SHARE))

@@ -6,7 +6,7 @@ from typing import Final
 
 from co2vent.guidance.events import Event
 from co2vent.guidance.session import View
-from co2vent.window.blind import blinded
+from co2vent.window.blind import CONCLUDED, blinded
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_notes import ReplayNotes
@@ -126,9 +126,15 @@ class ReplayFeed:
         self.seek(marks[place] if place >= 0 else 0.0)
 
     def _marks(self) -> list[float]:
-        """Return the play times [s] of what happened and, but for a blind replay, of the notes."""
-        notes = () if self.blind else self.notes.events
-        return sorted({*self.index.marks(), *(self.index.play_time(one.at_s) for one in notes)})
+        """Return the play times [s] of what happened and of the notes.
+
+        A blind replay stops neither at notes nor where a conclusion was drawn: the stop itself
+        would tell of it.
+        """
+        if self.blind:
+            return list(self.index.marks(CONCLUDED))
+        notes = (self.index.play_time(one.at_s) for one in self.notes.events)
+        return sorted({*self.index.marks(), *notes})
 
     def faster(self) -> None:
         """Take the next higher speed."""

@@ -7,10 +7,11 @@ thousand and every moment at which something happened.
 
 import threading
 from bisect import bisect_left, bisect_right
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from typing import Final
 
+from co2vent.guidance.events import EventKind
 from co2vent.guidance.session import View, advance, begin, finish, view
 from co2vent.readings.log_file import LogFile
 from co2vent.readings.reading import Reading
@@ -86,15 +87,18 @@ class ReplayIndex:
                 return moment.play_s
         return self.known_until_s
 
-    def marks(self) -> Sequence[float]:
-        """Return the play times [s] at which something happened, in order."""
+    def marks(self, hidden: Collection[EventKind] = ()) -> Sequence[float]:
+        """Return the play times [s] at which something happened, in order.
+
+        Where all that happened is of the `hidden` kinds there is no mark.
+        """
         found: list[float] = []
         last_events = 0
         for moment in self.moments:
-            events = len(moment.view.events)
-            if events > last_events:
+            new = moment.view.events[last_events:]
+            if any(event.kind not in hidden for event in new):
                 found.append(moment.play_s)
-            last_events = events
+            last_events = len(moment.view.events)
         return found
 
     def _keep(self, play_s: float, rows: int, seen: View) -> None:

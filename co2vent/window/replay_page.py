@@ -19,6 +19,7 @@ from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.tour import tour_steps
 from co2vent.window.vent_page import HOLDS_VIEW, VentPage
 from co2vent.window.words import translate
+from co2vent.window.wrong_file import why_not
 
 SLIDER_STEPS_PER_S = 4
 
@@ -113,7 +114,7 @@ class ReplayPage(VentPage):
         try:
             log = read_log(path)
         except Co2ventError as error:
-            self.say(str(error))
+            self.say(why_not(path, error))
             return
         if self._other is not None:
             self._other[0].close()
@@ -129,7 +130,13 @@ class ReplayPage(VentPage):
         if index.failure is not None or not index.moments:
             self.say(index.failure or translate("Command", "Nothing to compare"))
             return
-        self._plots.holds.compare_with(index.traces, index.moments[-1].view.holds, name)
+        if not self._plots.holds.compare_with(index.traces, index.moments[-1].view.holds, name):
+            self.say(
+                translate("Command", "{name} has no hold to compare; nothing was changed.").format(
+                    name=name
+                )
+            )
+            return
         self._plots.turn_to(HOLDS_VIEW)
         self.redraw()
 

@@ -18,8 +18,19 @@ from co2vent.window.words import charge_words, translate
 #: Contexts of the catalogue that hold the core's texts; a text is looked up in each.
 CONTEXTS: Final = ("Core", "Prompt", "Steps", "Exercises")
 
-_FIGURE: Final = re.compile(r"([+-]?\d+(?:\.\d+)?(?:e[+-]\d+)?)( \D+)?")
-_UNITS: Final = {" degC": " °C", " degF": " °F", " bar a": " bar abs"}
+_FIGURE: Final = re.compile(
+    r"([+-]?(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?(?:e[+-]\d+)?)( \D.*)?", re.DOTALL
+)
+_UNITS: Final = {
+    " degC": " °C",
+    " degF": " °F",
+    " bar a": " bar abs",
+    " bar absolute": " bar abs",
+    " m3": " m³",
+    " m3/h": " m³/h",
+}
+# Between thousands where the comma is the decimal sign; no line ends there.
+_APART: Final = "\u00a0"
 
 
 def spoken(text: str) -> str:
@@ -44,6 +55,8 @@ def _filled(value: str) -> str:
         return charge_words(value)
     if not isinstance(value, Sentence) and (found := _FIGURE.fullmatch(value)):
         digits, unit = found.group(1), found.group(2) or ""
-        digits = digits.replace(".", QLocale().decimalPoint()).replace("-", "−")
+        if (point := QLocale().decimalPoint()) != ".":
+            digits = digits.replace(",", _APART).replace(".", point)
+        digits = digits.replace("-", "−")
         return digits + _UNITS.get(unit, unit)
     return spoken(value)

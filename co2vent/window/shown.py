@@ -6,7 +6,7 @@ the limit, no verdict made from older readings is shown, whatever the View says.
 
 from dataclasses import dataclass
 
-from co2vent.guidance.events import Severity
+from co2vent.guidance.events import EventKind, Severity
 from co2vent.guidance.session import View
 from co2vent.inference.outcome import Bounds, HoldAssessment, Instruction
 from co2vent.window import text
@@ -135,7 +135,7 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
         rate="" if stale else text.rate(_rate(view), unit),
         close_in="" if stale else _close_words(view),
         temperature=_temperature_words(view, units),
-        vent=_vent_words(view.vent_open),
+        vent=_vent_words(view),
         hold_clock="" if stale else text.hold_clock(view.running_hold, now_s),
         inside=(
             translate("Text", "Inside: unknown while there are no readings")
@@ -213,9 +213,16 @@ def _temperature_words(view: View, units: UnitChoice) -> str:
     return translate("Text", "line {temperature}").format(temperature=words)
 
 
-def _vent_words(vent_open: bool | None) -> str:
-    if vent_open is None:
+def _vent_words(view: View) -> str:
+    """Return where the vent valve is, and whether that was told or follows from the pressure."""
+    if view.vent_open is None:
         return translate("Text", "vent valve: not known")
-    if vent_open:
-        return translate("Text", "vent valve: OPEN")
-    return translate("Text", "vent valve: CLOSED")
+    if view.valve_told:
+        if view.vent_open:
+            return translate("Text", "vent valve: OPEN")
+        return translate("Text", "vent valve: CLOSED")
+    if view.vent_open:
+        return translate("Text", "vent OPEN, by the pressure")
+    if any(event.kind is EventKind.VENT_CLOSED for event in reversed(view.events)):
+        return translate("Text", "vent CLOSED, by the pressure")
+    return translate("Text", "vent valve: not recorded")  # closed is only where one begins

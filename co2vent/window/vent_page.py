@@ -17,6 +17,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from co2vent.window import drawing_library
 from co2vent.window.alarms import Alarm, AlarmBook, conditions
+from co2vent.window.blind import help_words
 from co2vent.window.commands import Command
 from co2vent.window.export import save_log
 from co2vent.window.fit_label import FitLabel
@@ -75,6 +76,7 @@ class VentPage(QWidget):
         self._drawn_s = -1e9
         self._let_go = False
         self._simulated = False
+        self._blind = False
         self._pictures_due = False
         self._newest: object = None
         self._shown_s = -1e9
@@ -191,6 +193,7 @@ class VentPage(QWidget):
         frame = self.feed.frame()
         now_s = self._clock()
         self._shown_s = now_s
+        self._blind = frame.blind
         self.watch(frame, now_s)
         self.panel.show_frame(frame, self.feed.mode, self.book, now_s)
         simulated = frame.view is not None and frame.view.setup.simulated
@@ -316,7 +319,7 @@ class VentPage(QWidget):
             save_as(self, "csv", lambda path: save_log(path, traces, rows, view, mode, heat=heat))
 
     def _show_help(self) -> None:
-        self._help.say(help_of(self.panel.shown.instruction))
+        self._help.say(help_words() if self._blind else help_of(self.panel.shown.instruction))
 
     # --- looks -------------------------------------------------------------------------------
 

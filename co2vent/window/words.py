@@ -10,7 +10,28 @@ from PySide6.QtCore import QCoreApplication
 
 from co2vent.inference.outcome import Charge, Instruction, LeakBy
 
-translate = QCoreApplication.translate
+
+class Translated(str):
+    """Words of the screen that know where they stand in the catalogue.
+
+    What keeps them can look them up again when the language of the screen changes; see `anew`.
+    """
+
+    __slots__ = ("context", "source")
+    context: str
+    source: str
+
+
+def translate(context: str, source: str) -> str:
+    """Return `source` in the language of the screen (lupdate knows this name)."""
+    words = Translated(QCoreApplication.translate(context, source))
+    words.context, words.source = context, source
+    return words
+
+
+def anew(words: str) -> str:
+    """Return `words` in the present language of the screen, as far as they are the catalogue's."""
+    return translate(words.context, words.source) if isinstance(words, Translated) else words
 
 
 def QT_TRANSLATE_NOOP(context: str, source: str) -> str:

@@ -101,12 +101,21 @@ def test_a_site_can_not_let_liquid_into_a_vacuum(text: str) -> None:
         read_procedure(text)
 
 
-def test_bleeds_can_not_be_made_skippable() -> None:
-    head, tail = DEFAULT.split('id = "bleeds"')
-    with pytest.raises(RefusedInputError, match="can't be skippable"):
-        read_procedure(
-            head + 'id = "bleeds"' + tail.replace("skippable = false", "skippable = true", 1)
-        )
+def made_skippable(identity: str) -> str:
+    head, tail = DEFAULT.split(f'id = "{identity}"')
+    return f'{head}id = "{identity}"' + tail.replace("skippable = false", "skippable = true", 1)
+
+
+@pytest.mark.parametrize("identity", ["bleeds", "open"])
+def test_bleeds_and_the_joint_can_not_be_made_skippable(identity: str) -> None:
+    with pytest.raises(RefusedInputError, match=f"{identity} can't be skippable"):
+        read_procedure(made_skippable(identity))
+
+
+def test_steps_of_a_job_that_has_begun_stay_readable() -> None:
+    """Jobs were begun when the joint could be left out; their folders must open."""
+    steps = {step.id: step for step in read_procedure(made_skippable("open"), stored=True).steps}
+    assert steps["open"].skippable
 
 
 @settings(max_examples=150, deadline=None)

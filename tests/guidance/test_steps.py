@@ -307,3 +307,113 @@ def test_no_order_of_doings_reaches_the_vent_without_the_five() -> None:
                 assert job.venting_lacks == ()
                 reached += 1
     assert reached > 20, "else the search has shown nothing"
+
+
+def gate_of(job: Job, identity: str) -> tuple[bool, float | None]:
+    gate = next(gate for step in PROCEDURE.steps for gate in step.gates if gate.id == identity)
+    record = job.gates.get(identity)
+    return job.gate_met(gate), None if record is None else record.value
+
+
+def replayed(job: Job) -> Job:
+    """Return the job that its accepted items give, as a file would keep them."""
+    again = begin_job(PROCEDURE, job.head)
+    for event in job.history:
+        if event.item is not None:
+            plain = items.item_to_plain(event.item)
+            again, _ = advance_job(again, items.item_from_plain(*plain), stored=True)
+    return again
+
+
+def test_the_newest_value_read_off_counts_and_is_kept_good_or_bad() -> None:
+    job = feed(at_protect(), *(items.Confirm(8, one, "Bo") for one in VENTING_CONFIRMATIONS))
+    job = feed(job, items.Typed(9, "room_air", 400.0, "Bo"))
+    assert gate_of(job, "room_air") == (True, 400.0)
+    job, events = advance_job(job, items.Typed(10, "room_air", 40_000.0, "Bo"))
+    assert [event.kind for event in events] == [JobEventKind.ACCEPTED, JobEventKind.CAUTION]
+    assert "40000 ppm (does not meet" in events[0].text
+    assert "40000 ppm does not meet" in events[1].text
+    assert gate_of(job, "room_air") == (False, 40_000.0)
+    assert "CO2 in the air" in refused(job, items.Done(11, "Ada"))
+    assert gate_of(replayed(job), "room_air") == (False, 40_000.0)
+    job = feed(job, items.Typed(12, "room_air", 500.0, "Bo"), items.Done(13, "Ada"))
+    assert replayed(job).steps == job.steps
+
+
+def test_a_bad_value_read_off_takes_a_gate_back_that_readings_had_met() -> None:
+    good = {"room_co2": 450.0}
+    job = feed(at_protect(), Observed(10, False, good), Observed(45, False, good))
+    assert gate_of(job, "room_air") == (True, 450.0)
+    job = feed(job, items.Typed(46, "room_air", 6000.0, "Bo"))
+    assert gate_of(job, "room_air") == (False, 6000.0)
+    job = feed(job, Observed(47, False, {}), Observed(48, False, good))
+    assert gate_of(job, "room_air") == (False, 6000.0), "it stands and is shown"
+    job = feed(job, Observed(70, False, good))
+    assert gate_of(job, "room_air") == (False, 6000.0), "the steady time begins anew"
+    assert gate_of(feed(job, Observed(78, False, good)), "room_air") == (True, 450.0)
+
+
+def test_a_zero_that_was_told_before_does_not_answer_one_that_was_read_off() -> None:
+    job = standing_at(StepKind.CONNECT)
+    told = [Observed(at_s, False, {"zero_offset": 2000.0}) for at_s in (60.0, 70.0, 80.0)]
+    job = feed(job, told[0])
+    assert gate_of(job, "zero")[0]
+    job = feed(job, items.Typed(61, "zero", 0.4, "Bo"), *told[1:])
+    assert gate_of(job, "zero") == (False, 0.4)
+
+
+@pytest.mark.parametrize(
+    ("kind", "identity", "value", "unit"),
+    [
+        (None, "room_air", -50.0, "ppm"),
+        (None, "room_air", 1.2e6, "ppm"),
+        (None, "room_air", float("nan"), "ppm"),
+        (None, "room_air", float("-inf"), "ppm"),
+        (StepKind.CONNECT, "zero", -0.5, "bar"),
+        ("warm", "metal_warm", 40_000.0, "°C"),
+        ("warm", "metal_warm", -300.0, "°C"),
+    ],
+)
+def test_what_no_instrument_shows_is_refused_in_words(
+    kind: StepKind | str | None, identity: str, value: float, unit: str
+) -> None:
+    job = at_protect()
+    if isinstance(kind, StepKind):
+        job = standing_at(kind)
+    elif kind:
+        index = next(i for i, step in enumerate(PROCEDURE.steps) if step.id == kind)
+        records = (*job.steps[:index], job.steps[job.current], *job.steps[index + 1 :])
+        job = replace(job, steps=records, current=index)
+    said = refused(job, items.Typed(60, identity, value, "Bo"))
+    assert "is no reading of" in said
+    assert said.count(unit) == 3, "the value and both ends"
+    assert not gate_of(job, identity)[0]
+
+
+def test_every_quantity_says_what_is_possible() -> None:
+    from co2vent.guidance.procedure import POSSIBLE, QUANTITIES
+
+    assert POSSIBLE.keys() == QUANTITIES.keys()
+    for step in PROCEDURE.steps:
+        for gate in step.gates:
+            limit = gate.at_most if gate.at_most is not None else gate.at_least
+            assert limit is not None
+            assert gate.possible(limit), gate.id
+
+
+def test_nobody_works_behind_a_joint_that_was_skipped() -> None:
+    job = standing_at(StepKind.OPEN)
+    skip = items.Skip(80, "it was open already", "Ada")
+    assert "can't be skipped" in refused(job, skip)
+    own = {step.id: replace(step, skippable=True) for step in PROCEDURE.steps}
+    older = replace(job, procedure=replace(PROCEDURE, steps=tuple(own.values())))
+    assert "can't be skipped" in refused(older, skip), "whatever a site's steps said"
+    after, events = advance_job(older, skip, stored=True)
+    assert events[0].kind is JobEventKind.ACCEPTED
+    assert after.steps[job.current].state is StepState.SKIPPED, "what was done then is told"
+
+
+def test_a_value_that_an_older_version_took_reads_as_it_was() -> None:
+    job, events = advance_job(at_protect(), items.Typed(9, "room_air", -50.0, "Bo"), stored=True)
+    assert events[0].kind is JobEventKind.ACCEPTED
+    assert gate_of(job, "room_air") == (True, -50.0)

@@ -96,6 +96,15 @@ def _good(gate: Gate) -> float:
     return gate.at_least if gate.at_least is not None else gate.at_most or 0.0
 
 
+def test_a_bad_value_read_off_is_in_the_report(tmp_path: Path) -> None:
+    worker = Worker(tmp_path / "job", simulated=False)
+    while worker.job.step is not None and worker.job.step.id != "protect":
+        worker.step()
+    worker.do(*(items.Typed(worker.at_s(), "room_air", value, "Bo") for value in (400.0, 4e4)))
+    html = report_html(report_facts(tmp_path / "job", worker.now))
+    assert "Read off by Bo: 40000 ppm (does not meet: CO2 in the air at most 5000 ppm" in html
+
+
 @pytest.mark.parametrize("simulated", [False, True])
 def test_a_whole_job_survives_a_kill_after_everything_and_is_reported(
     tmp_path: Path, simulated: bool

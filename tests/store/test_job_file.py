@@ -1,6 +1,7 @@
 """The job's folder: kept as it goes, chained, reopened where it stopped, never overwritten."""
 
 import json
+from collections.abc import Mapping
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from random import Random
@@ -268,3 +269,43 @@ def test_an_entry_of_unknown_kind_is_told_not_guessed(tmp_path: Path) -> None:
     job_file = begun(tmp_path)
     job_file._append("levitate", {"at_s": 1}, later(1))
     assert "levitate" in read_job(tmp_path / "job").problem
+
+
+def test_a_job_of_an_older_version_reads_as_it_was_done(tmp_path: Path) -> None:
+    """Then the joint could be left out and any number below the limit met a gate."""
+    import hashlib
+
+    from co2vent.guidance.job import StepState
+    from co2vent.store.chain import Chain, encode, next_entry
+
+    head, tail = default_procedure_text().split('id = "open"')
+    steps = head + 'id = "open"' + tail.replace("skippable = false", "skippable = true", 1)
+    folder = tmp_path / "old"
+    folder.mkdir()
+    (folder / "steps.toml").write_text(steps, encoding="utf-8")
+    done = [item for item in script()[:12] if not isinstance(item, Observed)]
+    done += [items.Typed(60, "room_air", -50.0, "Bo"), items.Done(61, "Ada")]
+    first: dict[str, object] = {"format": "co2vent job 1", "head": {"people": [], "gauges": []}}
+    first["steps_sha256"] = hashlib.sha256(steps.encode()).hexdigest()
+    entries: list[tuple[str, Mapping[str, object]]] = [("job", first)]
+    entries += [items.item_to_plain(item) for item in done]
+    lines, digest = b"", Chain((), b"", "").digest
+    for number, (kind, body) in enumerate(entries, 1):
+        entry = next_entry(digest, number, BEGAN.isoformat(), kind, body)
+        lines, digest = lines + encode(entry), entry.digest
+    (folder / JOB_FILE).write_bytes(lines)
+    job = read_job(folder).job
+    assert job.steps[3].state is StepState.DONE
+    assert job.gates["room_air"].value == -50.0
+    assert JobFile.open(folder, "Ada", later(100)).job.current == 4
+
+
+def test_a_bad_value_read_off_is_in_the_file_and_holds_after_reopening(tmp_path: Path) -> None:
+    job_file = begun(tmp_path)
+    for item in script()[:7]:
+        job_file.advance(item, later(item.at_s))
+    for value in (400.0, 40_000.0):
+        job_file.advance(items.Typed(9, "room_air", value, "Bo"), later(9))
+    again = JobFile.open(tmp_path / "job", "Ada", later(100))
+    record = again.job.gates["room_air"]
+    assert (record.met_s, record.value, record.typed_by) == (None, 40_000.0, "Bo")

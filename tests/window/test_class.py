@@ -12,7 +12,7 @@ from co2vent.window.class_guide import hint
 from co2vent.window.class_page import ClassPage
 from co2vent.window.class_run import ClassRun, Task
 from co2vent.window.class_start import ClassStart, changed_value
-from co2vent.window.class_words import sheet_html
+from co2vent.window.class_words import said_words, sheet_html
 from co2vent.window.main_window import MainWindow
 from co2vent.window.text import UnitChoice
 from co2vent.window.truth_drawing import shares
@@ -293,3 +293,44 @@ def test_rows_and_boxes_of_the_class_are_15_mm(qtbot, look, screen) -> None:
     bar = page.list.verticalScrollBar()
     assert bar.sizeHint().width() >= look.sizes(window).target_px
     window.go_to_start()
+
+
+def test_a_prediction_after_the_reveal_does_not_count(page, run, qtbot) -> None:
+    run.predict(Charge.VAPOR_ONLY)
+    page.toggle_reveal()
+    before = run.score().lines()
+    assert run.predict(Charge.TWO_PHASE) is None
+    page.toggle_reveal()
+    qtbot.keyClick(page, Qt.Key.Key_G)
+    qtbot.waitUntil(page.message.isVisible, timeout=2000)
+    assert "doesn't count" in page.message.text()
+    assert not page.predict.isVisible()
+    page._answered(Charge.TWO_PHASE)
+    assert "doesn't count" in page.message.text()
+    assert len(run.predictions) == 1
+    assert run.declared is Charge.VAPOR_ONLY
+    assert run.score().lines() == before
+
+
+def test_time_stands_while_another_page_is_in_front(qtbot, look, run, clock) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    page = window.run_class(run)
+    run.paused = False
+    window.show_page(ClassStart(look))
+    assert window.page is not page
+    assert run.paused
+    window.pages.setCurrentWidget(page)
+    assert run.paused  # the class goes on when it says so
+    run.paused = True
+
+
+def test_reveal_speaks_one_choice_of_units(run) -> None:
+    said = said_words(run, UnitChoice.PSI).splitlines()[0]
+    assert said.endswith(" psig.")
+    both = said_words(run, UnitChoice.PSI_AND_BAR).splitlines()[0]
+    assert "psig / " in both
+    assert both.endswith(" bar g.")
+    assert said in sheet_html(run, UnitChoice.PSI)

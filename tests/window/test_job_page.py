@@ -1,6 +1,7 @@
 """The job in the window: touched like a technician would, kept in its folder, reopened."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from shutil import which
@@ -8,16 +9,22 @@ from shutil import which
 import pytest
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLineEdit, QPushButton
+from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from co2vent.guidance.job import JobHead, Observed, Person, StepState
+from co2vent.guidance.job_items import TestResult
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
+from co2vent.guidance.session import View, begin, view
+from co2vent.readings.reading import Reading, Setup
 from co2vent.store.job_record import read_job
 from co2vent.window.job_desk import JobDesk
-from co2vent.window.job_parts import ConfirmRow, EntryRow, GateRow, ValveRow
+from co2vent.window.job_gate_rows import GateRow
+from co2vent.window.job_parts import ConfirmRow, EntryRow, ValveRow, WordsRow
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
+from co2vent.window.main_window import MainWindow
+from co2vent.window.page_stack import HoldsRun
 from co2vent.window.theme import PLANT_ROOM
 
 HEAD = JobHead(section="Strainer 4", people=(Person(name="Ada Berg", role="technician"),))
@@ -123,7 +130,7 @@ def test_nothing_is_done_without_a_name(desk: JobDesk) -> None:
     to_protect(desk)
     desk.page.person.clear()
     touch(rows(desk, ConfirmRow)[0].key)
-    assert "name first" in desk.page.lacks.text()
+    assert "name first" in desk.page.answer.text()
     assert desk.job_file is not None
     assert "co2_meter" not in desk.job_file.job.confirmed
 
@@ -142,7 +149,7 @@ def test_a_refusal_is_said_in_words(desk: JobDesk) -> None:
     (gate,) = rows(desk, GateRow)
     gate.field.setText("9000")
     touch(gate.key)
-    assert "does not meet" in desk.page.lacks.text()
+    assert "does not meet" in desk.page.answer.text()
 
 
 def test_a_kill_and_the_job_opens_where_it_stopped(
@@ -163,7 +170,7 @@ def test_practice_can_not_be_signed_and_says_so(desk: JobDesk) -> None:
     assert desk.page.banner.isVisible()
     assert not desk.page.keys["sign"].isEnabled()
     desk.sign("Ada", "technician")
-    assert "practice" in desk.page.lacks.text()
+    assert "practice" in desk.page.answer.text()
 
 
 @pytest.mark.skipif(which("pdftotext") is None, reason="poppler-utils not here")
@@ -172,7 +179,7 @@ def test_signing_and_the_report(desk: JobDesk) -> None:
 
     to_protect(desk)
     write_line(desk, "sign", "technician")
-    assert desk.page.lacks.text().startswith("Signed, digest")
+    assert desk.page.answer.text().startswith("Signed, digest")
     touch(desk.page.keys["report"])
     assert desk.job_file is not None
     (report,) = desk.job_file.record.folder.glob("report-*.pdf")
@@ -191,7 +198,7 @@ def test_a_test_is_judged_from_its_log(desk: JobDesk, tmp_path: Path) -> None:
     log.write_text("\n".join([head, *rows]) + "\n", encoding="utf-8")
     desk.judge("vacuum", log)
     desk.judge("vacuum", tmp_path / "none.csv")
-    assert "none.csv" in desk.page.lacks.text()
+    assert "none.csv" in desk.page.answer.text()
     assert desk.job_file is not None
     (result,) = desk.job_file.job.tests
     assert (result.verdict, result.by, result.log) == ("tight_and_dry", "Ada Berg", "vac.csv")
@@ -199,9 +206,6 @@ def test_a_test_is_judged_from_its_log(desk: JobDesk, tmp_path: Path) -> None:
 
 
 def test_live_readings_reach_the_gates_and_practice_is_known(desk: JobDesk) -> None:
-    from co2vent.guidance.session import begin, view
-    from co2vent.readings.reading import Reading, Setup
-
     to_protect(desk)
     session = begin(Setup(simulated=True))
     session.take(Reading(0.0, 8e5, room_co2_ppm=480.0))
@@ -268,3 +272,319 @@ def test_the_other_theme_is_taken(desk: JobDesk, look: Look) -> None:
     look.palette = PLANT_ROOM
     desk.apply_look()
     assert PLANT_ROOM.caution.ground in desk.page._rows[1].words.styleSheet()  # type: ignore[attr-defined]
+
+
+def gate_row(desk: JobDesk) -> GateRow:
+    (row,) = rows(desk, GateRow)
+    assert isinstance(row, GateRow)
+    return row
+
+
+def read_off(desk: JobDesk, words: str) -> None:
+    gate_row(desk).field.setText(words)
+    touch(gate_row(desk).key)
+
+
+def a_vent(at_s: float = 0.0, simulated: bool = False, **measured: float) -> View:
+    session = begin(Setup(simulated=simulated))
+    session.take(Reading(at_s, 8e5, **measured))
+    return view(session)
+
+
+def a_log(path: Path, simulated: bool) -> Path:
+    rows = [f"{at_s},0.001,{400 + 8 * (at_s % 3)},15.0" for at_s in range(0, 900, 2)]
+    head = ["# simulated: yes"] if simulated else []
+    head.append("elapsed_s,pressure_bar_a,vacuum_micron,line_temperature_degC")
+    path.write_text("\n".join([*head, *rows]) + "\n", encoding="utf-8")
+    return path
+
+
+def test_a_bad_value_read_off_takes_the_gate_back(desk: JobDesk) -> None:
+    to_protect(desk)
+    for row in rows(desk, ConfirmRow):
+        touch(row.key)
+    read_off(desk, "400")
+    assert desk.page.keys["done"].isEnabled()
+    read_off(desk, "40000")
+    assert "40000 ppm does not meet" in desk.page.answer.text()
+    assert "40000 ppm (Ada Berg)" in gate_row(desk).state.text()
+    assert not desk.page.keys["done"].isEnabled()
+    assert desk.job_file is not None
+    kept = (desk.job_file.record.folder / "job.jsonl").read_text(encoding="utf-8")
+    assert "40000" in kept
+    read_off(desk, "-50")
+    assert "is no reading of" in desk.page.answer.text()
+    assert not desk.page.keys["done"].isEnabled()
+    assert gate_row(desk).field.text() == "-50", "it was not taken: it can be mended"
+    read_off(desk, "much")
+    assert "plain number" in desk.page.answer.text()
+
+
+def test_the_second_job_of_a_window_has_its_gates_looked_at(desk: JobDesk) -> None:
+    to_protect(desk)
+    clock = desk._clock
+    assert isinstance(clock, Clock)
+    clock.now += timedelta(hours=2)
+    desk.observe(a_vent(room_co2_ppm=470.0))
+    touch(desk.page.keys["close"])
+    to_protect(desk)
+    desk.observe(a_vent(room_co2_ppm=480.0))
+    assert "480 ppm" in gate_row(desk).state.text()
+
+
+def test_words_stay_until_they_are_kept(desk: JobDesk) -> None:
+    desk.begin(HEAD, str(desk.start.fields["folder"].text()))
+    page = desk.page
+    page.person.clear()
+    entry = rows(desk, EntryRow)[-1]
+    entry.field.setText("fuse F12 out")
+    touch(entry.key)
+    write_line(desk, "note", "frost at the low point")
+    assert "name first" in page.answer.text()
+    assert (entry.field.text(), page.line.text()) == ("fuse F12 out", "frost at the low point")
+    assert page.line.isVisible()
+    page.person.setText("Ada Berg")
+    touch(entry.key)
+    QTest.keyClick(page.line, Qt.Key.Key_Return)
+    assert (entry.field.text(), page.line.text(), page.line.isVisible()) == ("", "", False)
+    assert desk.job_file is not None
+    job = desk.job_file.job
+    assert [one.text for one in job.notes] == ["frost at the low point"]
+    assert job.written["warm_parts"][-1].value == "fuse F12 out"
+    assert not desk.would_lose
+
+
+def test_a_valves_words_stay_without_a_name(desk: JobDesk) -> None:
+    desk.begin(HEAD, str(desk.start.fields["folder"].text()))
+    write_line(desk, "skip", "as on Monday")
+    desk.page.person.clear()
+    (valves,) = rows(desk, ValveRow)
+    for field, words in zip(valves.fields(), ("V-101", "7", "tag 7"), strict=True):
+        field.setText(words)
+    touch(valves.key)
+    assert [field.text() for field in valves.fields()] == ["V-101", "7", "tag 7"]
+    desk.page.person.setText("Ada Berg")
+    touch(valves.key)
+    assert [field.text() for field in valves.fields()] == ["", "", ""]
+    assert desk.job_file is not None
+    assert desk.job_file.job.valves_shut == ("V-101",)
+
+
+def test_a_reason_that_is_refused_stays_in_the_line(desk: JobDesk) -> None:
+    to_protect(desk)
+    touch(rows(desk, ConfirmRow)[0].key)
+    touch(rows(desk, ConfirmRow)[0].key)
+    desk.page.line.setText("no")
+    QTest.keyClick(desk.page.line, Qt.Key.Key_Return)
+    assert "give a reason" in desk.page.answer.text()
+    assert (desk.page.line.text(), desk.page.line.isVisible()) == ("no", True)
+
+
+def test_a_step_does_not_end_over_words_that_are_not_kept(desk: JobDesk) -> None:
+    desk.begin(HEAD, str(desk.start.fields["folder"].text()))
+    permit, parts = rows(desk, EntryRow)
+    parts.field.setText("fuse F12 out")
+    touch(parts.key)
+    permit.field.setText("P-77")
+    touch(desk.page.keys["done"])
+    assert desk.page.title.text().startswith("1/21")
+    assert "P-77" in desk.page.answer.text()
+    write_line(desk, "skip", "day shift did it")
+    assert desk.page.title.text().startswith("1/21")
+    touch(permit.key)
+    touch(desk.page.keys["done"])
+    assert desk.page.title.text().startswith("2/21")
+
+
+def test_quitting_asks_where_words_are_not_kept(qtbot: QtBot, look: Look, tmp_path: Path) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    with qtbot.waitActive(window):
+        window.show()
+    window.open_job()
+    desk = window.job.desk
+    assert desk is not None
+    desk.begin(HEAD, str(tmp_path))
+    rows(desk, EntryRow)[0].field.setText("P-77")
+    assert isinstance(desk, HoldsRun)
+    assert not window.close()
+    assert desk.currentWidget() is desk.confirm
+    QTest.keyClick(desk.confirm, Qt.Key.Key_Escape)
+    assert desk.currentWidget() is desk.page
+    assert rows(desk, EntryRow)[0].field.text() == "P-77"
+    touch(desk.page.keys["close"])
+    assert desk.currentWidget() is desk.confirm, "another job would take the words too"
+    touch(desk.confirm.keys[1])
+    assert not window.close()
+    touch(desk.confirm.keys[0])
+    assert not window.isVisible()
+
+
+def test_each_page_is_asked_before_the_window_closes(qtbot: QtBot, look: Look) -> None:
+    """A vent that may end says nothing of the words of the job behind it."""
+
+    class Asked(QWidget):
+        would_lose = True
+
+        def ask_before(self, action: Callable[[], object]) -> None:
+            self.then = action
+
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    first, second = Asked(), Asked()
+    for page in (first, second):
+        window.show_page(page)
+    window.close()
+    first.then()
+    assert window.isVisible()
+    assert window.page is second
+    window.close()
+    assert window.page is first, "who went on is asked again"
+    first.then()
+    second.then()
+    assert not window.isVisible()
+
+
+def test_an_answer_stays_while_readings_come(desk: JobDesk) -> None:
+    to_protect(desk)
+    write_line(desk, "sign", "technician")
+    assert not desk.page.line.isVisible()
+    for at_s in range(3):
+        desk.observe(a_vent(at_s, room_co2_ppm=480.0))
+    assert desk.page.answer.text().startswith("Signed, digest")
+    assert desk.page.answer.isVisible()
+    assert desk.page.lacks.text().startswith("Waits for: ")
+    touch(rows(desk, ConfirmRow)[0].key)
+    assert not desk.page.answer.isVisible(), "the next touch has its own answer"
+
+
+def test_what_was_left_out_does_not_hide_what_the_joint_waits_for(desk: JobDesk) -> None:
+    to_protect(desk)
+    at_step(desk, "warm")
+    write_line(desk, "skip", "warm already")
+    assert desk.page.title.text().startswith("13/21")
+    assert "Left out before the joint is broken" in desk.page.answer.text()
+    assert "supervisor" in desk.page.lacks.text()
+    assert not desk.page.keys["skip"].isEnabled()
+
+
+def test_a_simulated_log_chosen_by_mistake_leaves_the_job_real(
+    desk: JobDesk, tmp_path: Path
+) -> None:
+    to_protect(desk)
+    assert desk.job_file is not None
+    desk.judge("vacuum", a_log(tmp_path / "practice.csv", simulated=True))
+    assert "this log is simulated and the job is not" in desk.page.answer.text()
+    desk.attach_log(tmp_path / "practice.csv")
+    job = desk.job_file.job
+    assert (job.simulated, job.logs, job.tests) == (False, (), ())
+    assert desk.page.keys["sign"].isEnabled()
+    assert not (desk.job_file.record.folder / "practice.csv").exists()
+    desk.judge("vacuum", a_log(tmp_path / "real.csv", simulated=False))
+    assert len(desk.job_file.job.tests) == 1
+
+
+def test_a_simulated_log_is_welcome_in_practice(desk: JobDesk, tmp_path: Path) -> None:
+    desk.begin(replace(HEAD, simulated=True), str(tmp_path / "jobs"))
+    desk.judge("vacuum", a_log(tmp_path / "practice.csv", simulated=True))
+    assert desk.job_file is not None
+    assert len(desk.job_file.job.tests) == 1
+
+
+def at_step(desk: JobDesk, identity: str) -> None:
+    """Show a job whose running step is `identity`, all before it as it is in the file."""
+    assert desk.job_file is not None
+    job = desk.job_file.job
+    index = next(i for i, step in enumerate(job.procedure.steps) if step.id == identity)
+    records = list(job.steps)
+    records[index] = records[job.current]
+    desk.job_file.job = replace(job, steps=tuple(records), current=index)
+    desk.page.show_job(desk.job_file.job)
+
+
+def test_escape_is_back_everywhere(desk: JobDesk, qtbot: QtBot) -> None:
+    for field in (desk.start, desk.start.fields["section"]):
+        with qtbot.waitSignal(desk.back, timeout=1000):
+            QTest.keyClick(field, Qt.Key.Key_Escape)
+    to_protect(desk)
+    touch(desk.page.keys["note"])
+    desk.page.line.setText("half a wo")
+    with qtbot.assertNotEmitted(desk.back):
+        QTest.keyClick(desk.page.line, Qt.Key.Key_Escape)
+    assert not desk.page.line.isVisible()
+    assert desk.would_lose
+    touch(desk.page.keys["note"])
+    assert desk.page.line.text() == "half a wo", "and it is there again"
+    QTest.keyClick(desk.page.line, Qt.Key.Key_Escape)
+    with qtbot.waitSignal(desk.back, timeout=1000):
+        QTest.keyClick(desk.page, Qt.Key.Key_Escape)
+
+
+def test_a_step_is_ended_and_walked_by_keyboard(desk: JobDesk) -> None:
+    desk.begin(HEAD, str(desk.start.fields["folder"].text()))
+    entry = rows(desk, EntryRow)[-1]
+    entry.field.setFocus()
+    QTest.keyClicks(entry.field, "fuse F12 out")
+    QTest.keyClick(entry.field, Qt.Key.Key_Return)
+    QTest.keyClick(entry.field, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
+    assert desk.page.title.text().startswith("2/21")
+    QCoreApplication.processEvents()
+    assert desk.focusWidget() is desk.page.scroller, "and not the field of the name"
+    QTest.keyClick(desk.focusWidget(), Qt.Key.Key_Tab)
+    (valves,) = rows(desk, ValveRow)
+    assert desk.focusWidget() is valves.valve
+
+
+def test_the_list_of_steps_follows_the_running_one(desk: JobDesk) -> None:
+    to_protect(desk)
+    steps = desk.page.steps
+    for identity in ("record", "brief", "open"):
+        at_step(desk, identity)
+        QCoreApplication.processEvents()
+        shown = steps.verticalScrollBar().value()
+        place = steps.running_place()
+        assert shown <= place.top()
+        assert place.bottom() <= shown + steps.viewport().height(), identity
+    assert steps.verticalScrollBar().maximum() > 0, "else nothing was shown"
+
+
+def test_a_gate_that_a_test_decides_shows_its_verdict(desk: JobDesk) -> None:
+    to_protect(desk)
+    assert desk.job_file is not None
+    at_step(desk, "standing_test")
+    assert "not judged yet" in gate_row(desk).state.text()
+    assert "reading" not in gate_row(desk).state.text()
+    for verdict, words in (("leaking", "Leaking"), ("tight", "Tight")):
+        desk.act(TestResult(0.0, "standing", verdict, "as it was", "Ada", "n2.csv"))
+        assert gate_row(desk).state.text().endswith(f": {words}")
+
+
+@pytest.mark.parametrize("simulated", [False, True])
+def test_the_end_names_what_is_left_to_do(desk: JobDesk, simulated: bool) -> None:
+    desk.begin(replace(HEAD, simulated=simulated), str(desk.start.fields["folder"].text()))
+    at_step(desk, "record")
+    write_line(desk, "skip", "read at the office")
+    assert "Every step has ended" in desk.page.title.text()
+    (row,) = rows(desk, WordsRow)
+    words = row.words.text()
+    assert "Report" in words
+    assert "Put away" in words
+    assert ("never signed" in words) is simulated
+    assert ("Sign:" in words) is not simulated
+
+
+def test_each_point_that_is_taken_back_has_its_own_reason(desk: JobDesk) -> None:
+    to_protect(desk)
+    first, second = rows(desk, ConfirmRow)[:2]
+    for row in (first, second, first, second):
+        touch(row.key)
+    assert desk.page.line.isVisible(), "another point is no second touch on the first"
+    desk.page.line.setText("called away")
+    touch(first.key)
+    assert desk.page.line.text() == ""
+    touch(second.key)
+    QTest.keyClick(desk.page.line, Qt.Key.Key_Return)
+    assert desk.job_file is not None
+    assert set(desk.job_file.job.confirmed) & {"co2_meter", "second_person"} == {"co2_meter"}

@@ -1,12 +1,18 @@
 """The plan page says what the planner says."""
 
+import re
+
 import pytest
+from PySide6.QtCore import QLocale
 
 from co2vent.errors import RefusedInputError
 from co2vent.planning.plan import plan_vent
+from co2vent.window.languages import install
 from co2vent.window.main_window import MainWindow
 from co2vent.window.plan_fields import plan_input_from
 from co2vent.window.plan_page import PlanPage
+from co2vent.window.plan_words import duration_words, headline_words, mass_words
+from co2vent.window.text import UnitChoice
 
 
 def test_typed_values_reach_the_planner_in_si() -> None:
@@ -61,3 +67,60 @@ def test_fields_are_15_mm_high(qtbot, look, screen) -> None:
     assert all(line.height() >= look.sizes(page).target_px for line in page.fields.values())
     assert page._scroll.verticalScrollBar().sizeHint().width() >= look.sizes(window).target_px
     window.go_to_start()
+
+
+def _plan():
+    return plan_vent(
+        plan_input_from({"volume_l": "14.5", "temperature_c": "-10", "liquid_percent": "60"})
+    )
+
+
+def test_figures_follow_the_locale_and_the_units() -> None:
+    plan = _plan()
+    assert "4.01 kg" in headline_words(plan, UnitChoice.BAR)
+    in_pounds = headline_words(plan, UnitChoice.PSI)
+    assert " lb" in in_pounds
+    assert "kg" not in in_pounds
+    QLocale.setDefault(QLocale(QLocale.Language.German))
+    words = headline_words(plan, UnitChoice.BAR)
+    assert "5,20 bar g" in words
+    assert "4,01 kg" in words
+    assert duration_words(18.3 * 3600.0) == "18,3 h"
+    assert mass_words(0.0, UnitChoice.BAR) == "none"
+    assert mass_words(None, UnitChoice.BAR) == duration_words(None) == "not known"
+
+
+@pytest.mark.parametrize("language", ["de", "es", "nb"])
+def test_the_plan_speaks_the_language_of_the_screen(qtbot, qapp, look, language) -> None:
+    def page_in(name: str) -> PlanPage:
+        install(qapp, name)
+        page = PlanPage(look)
+        qtbot.addWidget(page)
+        for field, words in {
+            "volume_l": "14.5", "temperature_c": "-10", "liquid_percent": "60", "room_m3": "40",
+            "air_changes_per_hour": "3", "relief_bar_g": "50", "altitude_m": "120",
+        }.items():  # fmt: skip
+            page.fields[field].setText(words)
+        return page
+
+    try:
+        plain = page_in("en")
+        english = plain.text.toPlainText()
+        assert "2,221 kJ" in english
+        page = page_in(language)
+        words = page.text.toPlainText()
+        assert "2 221 kJ" in words
+        assert "8,96 kg" in words
+        assert "−10,0 °C" in words
+        assert "deg" not in words
+        assert not re.search(r"\d\.\d", words)
+        citations = ("NIOSH", "IDLH", "CAS")
+        same = set(words.splitlines()) & set(english.splitlines()) - {""}
+        assert [line for line in same if not any(one in line for one in citations)] == []
+        page.fields["pressure_bar_g"].setText("19")
+        assert "charge" not in page.figures.text()
+        page.fields["pressure_bar_g"].setText("")
+        page.fields["room_m3"].setText("-1")
+        assert "must be" not in page.figures.text()
+    finally:
+        install(qapp, "en")

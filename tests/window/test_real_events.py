@@ -88,10 +88,12 @@ class Desk:
         """Return the files that the program wrote."""
         return [path for path in sorted(self.folder.glob(pattern)) if path.stat().st_size]
 
-    def end(self) -> int:
-        """Quit by the keyboard; return the exit status."""
+    def end(self, *, confirm: bool = False) -> int:
+        """Quit by the keyboard, where it is asked for with a yes; return the exit status."""
         assert self.process is not None
         self.keys("ctrl+q")
+        if confirm:
+            self.keys("e")
         return self.process.wait(timeout=PATIENCE_S)
 
 
@@ -161,7 +163,7 @@ def test_class_by_keyboard(desk: Desk) -> None:
     assert record.setup.simulated
     assert record.readings.vent_open is not None
     assert record.readings.vent_open.max() == 1  # the valve was opened
-    assert desk.end() == 0
+    assert desk.end(confirm=True) == 0  # the run is lost with the window
 
 
 def test_live_by_keyboard(desk: Desk, tmp_path: Path) -> None:

@@ -90,7 +90,8 @@ def _cut_off(page: QWidget) -> list[str]:
         if label.isVisibleTo(page) and label.text() and not (label.font_px and label.fits)
     ]
     for key in page.findChildren(Key):
-        text_width = key.fontMetrics().horizontalAdvance(key.text())
+        lines = key.text().split("\n")
+        text_width = max(key.fontMetrics().horizontalAdvance(line) for line in lines)
         if key.isVisibleTo(page) and text_width + EDGES_PX > key.width():
             cut.append(f"key {key.text()} {text_width} > {key.width()}")
     return cut

@@ -189,3 +189,16 @@ def test_the_words_of_the_stop_line_keep_clear_of_the_trace(qtbot, look, near: s
     inside = (time >= box.left()) & (time <= box.right())
     inside &= (value >= box.top()) & (value <= box.bottom())
     assert not inside.any()
+
+
+def test_a_valve_that_nobody_recorded_is_not_said_as_a_fact() -> None:
+    def valve(**changes: object) -> str:
+        return shown(a_view(**changes), 0.1, UnitChoice.BAR).vent
+
+    closed = Event(50.0, EventKind.VENT_CLOSED, "vent closed, found from the pressure")
+    assert valve(valve_told=True) == "vent valve: CLOSED"
+    assert valve(valve_told=True, vent_open=True) == "vent valve: OPEN"
+    assert valve(vent_open=True) == "vent OPEN, by the pressure"
+    assert valve(events=(closed,)) == "vent CLOSED, by the pressure"
+    assert valve() == "vent valve: not recorded"
+    assert valve(vent_open=None) == "vent valve: not known"

@@ -1,14 +1,17 @@
 """The shipped languages: complete, with the same placeholders, and they fit on the screen."""
 
+import ast
 import re
 import shutil
 import subprocess
 import sys
+from collections.abc import Iterator
 from importlib.resources import files
 from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
+from PySide6.QtGui import QFontMetrics
 from PySide6.QtWidgets import QApplication
 
 from co2vent.guidance import prompts, venting_prompts
@@ -16,6 +19,7 @@ from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Bounds, Instruction
 from co2vent.window.blind import blinded
 from co2vent.window.frame import Mode
+from co2vent.window.keys import Key, keyboard_words
 from co2vent.window.languages import available, choose, install
 from co2vent.window.main_window import MainWindow
 from co2vent.window.shown import shown
@@ -91,6 +95,26 @@ def test_words_and_numbers_change_at_once(spoken, language: str) -> None:
     assert headline_of(Instruction.CLOSE_AND_HOLD) == english
 
 
+def _marked_texts() -> Iterator[tuple[Path, str, str]]:
+    """Yield every text that the window's code asks for by its words, wherever it stands."""
+    for path in sorted(FOLDER.glob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            name = getattr(getattr(node, "func", None), "id", "")
+            if isinstance(node, ast.Call) and name in ("translate", "QT_TRANSLATE_NOOP"):
+                words = [arg.value for arg in node.args if isinstance(arg, ast.Constant)]
+                if len(words) == 2:
+                    yield path, str(words[0]), str(words[1])
+
+
+def test_every_text_in_the_code_is_in_every_catalogue() -> None:
+    """The tool that collects texts overlooks some places, such as an f-string."""
+    wanted = list(_marked_texts())
+    assert len(wanted) > 300
+    for language in LANGUAGES:
+        have = _messages(FOLDER / f"co2vent_{language}.ts")
+        assert [one for one in wanted if not have.get(one[1:])] == []
+
+
 def test_headlines_of_the_core_can_be_translated() -> None:
     modules = (prompts, venting_prompts)
     source = "".join(Path(one.__file__).read_text(encoding="utf-8") for one in modules)
@@ -160,7 +184,57 @@ def test_language_key_turns_through_all(qtbot, look, spoken) -> None:
     assert isinstance(QApplication.instance(), QApplication)
 
 
+def test_keys_of_an_open_page_speak_the_new_language_at_once(qtbot, look, log, spoken) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    page = window.replay(log, "vent.csv")
+    page.replay.playing = False
+    back = page.keys[0]
+    english = back.text()
+    assert page.play_key.text().endswith("(Space)")
+    seen = set()
+    for _ in LANGUAGES:
+        window.next_language()
+        said = translate("Key", "Back")
+        qtbot.waitUntil(lambda said=said: back.accessibleName() == said, timeout=2000)
+        assert "(Space)" not in page.play_key.text()
+        saving = next(key for key in page._more.keys if key._keys == "Ctrl+P")
+        assert saving.accessibleName() == translate("Command", "Save picture")
+        assert keyboard_words("Ctrl+P") in saving.text()
+        seen.add(back.text())
+    assert len(seen | {english}) > len(LANGUAGES)
+    window.next_language()
+    qtbot.waitUntil(lambda: back.text() == english, timeout=2000)
+    window.go_to_start()
+
+
+def test_keys_of_the_keyboard_have_the_names_of_its_language(spoken) -> None:
+    assert keyboard_words("Space") == "Space"
+    assert keyboard_words("Ctrl+P") == "Ctrl+P"
+    assert keyboard_words("+") == "+"
+    spoken("de")
+    assert keyboard_words("Ctrl+P") == "Strg+P"
+    assert keyboard_words("Space") == "Leertaste"
+    assert keyboard_words("Esc") == "Esc"
+
+
 def test_blind_headline_is_translated(spoken) -> None:
     spoken("de")
     hidden = blinded(a_view())
     assert shown(hidden, 0.1, UnitChoice.BAR).headline == "Was würden Sie jetzt tun?"
+
+
+def test_a_long_name_of_a_keyboards_key_stands_under_the_word(qtbot, look, spoken) -> None:
+    spoken("de")
+    key = Key("play", translate("Key", "Play"), "Space", lambda: None)
+    qtbot.addWidget(key)
+    key.show()
+    key.set_sizes(look.sizes(key))
+    key.resize(90, 60)
+    assert key.text() == f"{translate('Key', 'Play')}\n(Leertaste)"
+    metrics = QFontMetrics(key.font())
+    assert metrics.horizontalAdvance("(Leertaste)") <= key.width()
+    key.resize(300, 60)
+    assert "\n" not in key.text()
