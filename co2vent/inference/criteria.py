@@ -66,7 +66,7 @@ class Criteria:
     # a pressure so far above the last hold's end: something came in, and what was shown is past
     joint_gained_pa: float = 2.0e4
     # metal that cools in a closed section gives its heat to something that boils, K/s
-    clamp_cooling: float = 0.001
+    clamp_cooling: float = 0.0005  # 9 g in 1.1 L with one that cooled by 0.00099
     # temperature compensation (EN 13184, ASTM E2930 practice): the part of the rise that the
     # clamp's own warming explains is taken off, but only so much of it, because the gas follows
     # all the metal and not the clamp alone; less behind insulation, which may hide a cold pocket
@@ -129,7 +129,7 @@ class Criteria:
     # pressure clears only after one that was half as large again. In a section that may be small a
     # leak too small to hear does it sooner
     most_first_rise: float = 0.15
-    most_first_rise_small: float = 0.10
+    most_first_rise_small: float = 0.08  # 19 g in 1.1 L stood still after 8.5 %
     # and without a clamp that shows the metal warm nothing shows what a leak takes: boiling in
     # balance with one stood after rises of 8 % and more
     most_first_rise_unseen: float = 0.08
