@@ -5098,6 +5098,10 @@
             <translation>Inhalt: noch kein Halt</translation>
         </message>
         <message>
+            <source>liquid, or leak-by</source>
+            <translation>Flüssigkeit oder Durchlass</translation>
+        </message>
+        <message>
             <source>Inside: {state}</source>
             <translation>Inhalt: {state}</translation>
         </message>

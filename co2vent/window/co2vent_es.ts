@@ -5098,6 +5098,10 @@
             <translation>Dentro: aún sin espera</translation>
         </message>
         <message>
+            <source>liquid, or leak-by</source>
+            <translation>líquido o paso por válvula</translation>
+        </message>
+        <message>
             <source>Inside: {state}</source>
             <translation>Dentro: {state}</translation>
         </message>

@@ -5098,6 +5098,10 @@
             <translation>Inni: ingen hold ennå</translation>
         </message>
         <message>
+            <source>liquid, or leak-by</source>
+            <translation>væske eller lekkasje</translation>
+        </message>
+        <message>
             <source>Inside: {state}</source>
             <translation>Inni: {state}</translation>
         </message>

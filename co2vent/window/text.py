@@ -201,7 +201,10 @@ def inside(hold: HoldAssessment | None, *, pounds: bool) -> str:
     """Return what the hold says is inside: the state and the liquid with its bounds."""
     if hold is None:
         return translate("Text", "Inside: no hold yet")
-    words = translate("Text", "Inside: {state}").format(state=charge_words(hold.charge))
+    state = charge_words(hold.charge)
+    if hold.may_leak_by:
+        state = translate("Text", "liquid, or leak-by")
+    words = translate("Text", "Inside: {state}").format(state=state)
     if hold.liquid_kg is not None:
         amount = mass_bounds(hold.liquid_kg, pounds=pounds)
         words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)

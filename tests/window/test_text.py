@@ -202,3 +202,9 @@ def test_a_valve_that_nobody_recorded_is_not_said_as_a_fact() -> None:
     assert valve(events=(closed,)) == "vent CLOSED, by the pressure"
     assert valve() == "vent valve: not recorded"
     assert valve(vent_open=None) == "vent valve: not known"
+
+
+def test_a_rise_that_may_be_a_leaking_valve_is_not_called_liquid_inside() -> None:
+    assert text.inside(a_hold(), pounds=False).startswith("Inside: liquid and vapour")
+    unsure = a_hold(may_leak_by=True)
+    assert text.inside(unsure, pounds=False).startswith("Inside: liquid, or leak-by")
