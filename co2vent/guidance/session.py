@@ -131,9 +131,10 @@ class Session:
 
     def _take_rejection(self, rejection: Rejection) -> None:
         self.rejections += 1
-        if rejection.at_s is not None and self.latest is not None:
-            self._check_stale(rejection.at_s)
         if not rejection.over_range:
+            # rows without a value are a silence; a gauge out of range says so below
+            if rejection.at_s is not None and self.latest is not None:
+                self._check_stale(rejection.at_s)
             return
         self.log.say(
             self._now(),

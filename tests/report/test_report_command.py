@@ -168,7 +168,10 @@ def test_simulated_readings_make_a_job_that_is_not_signed(
 ) -> None:
     log.write_text("# simulated: yes\n" + log.read_text(encoding="utf-8"), encoding="utf-8")
     folder = str(tmp_path / "job")
-    job("begin", "--folder", folder, "--person", "Ada")
+    job("begin", "--folder", folder, "--person", "Ada", "--simulated")
     assert job("read", folder, str(log), "--by", "Ada") == 0
     assert job("sign", folder, "--by", "Ada") == 2
     assert "practice" in capsys.readouterr().err
+    real = str(tmp_path / "real")
+    job("begin", "--folder", real, "--person", "Ada")
+    assert job("read", real, str(log), "--by", "Ada") == 2  # it would make the job practice
