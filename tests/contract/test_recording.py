@@ -1,6 +1,7 @@
 """`record` and `watch` on sources without an emulator: words of a person, options, streams."""
 
 import contextlib
+import itertools
 import signal
 import socket
 import subprocess
@@ -210,9 +211,16 @@ def test_a_signal_ends_a_recording_with_whole_lines(
     assert recorder.stdin is not None
     recorder.stdin.write("note hose moved\n")
     recorder.stdin.flush()
-    with growing.open("a") as file:
-        file.write("2.0,19.02,-20,closed\n")
-    wait_until(lambda: "hose moved" in new.read_text(), 10, "no note")
+    seconds = itertools.count(2)
+
+    def noted() -> bool:
+        """A note goes with the next reading, and which of the two comes first is chance."""
+        with growing.open("a") as file:
+            file.write(f"{next(seconds)}.0,19.02,-20,closed\n")
+        time.sleep(0.1)
+        return "hose moved" in new.read_text()
+
+    wait_until(noted, 10, "no note")
     recorder.send_signal(number)
     assert recorder.wait(10) == 0
     assert new.read_text().endswith("\n")
