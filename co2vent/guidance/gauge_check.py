@@ -40,13 +40,13 @@ class GaugeCheck:
         elif self._closed_since_s is None:
             self._closed_since_s = reading.at_s
         pressure_pa = reading.pressure_pa
+        shows_noise = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
         found: str | None = None
         if setup.gauge_full_scale_pa is not None and pressure_pa >= setup.gauge_full_scale_pa:
             found = Sentence("the gauge is at the top of its range")
         if last is None or pressure_pa != last.pressure_pa:
             self._same_since_s = None
             self._same = 0
-            shows_noise = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
             # just after a vent its fall is still taken for noise
             settled = self._closed_since_s is not None and (
                 reading.at_s - self._closed_since_s > SETTLED_S
@@ -57,7 +57,7 @@ class GaugeCheck:
             if self._same_since_s is None:
                 self._same_since_s = last.at_s
             same_s = reading.at_s - self._same_since_s
-            noisy = self._noisy or gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
+            noisy = self._noisy or shows_noise
             long = same_s >= FROZEN_S and self._same >= FROZEN_LEAST_SAME
             if long and noisy and self._count > FROZEN_LEAST_READINGS:
                 found = Sentence(

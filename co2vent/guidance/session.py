@@ -43,7 +43,6 @@ from co2vent.sentence import Sentence
 
 REACTION_S = 3.0  # from prompt to valve shut, gloved hand on the valve (common practice, no source)
 MOST_LEAD_PA = 2.0e5  # a vent at 30 bar a minute needs no earlier word than this
-OLD_ENOUGH_S = CRITERIA.shortest_clear_s
 NEAR_STOP_PA = 3.0e5  # where the rate of a vent tells what the next one will do
 
 
@@ -338,7 +337,8 @@ class Session:
         latest = self.latest
         if latest is None or latest.line_temperature_k is None:
             return
-        if hold.charge is Charge.VAPOR_ONLY or hold.end_s - hold.start_s < OLD_ENOUGH_S:
+        young = hold.end_s - hold.start_s < CRITERIA.shortest_clear_s
+        if hold.charge is Charge.VAPOR_ONLY or young:
             return
         pressure_pa = latest.pressure_pa
         below = pressure_pa < TRIPLE_PRESSURE_PA

@@ -64,10 +64,10 @@ class VolumeWatch:
         try:
             least = (
                 vapor_density(self._first_pa, WARMEST_K) - vapor_density(self._last_pa, WARMEST_K)
-            ) / (MOST_CP_CV)
+            ) / MOST_CP_CV
             likely = (
                 vapor_density(self._first_pa, MIDDLE_K) - vapor_density(self._last_pa, MIDDLE_K)
-            ) / (MIDDLE_CP_CV)
+            ) / MIDDLE_CP_CV
         except OutOfRangeError:
             return
         upper = area * self._flux_kg_m2 / least

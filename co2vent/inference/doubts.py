@@ -3,7 +3,7 @@
 from math import hypot
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
-from co2vent.inference.criteria import CRITERIA, Criteria
+from co2vent.inference.criteria import Criteria
 from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays, HoldTrace
@@ -132,7 +132,7 @@ def loses(hold: Hold, trend: Trend) -> bool:
     )
 
 
-def lost_before(context: HoldContext) -> bool:
+def lost_before(context: HoldContext, criteria: Criteria) -> bool:
     """Whether the hold before lost pressure, or gained all but nothing (see `loses`).
 
     One too short to be judged does not make up for it.
@@ -140,7 +140,7 @@ def lost_before(context: HoldContext) -> bool:
     for hold in reversed(context.earlier):
         if hold.falling:
             return True
-        if hold.duration_s >= CRITERIA.shortest_clear_s:
+        if hold.duration_s >= criteria.shortest_clear_s:
             return False
     return False
 

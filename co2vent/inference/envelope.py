@@ -98,7 +98,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         and settled
         and away
         and not falling
-        and not lost_before(context)
+        and not lost_before(context, criteria)
         and not over_bound
         and trace.changes >= criteria.least_changes
         and has_moved(hold)

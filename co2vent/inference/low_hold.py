@@ -55,7 +55,7 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
         share = max(limits.unexplained_slope if enough else trend.slope_upper, 0.0) / least
         unseen = (
             at_ambient
-            or lost_before(context)
+            or lost_before(context, criteria)
             or deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
         )
     excluded = (

@@ -57,10 +57,11 @@ def power(
     least, warming, most = criteria.unpowered_slope, 0.0, 0.0
     source: str = ""
     metal = _warming_slope(end_pa, line_k, line_slope) if isfinite(drive) else 0.0
-    # liquid may lie wherever metal is at saturation, and one reading makes no trend
+    # liquid may lie wherever metal is at saturation
     cold_above = isfinite(upper_k) and upper_k - saturated_k(end_pa) < criteria.clamp_wet_k
-    cooling = not line_slope >= -criteria.clamp_cooling or cold_above
-    if drive >= criteria.clamp_power_k and not cooling:
+    may_boil = line_slope < -criteria.clamp_cooling or cold_above
+    # one reading of a clamp makes no trend
+    if drive >= criteria.clamp_power_k and isfinite(line_slope) and not may_boil:
         source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
         # what is not told may be insulated
         per_k, warming = criteria.clamp_insulated_per_k, criteria.compensated_insulated * metal
@@ -74,12 +75,7 @@ def power(
         age_s = max(age_s, criteria.clamp_age_least_s)
         younger = max(criteria.clamp_age_s / age_s, 1.0) ** 0.5
         least = at_one_litre * younger * spread(setup.section_volume_m3, criteria)
-    elif (
-        setup.insulated is False
-        and not drive < criteria.clamp_wet_k
-        and not line_slope < -criteria.clamp_cooling
-        and not cold_above
-    ):
+    elif setup.insulated is False and not drive < criteria.clamp_wet_k and not may_boil:
         least = criteria.bare_slope * spread(setup.section_volume_m3, criteria)
         source = Sentence("the metal is bare")
     return Power(least, drive, source, warming, most, metal)

@@ -101,7 +101,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
         )
-    if found.quiet and lost_before(context):
+    if found.quiet and lost_before(context, criteria):
         return Undecided(
             Sentence(
                 "Not known: {between}, but the hold before lost pressure, or gained less than its "

@@ -16,6 +16,8 @@ from co2vent.readings.reading import Reading, Setup
 from co2vent.window import plots_panel  # noqa: F401 - no test is to wait for the library
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.look import Look
+from co2vent.window.main_window import MainWindow
+from co2vent.window.replay_page import ReplayPage
 from co2vent.window.traces import Traces
 
 AMBIENT_PA = 101_325.0
@@ -140,6 +142,17 @@ def vent_log(rows: int = 900, head: str = "", step_s: float = 1.0) -> bytes:
         line_c = -20.0 - 1.9 * (19.0 - pressure)
         lines.append(f"{at_s:g},{pressure:.3f},{line_c:.1f},{valve}")
     return ("\n".join(lines) + "\n").encode()
+
+
+def replayed(qtbot, look: Look, log: LogFile) -> tuple[MainWindow, ReplayPage]:
+    """A window that replays the log, known to its end and drawn."""
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    page = window.replay(log, "vent.csv")
+    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    return window, page
 
 
 @pytest.fixture

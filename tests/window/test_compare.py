@@ -5,9 +5,8 @@ import pytest
 
 from co2vent.readings.reading import Reading
 from co2vent.window.holds_plot import HoldsPlot
-from co2vent.window.main_window import MainWindow
 from co2vent.window.traces import Traces
-from tests.window.conftest import a_hold, a_view, vent_log
+from tests.window.conftest import a_hold, a_view, replayed, vent_log
 
 
 def _traces(rise_pa_per_s: float = 10.0) -> Traces:
@@ -36,12 +35,7 @@ def test_a_vent_without_a_hold_leaves_the_earlier_comparison(qtbot, look, log, t
     lines = vent_log(3).decode().splitlines()
     open_only = [line.replace("closed", "open") for line in lines]
     empty.write_text("\n".join(open_only) + "\n")
-    window = MainWindow(look)
-    qtbot.addWidget(window)
-    window.resize(1024, 600)
-    window.show()
-    page = window.replay(log, "vent.csv")
-    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    window, page = replayed(qtbot, look, log)
     page.compare(good)
     qtbot.waitUntil(page._plots.holds.isVisible, timeout=10_000)
     page.compare(empty)

@@ -20,7 +20,7 @@ from co2vent.window.shown import shown
 from co2vent.window.text import UnitChoice
 from co2vent.window.tour import tour_steps
 from co2vent.window.traces import Traces
-from tests.window.conftest import vent_log
+from tests.window.conftest import replayed, vent_log
 
 
 @pytest.fixture
@@ -125,12 +125,7 @@ def test_live_traces_take_less_than_60_bytes_a_reading() -> None:
 
 
 def test_replay_in_the_window(qtbot, look, log) -> None:
-    window = MainWindow(look)
-    qtbot.addWidget(window)
-    window.resize(1024, 600)
-    window.show()
-    page = window.replay(log, "vent.csv")
-    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    window, page = replayed(qtbot, look, log)
     assert "REPLAY" in page.panel.banner.words
     assert "SIMULATED" in page.panel.banner.words
     page.replay.playing = False
@@ -165,12 +160,7 @@ def test_blind_replay_hides_every_conclusion(index, clock) -> None:
 
 
 def test_blind_replay_by_one_key_and_back(qtbot, look, log) -> None:
-    window = MainWindow(look)
-    qtbot.addWidget(window)
-    window.resize(1024, 600)
-    window.show()
-    page = window.replay(log, "vent.csv")
-    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    _window, page = replayed(qtbot, look, log)
     page.replay.playing = False
     page._go(lambda: page.replay.seek(850.0))
     open_words = page.panel.prompt.headline.text()
@@ -184,12 +174,7 @@ def test_blind_replay_by_one_key_and_back(qtbot, look, log) -> None:
 def test_two_vents_are_laid_over_each_other(qtbot, look, log, tmp_path) -> None:
     other = tmp_path / "second.csv"
     other.write_bytes(vent_log(700))
-    window = MainWindow(look)
-    qtbot.addWidget(window)
-    window.resize(1024, 600)
-    window.show()
-    page = window.replay(log, "vent.csv")
-    qtbot.waitUntil(lambda: page.replay.index.done and page._plots is not None, timeout=20_000)
+    _window, page = replayed(qtbot, look, log)
     page.compare(other)
     qtbot.waitUntil(page._plots.holds.isVisible, timeout=10_000)
     assert page._plots.holds._other[2] == "second"
