@@ -104,7 +104,7 @@ class Standing:
             self.solid_seen = False
         elif hold.leak_by is LeakBy.SUSPECTED:
             self.withdraw(Sentence("flow into the section is suspected"), now_s)
-        elif before is Charge.VAPOR_ONLY:
+        elif hold.climbs or before is Charge.VAPOR_ONLY:
             self.withdraw(Sentence("the hold no longer shows it"), now_s)
 
     def hold_ended(self, hold: HoldAssessment) -> None:

@@ -1,6 +1,6 @@
 """What keeps a quiet hold from being called vapour only: other things that look as quiet."""
 
-from math import hypot
+from math import hypot, inf
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
@@ -38,7 +38,9 @@ def may_be_liquid_yet(
     """Whether a large rise may have slowed for another reason than gas that has warmed.
 
     Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
-    with an outward leak, rises as much again.
+    with an outward leak, rises as much again. Without a clamp that shows the metal warm nothing
+    shows what a leak takes, and one quiet hold is not enough: a balance would climb back to where
+    it stood before the last vent, so this hold must be quiet below that.
     """
     if context.begun_pa is not None:
         first_pa = min(first_pa, context.begun_pa)  # a gap makes no rise smaller
@@ -47,7 +49,11 @@ def may_be_liquid_yet(
     large = volume is not None and volume > criteria.balance_volume_m3
     most = criteria.most_first_rise if large else criteria.most_first_rise_small
     if not strength.drive_k >= criteria.clamp_power_k:
-        most = criteria.most_first_rise_unseen
+        balanced_pa = (1.0 + criteria.climbs_back_within) * end_pa
+        stood_higher = any(
+            hold.number >= 1 and hold.end_pa > balanced_pa for hold in context.earlier
+        )
+        most = criteria.most_first_rise_unseen if stood_higher else -inf
     if rise <= most:
         return False
     return not any(

@@ -32,14 +32,22 @@ class _SnowLeft:
     least_slope: float  # Pa/s
     share: float  # of it, not excluded
     unseen: bool  # what snow gives off may leave, and the gauge stands over it
+    dry_most: float  # what dry metal gives at most, Pa/s
+    climbs: bool  # rises more than that
     excluded: bool
 
 
 def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
     context, criteria, setup = hold.context, hold.criteria, hold.context.setup
     at_ambient = hold.end_pa < setup.ambient_pressure_pa + criteria.near_ambient_pa
+    by_itself = criteria.ice_slope * spread(setup.section_volume_m3, criteria)
+    dry_most = limits.dry_most_slope
     if context.cleared:
         least, unseen = criteria.ice_slope_cleared, False
+        # 133 g of snow in a dead leg climbed 14 mbar/min for 10 min under a verdict from before: a
+        # lasting climb that the metal's warming does not give refutes it
+        if hold.trace.duration_s >= criteria.ice_hold_s:
+            dry_most = min(dry_most, by_itself + hold.power.metal_slope)
         # a clamp as cold as snow or melting ice contradicts the verdict from before
         enough = not hold.line_k - TRIPLE_TEMPERATURE_K < criteria.clamp_power_k
         share = max(trend.slope_upper, 0.0) / least
@@ -47,7 +55,7 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
         # below the triple point without a verdict before the evidence must stand by itself, and
         # bare metal alone is not enough: without a clamp nothing shows what a leak takes, and 99 g
         # of snow stood still for 6 min in balance with one
-        least = criteria.ice_slope * spread(setup.section_volume_m3, criteria)
+        least = by_itself
         enough = (
             hold.line_k - TRIPLE_TEMPERATURE_K >= criteria.ice_drive_k
             and hold.trace.duration_s >= criteria.ice_hold_s
@@ -58,9 +66,11 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
             or lost_before(context, criteria)
             or deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
         )
+    climbs = trend.slope_lower > dry_most
     excluded = (
         enough
         and share < 1.0
+        and not climbs
         and hold.end_pa < TRIPLE_PRESSURE_PA - hold.near_triple_pa
         and not limits.falling
         and trend.slope > -criteria.sinking_pa_per_s
@@ -71,7 +81,7 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
         and (context.valve_known or not at_ambient)
         and not unseen
     )
-    return _SnowLeft(least, share, unseen, excluded)
+    return _SnowLeft(least, share, unseen, dry_most, climbs, excluded)
 
 
 def _no_dry_ice(hold: Hold, trend: Trend, left: _SnowLeft, base: HoldAssessment) -> HoldAssessment:
@@ -159,7 +169,7 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
             leak_by=LeakBy.SUSPECTED,
         )
         return changed(said, dry_ice_kg=Bounds(None, 0.0, None) if volume else None)
-    if trend.slope_lower > limits.dry_most_slope and not context.cleared:
+    if snow.climbs:
         # flow past a valve climbs too: only metal as cold as snow tells the two apart
         words = Sentence("Dry ice") if cold else Sentence("Dry ice, or flow past a closed valve")
         said = say(
@@ -173,12 +183,13 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
                 pressure=here,
                 slope=slope_text(trend.slope, setup),
                 time=duration_text(age_s),
-                most=slope_text(limits.dry_most_slope, setup),
+                most=slope_text(snow.dry_most, setup),
                 snow=temperature_text(sublimation_k, setup),
             ),
         )
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
-        return changed(said, dry_ice_kg=Bounds(None, least_ice, None) if volume else None)
+        ice = Bounds(None, least_ice, None) if volume else None
+        return changed(said, dry_ice_kg=ice, climbs=True)
     if snow.unseen and snow.share < 1.0:
         # 18 g of snow lay for 45 min under a gauge that stood within 20 mbar of zero: what it gave
         # off went out at a joint

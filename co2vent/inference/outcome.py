@@ -71,6 +71,7 @@ class HoldAssessment:
     charge: Charge = Charge.UNDETERMINED
     leak_by: LeakBy = LeakBy.UNDETERMINED
     may_leak_by: bool = False  # what is said of liquid may as well be flow past a valve
+    climbs: bool = False  # more than vapour alone does: no verdict from before stands
     liquid_kg: Bounds | None = None  # None: the section volume is not known
     dry_ice_kg: Bounds | None = None
     liquid_volume_fraction: Bounds | None = None

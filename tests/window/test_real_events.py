@@ -101,7 +101,11 @@ class Desk:
 def desk(tmp_path) -> Iterator[Desk]:
     read, write = os.pipe()
     server = subprocess.Popen(
-        ["Xvfb", "-displayfd", str(write), "-screen", "0", "1280x800x24", "-nolisten", "tcp"],
+        # without -noreset it starts anew each time its last client leaves, and refuses meanwhile
+        [
+            "Xvfb", "-displayfd", str(write), "-screen", "0", "1280x800x24",
+            "-nolisten", "tcp", "-noreset",
+        ],
         pass_fds=(write,), stderr=subprocess.DEVNULL,
     )  # fmt: skip
     os.close(write)
