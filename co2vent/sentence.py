@@ -38,6 +38,33 @@ def _again(template: str, values: dict[str, str]) -> Sentence:
     return Sentence(template, **values)
 
 
+class Figure(str):
+    """A number with its unit, as text, that remembers what was measured.
+
+    Files, logs and reports write it as it is, in the units of the source. A screen whose person
+    reads other units can say it in those.
+    """
+
+    __slots__ = ("ambient_pa", "kind", "si")
+    kind: str  # "pressure", "difference", "slope", "change", "loss", "temperature"
+    si: float  # Pa (absolute), Pa, Pa/s, Pa, Pa/s, K
+    ambient_pa: float  # what a gauge pressure is measured from
+
+    def __new__(cls, text: str, kind: str, si: float, ambient_pa: float = 0.0) -> "Figure":
+        """Give `text` what it says: its kind and value."""
+        figure = super().__new__(cls, text)
+        figure.kind = kind
+        figure.si = si
+        figure.ambient_pa = ambient_pa
+        return figure
+
+    def __reduce_ex__(
+        self, _protocol: SupportsIndex
+    ) -> tuple[object, tuple[str, str, float, float]]:
+        # a str would be built again from its text alone
+        return Figure, (str(self), self.kind, self.si, self.ambient_pa)
+
+
 def joined(first: str, second: str) -> str:
     """Return two sentences as one, a space between; the first alone where there is no second."""
     if not second:

@@ -97,7 +97,11 @@ class Figures:
     dry_cleared_warm: Share
     dry_cleared_by_rule: Share
     dry_cleared_by_long_rule: Share
+    dry_cleared_clamp: Share
+    dry_cleared_blind: Share  # neither a clamp nor metal told to be bare
     leak_found: Share
+    leak_found_dry: Share  # no liquid at either pressure
+    leak_found_dry_clamp: Share
     leak_found_any: Share
     leak_false: Share
     leak_false_holds: Share
@@ -123,7 +127,8 @@ def figures(vents: Sequence[VentScore]) -> Figures:
     holds = [hold for vent in vents for hold in vent.holds]
     late = [hold for hold in holds if hold.number > 0]
     wet_late = [hold for hold in late if hold.wet]
-    dry = [h for v in vents if not v.leaks for h in v.holds if h.number > 0 and h.dry_throughout]
+    tight = [v for v in vents if not v.leaks]
+    dry = _dry_holds(tight)
     warm = [
         h for h in dry
         if h.number > 1 and h.duration_s >= RULE_LONG_S and h.metal_margin_k >= METAL_WARM_K
@@ -131,7 +136,7 @@ def figures(vents: Sequence[VentScore]) -> Figures:
     leaking = [
         v for v in vents if v.holds and v.holds[-1].leak_by_kg_per_s >= LEAK_KG_PER_S
     ]  # fmt: skip
-    tight = [v for v in vents if not v.leaks]
+    dry_leaking = [v for v in leaking if v.dry_two_pressures]
     bounded = [h for h in holds if h.liquid_stated is not None]
     parts = [h for h in holds if h.share_stated is not None and h.liquid_stated is None]
     wet_known = [h for h in bounded if h.wet and h.liquid_kg > h.allowable_kg]
@@ -157,7 +162,13 @@ def figures(vents: Sequence[VentScore]) -> Figures:
         dry_cleared_by_long_rule=share(
             dry, lambda h: h.rule_says_empty and h.duration_s >= RULE_LONG_S
         ),
+        dry_cleared_clamp=share(_dry_holds(v for v in tight if v.clamp), _vapor_only),
+        dry_cleared_blind=share(
+            _dry_holds(v for v in tight if not v.clamp and not v.told_bare), _vapor_only
+        ),
         leak_found=share([v for v in leaking if v.two_pressures], lambda v: v.leak_suspected),
+        leak_found_dry=share(dry_leaking, lambda v: v.leak_suspected),
+        leak_found_dry_clamp=share([v for v in dry_leaking if v.clamp], lambda v: v.leak_suspected),
         leak_found_any=share(leaking, lambda v: v.leak_suspected),
         leak_false=share(tight, lambda v: v.leak_suspected),
         leak_false_holds=share(
@@ -183,6 +194,11 @@ def figures(vents: Sequence[VentScore]) -> Figures:
         shelf_recognised=share([v for v in vents if v.shelf], lambda v: v.shelf_recognised),
         shelf_false=share([v for v in vents if not v.solid_ever], lambda v: v.dry_ice_said),
     )
+
+
+def _dry_holds(vents: Iterable[VentScore]) -> list[HoldScore]:
+    """Return the holds after a vent that were dry all the time."""
+    return [h for v in vents for h in v.holds if h.number > 0 and h.dry_throughout]
 
 
 def _minutes(seconds: Sequence[float | None]) -> float | None:

@@ -57,9 +57,12 @@ class VentScore:
     model: str
     seed: int
     volume_known: bool
+    clamp: bool
+    told_bare: bool
     leaks: bool
     holds: tuple[HoldScore, ...]
     two_pressures: bool
+    dry_two_pressures: bool  # the same of holds without liquid or dry ice
     leak_suspected: bool
     dry_from_s: float | None  # not before the first hold after a vent; None: never, or a leak
     cleared_after_s: float | None  # from then; None: not in this record
@@ -84,14 +87,22 @@ def score_vent(vent: TrueVent, assess: Assessor) -> VentScore:
     shelf, recognised = _shelf(vent, seen)
     vented = [hold for hold in vent.holds if hold.number > 0]
     levels = [_mean_shown(vent, hold) for hold in vented]
+    dry_levels = [
+        level
+        for level, hold in zip(levels, vented, strict=True)
+        if next(score for score in holds if score.number == hold.number).dry_throughout
+    ]
     suspected = any(hold.leak_by is LeakBy.SUSPECTED for hold in seen.holds)
     return VentScore(
         model=vent.model,
         seed=vent.seed,
         volume_known=vent.setup.section_volume_m3 is not None,
+        clamp=any(r.line_temperature_k is not None for r in vent.readings),
+        told_bare=vent.setup.insulated is False,
         leaks=leaks,
         holds=holds,
-        two_pressures=bool(levels and max(levels) - min(levels) >= TWO_PRESSURES_PA),
+        two_pressures=_apart(levels),
+        dry_two_pressures=_apart(dry_levels),
         leak_suspected=suspected,
         dry_from_s=dry_from_s,
         cleared_after_s=cleared_after_s,
@@ -103,6 +114,10 @@ def score_vent(vent: TrueVent, assess: Assessor) -> VentScore:
         dry_ice_said=bool(seen.dry_ice)
         or any(hold.charge is Charge.SOLID_PRESENT for hold in seen.holds),
     )
+
+
+def _apart(levels_pa: list[float]) -> bool:
+    return bool(levels_pa) and max(levels_pa) - min(levels_pa) >= TWO_PRESSURES_PA
 
 
 def matching(hold: TrueHold, assessed: tuple[HoldAssessment, ...]) -> HoldAssessment | None:

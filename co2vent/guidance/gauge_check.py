@@ -1,6 +1,7 @@
 """A gauge in doubt: at the top of its range, frozen, or jumping as no closed section can."""
 
 from co2vent.inference.trace import GaugeWatch
+from co2vent.inference.wording import difference_text
 from co2vent.readings.reading import Reading, Setup
 from co2vent.sentence import Sentence
 
@@ -69,6 +70,6 @@ class GaugeCheck:
             if jump > IMPOSSIBLE_JUMP_PA:
                 found = Sentence(
                     "the reading jumped by {jump} with the vent closed",
-                    jump=f"{jump / 1e5:.1f} bar",
+                    jump=difference_text(jump, setup),
                 )
         return found

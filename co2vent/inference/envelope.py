@@ -189,7 +189,7 @@ def _vapor_only_words(
             time=duration_text(hold.age_s),
             rising=slope_text(trend.slope, setup),
         )
-    at_most = slope_text(trend.slope_upper, setup)
+    at_most: str = slope_text(trend.slope_upper, setup)
     if explained > 0.1 * abs(trend.slope_upper):
         part = slope_text(explained, setup)
         at_most = Sentence("{most}, {part} of it the metal's warming", most=at_most, part=part)

@@ -38,7 +38,7 @@ def liquid_full(hold: Hold) -> Sentence | None:
         or (above > criteria.liquid_full_rise_pa and not per_kelvin < criteria.liquid_full_pa_per_k)
     ):
         return None
-    detail = slope_text(trend.slope, setup)
+    detail: str = slope_text(trend.slope, setup)
     if isfinite(per_kelvin):
         steepness = difference_text(per_kelvin, setup)
         detail = Sentence("{slope}, {steepness} per kelvin", slope=detail, steepness=steepness)

@@ -10,6 +10,8 @@ import numpy as np
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.trace import Floats, HoldArrays, HoldTrace
+from co2vent.inference.wording import difference_text
+from co2vent.readings.reading import Setup
 from co2vent.sentence import Sentence
 
 FADE_S = np.geomspace(8.0, 400.0, 16)
@@ -17,13 +19,13 @@ SKIPPED_S = 20.0  # the gas warms first in every hold
 
 
 def shelf_in(
-    trace: HoldTrace, blocks: HoldArrays, gauge_error_pa: float, step_pa: float, criteria: Criteria
+    trace: HoldTrace, blocks: HoldArrays, setup: Setup, step_pa: float, criteria: Criteria
 ) -> str | None:
     """Return words on the shelf if the hold's end stands on one, else `None`."""
     t, p = blocks.t, blocks.p
     if t.size < 8:
         return None
-    band = criteria.shelf_band_pa + gauge_error_pa + step_pa
+    band = criteria.shelf_band_pa + setup.gauge_error_pa + step_pa
     if abs(p[-1] - TRIPLE_PRESSURE_PA) > band:
         return None
     # from a hold's start below, or from where an earlier climb of the same hold was lowest
@@ -34,24 +36,24 @@ def shelf_in(
     knee_s, level_pa, climb, hinge = _hinge(t, p)
     standing = float(t[-1]) - knee_s
     if standing < criteria.shelf_least_s or abs(level_pa - TRIPLE_PRESSURE_PA) > band:
-        return _smooth(blocks, band, step_pa, criteria)
+        return _smooth(blocks, band, step_pa, setup, criteria)
     floor = t.size * (0.29 * step_pa + 150.0) ** 2  # what a gauge leaves of any curve
     late = t >= t[-1] - 0.7 * standing
     flat = float(np.polyfit(t[late], p[late], 1)[0]) if late.sum() >= 3 else climb
     steady = max(criteria.shelf_slope_pa_per_s * 0.3, 0.7 * step_pa / standing)
     if abs(flat) > steady or climb < criteria.shelf_slope_pa_per_s:
-        return _smooth(blocks, band, step_pa, criteria)
+        return _smooth(blocks, band, step_pa, setup, criteria)
     if hinge + floor > criteria.shelf_knee_share * (_fade(t, p) + floor):
-        return _smooth(blocks, band, step_pa, criteria)
+        return _smooth(blocks, band, step_pa, setup, criteria)
     return Sentence(
         "{time}, within {width} of it",
         time=f"{standing:.0f} s",
-        width=f"{abs(level_pa - TRIPLE_PRESSURE_PA) / 1e5:.2f} bar",
+        width=difference_text(abs(level_pa - TRIPLE_PRESSURE_PA), setup),
     )
 
 
 def standing_open(
-    trace: HoldTrace, blocks: HoldArrays, gauge_error_pa: float, step_pa: float, criteria: Criteria
+    trace: HoldTrace, blocks: HoldArrays, setup: Setup, step_pa: float, criteria: Criteria
 ) -> Sentence | None:
     """Return words on a shelf with the vent open, where no valve column tells the two apart.
 
@@ -61,7 +63,7 @@ def standing_open(
     t, p = blocks.t, blocks.p
     if t.size < 8 or t[-1] < criteria.shelf_open_s:
         return None
-    band = criteria.shelf_band_pa + gauge_error_pa + step_pa
+    band = criteria.shelf_band_pa + setup.gauge_error_pa + step_pa
     if float(np.abs(p - TRIPLE_PRESSURE_PA).max()) > band:
         return None
     rise = float(p.max()) - min(trace.first_pa, float(p[0]))
@@ -71,7 +73,9 @@ def standing_open(
     return Sentence("{time} s without the rise of gas shut in", time=f"{t[-1]:.0f}")
 
 
-def _smooth(blocks: HoldArrays, band_pa: float, step_pa: float, criteria: Criteria) -> str | None:
+def _smooth(
+    blocks: HoldArrays, band_pa: float, step_pa: float, setup: Setup, criteria: Criteria
+) -> str | None:
     """A shelf met without a knee: a large rise that ends dead level at the triple point.
 
     Gas can level there by chance, but rarely after so large a rise, and metal that warms keeps it
@@ -95,7 +99,7 @@ def _smooth(blocks: HoldArrays, band_pa: float, step_pa: float, criteria: Criter
     return Sentence(
         "level for {time} after rising {rise}",
         time=f"{criteria.shelf_smooth_s:.0f} s",
-        rise=f"{(p[-1] - p[0]) / 1e5:.1f} bar",
+        rise=difference_text(float(p[-1] - p[0]), setup),
     )
 
 

@@ -16,9 +16,9 @@ from co2vent.errors import OutOfRangeError
 from co2vent.inference.closed_gas import gas_density_kg_m3, pressure_slopes
 from co2vent.inference.held import Slope, block_means, fit_slope, smallest_step
 from co2vent.inference.outcome import Bounds
+from co2vent.inference.wording import change_text, loss_text
 from co2vent.readings.reading import Reading, Setup
 from co2vent.sentence import Sentence
-from co2vent.units import PSI_PA
 
 Floats = NDArray[np.float64]
 
@@ -238,11 +238,11 @@ def _judge_standing(trial: _Standing, setup: Setup, limits: StandingLimits) -> S
     seen = Sentence(
         "temperature {change} explains {effect}; loss {loss} over {time}",
         change=f"{change_k:+.1f} K",
-        effect=_difference(effect_pa, setup, sign=True),
+        effect=change_text(effect_pa, setup),
         loss=_per_hour(loss, setup),
         time=span,
     )
-    limit = f"{_difference(allowed * 3600, setup)}/h"
+    limit = loss_text(allowed, setup)
     if loss.lower is None or loss.upper is None:
         return result(
             Tightness.NOT_KNOWN_YET,
@@ -339,22 +339,12 @@ def _unknown(
     )
 
 
-def _difference(pressure_pa: float, setup: Setup, sign: bool = False) -> str:
-    psi = setup.pressure_unit.startswith("psi")
-    value = round(pressure_pa / PSI_PA, 2) if psi else round(pressure_pa / 100.0)
-    value += 0.0  # no minus before a nought
-    number = f"{value:{'+' if sign else ''}.{2 if psi else 0}f}"
-    return f"{number} {'psi' if psi else 'mbar'}"
-
-
 def _per_hour(loss: Slope, setup: Setup) -> str:
-    hour = 3600.0
     if loss.lower is None or loss.upper is None:
-        estimate = f"{_difference(loss.estimate * hour, setup)}/h"
-        return Sentence("{loss} without bounds", loss=estimate)
+        return Sentence("{loss} without bounds", loss=loss_text(loss.estimate, setup))
     return Sentence(
         "{loss} ({lower} to {upper}, 95 %)",
-        loss=f"{_difference(loss.estimate * hour, setup)}/h",
-        lower=_difference(loss.lower * hour, setup).split()[0],
-        upper=f"{_difference(loss.upper * hour, setup)}/h",
+        loss=loss_text(loss.estimate, setup),
+        lower=loss_text(loss.lower, setup),
+        upper=loss_text(loss.upper, setup),
     )

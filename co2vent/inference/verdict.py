@@ -109,9 +109,7 @@ def _verdict(hold: Hold) -> HoldAssessment:
             liquid_volume_fraction=share,
             dry_ice_kg=Bounds(0.0, 0.0, 0.0),
         )
-    shelf = shelf_in(
-        hold.trace, hold.blocks, context.setup.gauge_error_pa, context.step_pa, hold.criteria
-    )
+    shelf = shelf_in(hold.trace, hold.blocks, context.setup, context.step_pa, hold.criteria)
     words: Sentence | None = None
     if shelf is not None:
         words = Sentence(
@@ -121,7 +119,7 @@ def _verdict(hold: Hold) -> HoldAssessment:
         )
     elif context.vented and not context.valve_known:
         freezing = standing_open(
-            hold.trace, hold.blocks, context.setup.gauge_error_pa, context.step_pa, hold.criteria
+            hold.trace, hold.blocks, context.setup, context.step_pa, hold.criteria
         )
         if freezing is not None:
             words = Sentence(

@@ -1,6 +1,7 @@
 """Numbers in sentences: pressures, slopes and masses in the units that the source speaks."""
 
 from co2vent.readings.reading import Setup
+from co2vent.sentence import Figure
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
 
 LABELS = {
@@ -25,25 +26,29 @@ DECIMALS = {
 }
 
 
-def pressure_text(pressure_pa: float, setup: Setup) -> str:
+def pressure_text(pressure_pa: float, setup: Setup) -> Figure:
     """Return an absolute pressure in the source's unit, unit and datum said."""
-    unit = PRESSURE_UNITS[setup.pressure_unit]
-    value = unit.from_absolute_pa(pressure_pa, setup.ambient_pressure_pa)
-    return f"{value:z.{DECIMALS[unit.name]}f} {LABELS[unit.name]}"
+    return _figure("pressure", pressure_pa, setup)
 
 
-def difference_text(difference_pa: float, setup: Setup) -> str:
+def difference_text(difference_pa: float, setup: Setup) -> Figure:
     """Return a pressure difference: psi where the source speaks psi, else bar."""
-    if setup.pressure_unit.startswith("psi"):
-        return f"{difference_pa / PSI_PA:z.1f} psi"
-    return f"{difference_pa / 1e5:z.2f} bar"
+    return _figure("difference", difference_pa, setup)
 
 
-def slope_text(slope_pa_per_s: float, setup: Setup) -> str:
+def slope_text(slope_pa_per_s: float, setup: Setup) -> Figure:
     """Return a slope as psi/min or mbar/min."""
-    if setup.pressure_unit.startswith("psi"):
-        return f"{slope_pa_per_s * 60.0 / PSI_PA:z.2f} psi/min"
-    return f"{slope_pa_per_s * 0.6:z.0f} mbar/min"
+    return _figure("slope", slope_pa_per_s, setup)
+
+
+def change_text(change_pa: float, setup: Setup) -> Figure:
+    """Return a small change of pressure with its sign: psi or mbar."""
+    return _figure("change", change_pa, setup)
+
+
+def loss_text(loss_pa_per_s: float, setup: Setup) -> Figure:
+    """Return a slow loss of pressure: psi/h or mbar/h."""
+    return _figure("loss", loss_pa_per_s, setup)
 
 
 def mass_text(mass_kg: float) -> str:
@@ -54,10 +59,9 @@ def mass_text(mass_kg: float) -> str:
     return f"{grams:.2g} g" if grams < 100 else f"{grams:.0f} g"
 
 
-def temperature_text(temperature_k: float, setup: Setup) -> str:
+def temperature_text(temperature_k: float, setup: Setup) -> Figure:
     """Return a temperature in the source's unit."""
-    unit = "degF" if setup.temperature_unit == "degF" else "degC"
-    return f"{temperature_from_k(temperature_k, unit):z.0f} {unit}"
+    return _figure("temperature", temperature_k, setup)
 
 
 def duration_text(seconds: float) -> str:
@@ -67,3 +71,35 @@ def duration_text(seconds: float) -> str:
     if seconds < 5400:
         return f"{seconds / 60:.0f} min"
     return f"{seconds / 3600:.1f} h"
+
+
+def _figure(kind: str, si: float, setup: Setup) -> Figure:
+    ambient_pa = setup.ambient_pressure_pa
+    text = _text(kind, si, ambient_pa, setup.pressure_unit, setup.temperature_unit)
+    return Figure(text, kind, si, ambient_pa)
+
+
+def in_units(figure: Figure, pressure_unit: str, temperature_unit: str) -> str:
+    """Say a figure in other units than its source's."""
+    return _text(figure.kind, figure.si, figure.ambient_pa, pressure_unit, temperature_unit)
+
+
+def _text(
+    kind: str, si: float, ambient_pa: float, pressure_unit: str, temperature_unit: str
+) -> str:
+    psi = pressure_unit.startswith("psi")
+    if kind == "pressure":
+        unit = PRESSURE_UNITS[pressure_unit]
+        value = unit.from_absolute_pa(si, ambient_pa)
+        return f"{value:z.{DECIMALS[unit.name]}f} {LABELS[unit.name]}"
+    if kind == "difference":
+        return f"{si / PSI_PA:z.1f} psi" if psi else f"{si / 1e5:z.2f} bar"
+    if kind == "slope":
+        return f"{si * 60.0 / PSI_PA:z.2f} psi/min" if psi else f"{si * 0.6:z.0f} mbar/min"
+    if kind == "change":
+        return f"{si / PSI_PA:+z.2f} psi" if psi else f"{si / 100.0:+z.0f} mbar"
+    if kind == "loss":
+        hourly = si * 3600.0
+        return f"{hourly / PSI_PA:z.2f} psi/h" if psi else f"{hourly / 100.0:z.0f} mbar/h"
+    unit_k = "degF" if temperature_unit == "degF" else "degC"
+    return f"{temperature_from_k(si, unit_k):z.0f} {unit_k}"

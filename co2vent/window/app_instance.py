@@ -7,6 +7,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
+from co2vent.window.garbage import GarbageTimer
+
 # What the window waits for when another thread computes, each time it asks for the interpreter; a
 # frame asks some ten times. Python's own 5 ms makes a frame of 10 ms one of 50 ms.
 SWITCH_S: Final = 0.001
@@ -25,4 +27,5 @@ def application() -> QApplication:
     app.setApplicationName("co2vent")
     app.setDesktopFileName("co2vent")
     app.setStyle("Fusion")  # the same look and sizes on every desktop
+    GarbageTimer(app).start_collecting()
     return app

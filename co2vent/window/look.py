@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 
 from co2vent.errors import StoreError
 from co2vent.store.settings import load_settings, save_settings
+from co2vent.window.sentences import speak_units
 from co2vent.window.sizes import Sizes, sizes_for
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, PALETTES, Palette
@@ -30,6 +31,10 @@ class Look:
     source: str = ""
     kept: dict[str, Any] = field(default_factory=dict)
 
+    def __post_init__(self) -> None:
+        """Let sentences speak the units of this look."""
+        self._speak()
+
     @classmethod
     def load(cls, path: Path | None = None) -> "Look":
         """Return the choices as they were kept; what can't be used is left at its default."""
@@ -46,6 +51,7 @@ class Look:
         look.calibration = _number(kept.get("calibration"), 0.3, 3.0)
         look.language = str(kept.get("language", ""))
         look.source = str(kept.get("source", ""))
+        look._speak()
         return look
 
     def save(self) -> None:
@@ -88,6 +94,7 @@ class Look:
         self.units_chosen = True
         choices = list(UnitChoice)
         self.units = choices[(choices.index(self.units) + 1) % len(choices)]
+        self._speak()
 
     def follow(self, pressure_unit: str) -> None:
         """Take the units that a log speaks, unless a person has chosen others."""
@@ -95,6 +102,10 @@ class Look:
             return
         psi = pressure_unit.startswith("psi")
         self.units = self.followed = UnitChoice.PSI if psi else UnitChoice.BAR
+        self._speak()
+
+    def _speak(self) -> None:
+        speak_units(self.units.pressure, self.units.temperature)
 
     def next_text_scale(self) -> None:
         """Turn to the next text size."""

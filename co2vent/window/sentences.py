@@ -12,7 +12,8 @@ from typing import Final
 from PySide6.QtCore import QLocale
 
 from co2vent.inference.outcome import Charge
-from co2vent.sentence import Sentence
+from co2vent.inference.wording import in_units
+from co2vent.sentence import Figure, Sentence
 from co2vent.window.words import charge_words, translate
 
 #: Contexts of the catalogue that hold the core's texts; a text is looked up in each.
@@ -31,6 +32,14 @@ _UNITS: Final = {
 }
 # Between thousands where the comma is the decimal sign; no line ends there.
 _APART: Final = "\u00a0"
+
+
+_units: list[str] = []  # pressure and temperature; empty: each figure in its source's
+
+
+def speak_units(pressure_unit: str, temperature_unit: str) -> None:
+    """Say figures in these units from now on, as numbers are said in the default `QLocale`."""
+    _units[:] = [pressure_unit, temperature_unit]
 
 
 def spoken(text: str) -> str:
@@ -53,6 +62,8 @@ def spoken(text: str) -> str:
 def _filled(value: str) -> str:
     if isinstance(value, Charge):
         return charge_words(value)
+    if isinstance(value, Figure) and _units:
+        value = in_units(value, *_units)
     if not isinstance(value, Sentence) and (found := _FIGURE.fullmatch(value)):
         digits, unit = found.group(1), found.group(2) or ""
         if (point := QLocale().decimalPoint()) != ".":

@@ -1,5 +1,6 @@
 """Window tests: a vent to show, a clock moved by hand, and nothing left running afterwards."""
 
+import gc
 import threading
 from collections.abc import Iterator
 from dataclasses import replace
@@ -18,6 +19,7 @@ from co2vent.window.frame import Frame, Mode
 from co2vent.window.look import Look
 from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_page import ReplayPage
+from co2vent.window.sentences import speak_units
 from co2vent.window.traces import Traces
 
 AMBIENT_PA = 101_325.0
@@ -155,6 +157,12 @@ def replayed(qtbot, look: Look, log: LogFile) -> tuple[MainWindow, ReplayPage]:
     return window, page
 
 
+@pytest.fixture(autouse=True)
+def _units_of_the_beginning() -> None:
+    """What one test's look chose is not the next one's."""
+    speak_units("bar_g", "degC")
+
+
 @pytest.fixture
 def log() -> LogFile:
     """A short simulated vent that has been read."""
@@ -180,6 +188,15 @@ def _english() -> Iterator[None]:
     QLocale.setDefault(QLocale(QLocale.Language.English, QLocale.Country.UnitedKingdom))
     yield
     QLocale.setDefault(before)
+
+
+@pytest.fixture(autouse=True)
+def _garbage_is_collected_here() -> Iterator[None]:
+    """As in the program: never in a thread, which may stand still for ever over a widget's end."""
+    gc.disable()
+    yield
+    gc.collect(1)
+    gc.enable()
 
 
 @pytest.fixture(autouse=True)
