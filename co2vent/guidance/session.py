@@ -383,6 +383,10 @@ class Session:
             why = Sentence("the pressure stands at the triple point")
             self.standing.withdraw(why, reading.at_s)
             self.standing.see_ice()
+        elif not self.vent_watch.answered:
+            # a gauge that does not show the vent may have been cut off in the hold before
+            why = Sentence("the gauge does not answer the vent")
+            self.standing.withdraw(why, reading.at_s)
 
     def _see_outflow(self) -> None:
         if self.latest is not None:

@@ -40,14 +40,19 @@ class Plateau(StrEnum):
 class VentWatch:
     """Finds a standstill while the vent is open. Feed `see` in order of time."""
 
-    __slots__ = ("_from", "plateau")
+    __slots__ = ("_from", "answered", "plateau")
 
     def __init__(self) -> None:
         self.plateau: Plateau | None = None
+        self.answered = False  # the gauge has shown the vent: it fell since the valve opened
         self._from: tuple[float, float] | None = None
 
     def reset(self) -> None:
         """The valve moved, or the readings had a gap."""
+        self._stand()
+        self.answered = False
+
+    def _stand(self) -> None:
         self.plateau = None
         self._from = None
 
@@ -55,10 +60,11 @@ class VentWatch:
         """Take one reading with the vent open; return the standstill it is in, if any."""
         pressure_pa, at_s = reading.pressure_pa, reading.at_s
         if pressure_pa - setup.ambient_pressure_pa < ABOVE_AMBIENT_PA:
-            self.reset()
+            self._stand()
             return None
         fall = max(FALL_PA, 1.1 * gauge.step_pa, 4.0 * gauge.noise_pa)
         if self._from is None or pressure_pa <= self._from[1] - fall:
+            self.answered = self.answered or self._from is not None
             self._from = (at_s, pressure_pa)
             self.plateau = None
         elif at_s - self._from[0] >= STILL_S:

@@ -1335,6 +1335,10 @@
             <translation>der Druck steigt bei offenem Ablass</translation>
         </message>
         <message>
+            <source>the gauge does not answer the vent</source>
+            <translation>das Manometer antwortet nicht auf den Ablass</translation>
+        </message>
+        <message>
             <source>the lowest metal is at saturation</source>
             <translation>das tiefste Metall ist auf Sättigung</translation>
         </message>

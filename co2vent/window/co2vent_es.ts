@@ -1335,6 +1335,10 @@
             <translation>la presión sube con el venteo abierto</translation>
         </message>
         <message>
+            <source>the gauge does not answer the vent</source>
+            <translation>el manómetro no responde al venteo</translation>
+        </message>
+        <message>
             <source>the lowest metal is at saturation</source>
             <translation>el metal más bajo está en saturación</translation>
         </message>

@@ -1335,6 +1335,10 @@
             <translation>trykket stiger med åpen avblåsning</translation>
         </message>
         <message>
+            <source>the gauge does not answer the vent</source>
+            <translation>manometeret svarer ikke på avblåsningen</translation>
+        </message>
+        <message>
             <source>the lowest metal is at saturation</source>
             <translation>det laveste metallet er ved metning</translation>
         </message>

@@ -196,6 +196,33 @@ def test_a_frozen_reading_teaches_no_quiet(period_s):
     assert not ends_reassured(record.hold(40.0, warms=0.0).seen())
 
 
+def test_a_gauge_that_does_not_answer_the_next_vent_has_proved_nothing():
+    """Coarse and without noise it freezes as quietly as dry gas stands."""
+    record = Record(noise_pa=0.0).begun().hold(90.0)
+    stands = record.bar
+    record.go(500.0, lambda _: stands)
+
+    def coarse() -> list[Reading | Rejection]:
+        return [
+            replace(one, pressure_pa=round(one.pressure_pa / 5e3) * 5e3)
+            for one in record.items
+            if isinstance(one, Reading)
+        ]
+
+    assert ends_reassured(assess_readings(BARE, coarse()))
+    record.go(15.0, lambda _: stands, is_open=True)
+    assert ends_reassured(assess_readings(BARE, coarse()))  # it may answer yet
+    record.go(15.0, lambda _: stands, is_open=True)
+    assert not ends_reassured(assess_readings(BARE, coarse()))
+
+
+def test_a_slow_end_of_a_vent_takes_nothing_back():
+    """A coarse gauge stands for minutes near the end of a vent that it has shown before."""
+    record = Record().begun().hold().vent(1.6, 60.0)
+    record.go(120.0, lambda x: 1.6 - 1e-4 * x, is_open=True)
+    assert ends_reassured(record.seen())
+
+
 def second(*, blanks: bool) -> Curve:
     rows = iter(range(10**6))
     return lambda x: float("nan") if blanks and next(rows) % 10 == 0 else 6.2e5 + 1000.0 * x
