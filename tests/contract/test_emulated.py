@@ -41,11 +41,16 @@ def test_the_record_of_an_emulated_log_has_the_holds_of_the_log(
 ) -> None:
     rows = vent_rows(step_s=3.0, hold_s=120)
     log = write_log(tmp_path / "log.csv", rows, altitude_m="120", section_volume_l="14.5")
-    recorders, emulators, maps = {}, [], []
-    for name, outlet in (("pty", "pty"), ("tcp", "tcp:0"), ("modbus", "modbus-tcp:0"),
-                         ("rtu", "modbus-rtu")):  # fmt: skip
-        emulators.append(start("emulate", log.name, "--to", outlet, "--speed", 90))
-        source = source_of(emulators[-1])
+    outlets = {"pty": "pty", "tcp": "tcp:0", "modbus": "modbus-tcp:0", "rtu": "modbus-rtu"}
+    # all are there before the first is read: a reader waits for its port to come back, and one
+    # whose emulator has ended would take the next one's pty of the same number
+    emulators = {
+        name: start("emulate", log.name, "--to", outlet, "--speed", 90)
+        for name, outlet in outlets.items()
+    }
+    sources = {name: source_of(emulator) for name, emulator in emulators.items()}
+    recorders, maps = {}, []
+    for name, source in sources.items():
         if name == "tcp":
             assert 0 < int(source.rpartition(":")[2]) < 65_536
         if name in ("modbus", "rtu"):
@@ -56,8 +61,9 @@ def test_the_record_of_an_emulated_log_has_the_holds_of_the_log(
             (tmp_path / f"{name}.toml").write_bytes(maps[-1].read_bytes())
             source = source.replace(str(maps[-1]), f"{name}.toml")
         recorders[name] = start("record", "--source", source, "--log", f"{name}.csv")
-    for emulator in emulators:
-        assert emulator.wait(60) == 0  # the log has ended, and the readers had time to read it
+    for name, emulator in emulators.items():
+        # the log has ended, and the readers had time to read it
+        assert emulator.wait(60) == 0, name
     for name, recorder in recorders.items():
         recorder.terminate()
         out, err = recorder.communicate(timeout=30)
