@@ -39,8 +39,8 @@ def may_be_liquid_yet(
 
     Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
     with an outward leak, rises as much again. Without a clamp that shows the metal warm nothing
-    shows what a leak takes, and one quiet hold is not enough: a balance would climb back to where
-    it stood before the last vent, so this hold must be quiet below that.
+    shows what a leak takes, and one quiet hold far above the stop pressure is not enough: a balance
+    would climb back to where it stood before the last vent, so this hold must be quiet below that.
     """
     if context.begun_pa is not None:
         first_pa = min(first_pa, context.begun_pa)  # a gap makes no rise smaller
@@ -50,10 +50,10 @@ def may_be_liquid_yet(
     most = criteria.most_first_rise if large else criteria.most_first_rise_small
     if not strength.drive_k >= criteria.clamp_power_k:
         balanced_pa = (1.0 + criteria.climbs_back_within) * end_pa
-        stood_higher = any(
+        lower = first_pa < context.stop_pa + criteria.balance_over_stop_pa or any(
             hold.number >= 1 and hold.end_pa > balanced_pa for hold in context.earlier
         )
-        most = criteria.most_first_rise_unseen if stood_higher else -inf
+        most = criteria.most_first_rise_unseen if lower else -inf
     if rise <= most:
         return False
     return not any(

@@ -134,6 +134,22 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
     room = end_pa > context.stop_pa + room_to_vent_pa(context, criteria)
     long = age_s > criteria.long_hold_s and room
     if found.quiet and may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria):
+        again = Instruction.VENT_AGAIN if room else keep
+        if not strength.drive_k >= criteria.clamp_power_k:
+            return Undecided(
+                Sentence(
+                    "Not known: {between}, but no clamp shows the lowest metal warm; boiling in "
+                    "balance with an outward leak stands as still, and after a vent it climbs "
+                    "back to {pressure}.",
+                    between=between,
+                    pressure=pressure_text(end_pa, setup),
+                ),
+                Sentence(
+                    "Put a clamp on the lowest point, or vent to the stop pressure and hold again: "
+                    "it must stay lower."
+                ),
+                again,
+            )
         return Undecided(
             Sentence(
                 "Not known: {between}, but it rose to {pressure} first; gas rises less from the "
@@ -142,7 +158,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
                 pressure=pressure_text(end_pa, setup),
             ),
             Sentence("Vent to the stop pressure and hold again: the rise must be smaller."),
-            Instruction.VENT_AGAIN if room else keep,
+            again,
         )
     if found.quiet and not found.shut:
         return Undecided(

@@ -1335,6 +1335,14 @@
             <translation>der Druck steigt bei offenem Ablass</translation>
         </message>
         <message>
+            <source>Not known: {between}, but no clamp shows the lowest metal warm; boiling in balance with an outward leak stands as still, and after a vent it climbs back to {pressure}.</source>
+            <translation>Nicht bekannt: {between}, aber kein Anlegefühler zeigt das tiefste Metall warm; Sieden im Gleichgewicht mit einem Leck nach außen steht ebenso still und steigt nach einem Ablass wieder auf {pressure}.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or vent to the stop pressure and hold again: it must stay lower.</source>
+            <translation>Einen Anlegefühler an den tiefsten Punkt setzen, oder bis zum Stoppdruck ablassen und erneut halten: der Druck muss tiefer bleiben.</translation>
+        </message>
+        <message>
             <source>the gauge does not answer the vent</source>
             <translation>das Manometer antwortet nicht auf den Ablass</translation>
         </message>

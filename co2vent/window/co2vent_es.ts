@@ -1335,6 +1335,14 @@
             <translation>la presión sube con el venteo abierto</translation>
         </message>
         <message>
+            <source>Not known: {between}, but no clamp shows the lowest metal warm; boiling in balance with an outward leak stands as still, and after a vent it climbs back to {pressure}.</source>
+            <translation>No se sabe: {between}, pero ninguna sonda de pinza muestra caliente el metal más bajo; una ebullición en equilibrio con una fuga al exterior se queda igual de quieta y tras un venteo vuelve a subir a {pressure}.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or vent to the stop pressure and hold again: it must stay lower.</source>
+            <translation>Ponga una sonda de pinza en el punto más bajo, o ventee hasta la presión de parada y vuelva a retener: debe quedar más baja.</translation>
+        </message>
+        <message>
             <source>the gauge does not answer the vent</source>
             <translation>el manómetro no responde al venteo</translation>
         </message>

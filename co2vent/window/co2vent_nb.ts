@@ -1335,6 +1335,14 @@
             <translation>trykket stiger med åpen avblåsning</translation>
         </message>
         <message>
+            <source>Not known: {between}, but no clamp shows the lowest metal warm; boiling in balance with an outward leak stands as still, and after a vent it climbs back to {pressure}.</source>
+            <translation>Ikke kjent: {between}, men ingen klemmeføler viser at det laveste metallet er varmt; koking i balanse med en lekkasje utover står like stille og stiger etter en avblåsning tilbake til {pressure}.</translation>
+        </message>
+        <message>
+            <source>Put a clamp on the lowest point, or vent to the stop pressure and hold again: it must stay lower.</source>
+            <translation>Sett en klemmeføler på det laveste punktet, eller blås av til stopptrykket og hold igjen: Trykket må bli liggende lavere.</translation>
+        </message>
+        <message>
             <source>the gauge does not answer the vent</source>
             <translation>manometeret svarer ikke på avblåsningen</translation>
         </message>
