@@ -175,6 +175,7 @@ class Criteria:
     alike_within: float = 0.15
 
     revent_above_stop_pa: float = 5.0e4  # less room than this and a puff passes the stop pressure
+    puff_above_stop_pa: float = 2.5e4  # where a small fall is all that is wanted
     revent_hand_s: float = 5.0  # open, see, close: at the rate at which the last vent fell
     revent_most_pa: float = 2.0e5
     slow_boil_s: float = 1_800.0  # longer than this to boil off: warmth is worth a word

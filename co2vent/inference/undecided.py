@@ -36,8 +36,11 @@ class Doubts:
 
 def room_to_vent_pa(context: HoldContext, criteria: Criteria) -> float:
     """How far above the stop pressure a vent must begin so that a hand can still stop it there."""
-    by_rate = min(context.fall_pa_per_s * criteria.revent_hand_s, criteria.revent_most_pa)
-    return max(criteria.revent_above_stop_pa, by_rate)
+    return max(criteria.revent_above_stop_pa, _by_rate_pa(context, criteria))
+
+
+def _by_rate_pa(context: HoldContext, criteria: Criteria) -> float:
+    return min(context.fall_pa_per_s * criteria.revent_hand_s, criteria.revent_most_pa)
 
 
 def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
@@ -134,7 +137,9 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
     room = end_pa > context.stop_pa + room_to_vent_pa(context, criteria)
     long = age_s > criteria.long_hold_s and room
     if found.quiet and may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria):
-        again = Instruction.VENT_AGAIN if room else keep
+        # a puff is enough here, and without one a section that stands would be held for ever
+        puff_pa = max(criteria.puff_above_stop_pa, _by_rate_pa(context, criteria))
+        again = Instruction.VENT_AGAIN if end_pa > context.stop_pa + puff_pa else keep
         if not strength.drive_k >= criteria.clamp_power_k:
             return Undecided(
                 Sentence(

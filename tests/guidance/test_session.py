@@ -179,6 +179,15 @@ def test_metal_known_bare_gives_a_hold_power_without_a_clamp():
     assert second.charge is Charge.VAPOR_ONLY  # ... and would have climbed back
 
 
+def test_a_quiet_hold_that_wants_a_second_one_is_not_held_for_ever():
+    """0.45 bar above the stop pressure a short puff is enough; a slow hand's fall: 20 mbar/s."""
+    bare = replace(SETUP, insulated=False)
+    rise = [warming(4.5e4, slope_pa_per_s=0.0)]
+    seen = run(vent(rise, stop_pa=6.25e5, fall_pa_per_s=2_000.0, hold_s=500.0), bare)
+    assert seen.holds[-1].charge is Charge.UNDETERMINED
+    assert seen.holds[-1].instruction is Instruction.VENT_AGAIN
+
+
 def test_a_clamp_at_saturation_and_a_slow_rise_is_liquid():
     # saturation at 6.2 to 6.6 bar abs: 221 to 223 K (Span-Wagner)
     seen = run(vent([boiling(25.0, size_pa=1e4)], hold_s=600.0, line_k=222.5))
