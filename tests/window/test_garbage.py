@@ -72,7 +72,7 @@ def test_everything_is_looked_through_only_when_enough_has_grown_old(qapp, monke
     def grow(rounds: int) -> int:
         before = gc.get_stats()[2]["collections"]
         for _ in range(rounds):
-            keep.extend([[k] for k in range(800)])
+            keep.extend([[k] for k in range(gc.get_threshold()[0] + 100)])
             timer.collect()
         return gc.get_stats()[2]["collections"] - before
 
