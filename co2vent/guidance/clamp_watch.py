@@ -1,6 +1,6 @@
-"""A clamp that jumps up hangs in the air or has a loose contact: metal warms slowly.
+"""A clamp that jumps up, or warms as no metal does, hangs in the air or was moved.
 
-What it reads then gives a hold no power. Metal that was cold and is warm one reading later has not
+What it reads then gives a hold no power. Metal that was cold and is warm a minute later has not
 boiled anything off; nor is a reading believed for some time after that, and not while it stands at
 the ambient's.
 """
@@ -8,18 +8,25 @@ the ambient's.
 from co2vent.readings.reading import Reading
 
 JUMP_K = 8.0  # more than noise and a clamp pressed on anew
-WARMS_K_PER_S = 0.5  # a hot-air blower on a pipe; judgement
+# Steel of 4 mm in air 60 K warmer gains 0.04 K/s, a blower on a pipe a few tenths; a clamp that has
+# come off warms with its own lag of 10 to 120 s, over 60 K (judgement)
+WARMS_K_PER_S = 0.2
 DOUBT_S = 900.0  # metal that really is warm shows by then that it stays so
 AMBIENT_K = 3.0
 
 
 class ClampWatch:
-    """Follows the clamp at the lowest point. Feed every reading, in order of time."""
+    """Follows the clamp at the lowest point. Feed every reading, in order of time.
 
-    __slots__ = ("_at_s", "_jumped_s", "_line_k", "doubted")
+    What it gains over `WARMS_K_PER_S` is added up, and is taken off again when it gains less: a lag
+    or a silence makes a clamp that came off no slower than metal can be.
+    """
+
+    __slots__ = ("_at_s", "_excess_k", "_jumped_s", "_line_k", "doubted")
 
     def __init__(self) -> None:
         self._at_s = self._line_k = float("nan")
+        self._excess_k = 0.0
         self._jumped_s: float | None = None
         self.doubted = False
 
@@ -31,8 +38,11 @@ class ClampWatch:
         gap_s = at_s - self._at_s
         if gap_s < 0.0:
             gap_s = 0.0  # the clock ran back: how much time passed is not known
-        if line_k - self._line_k > JUMP_K + WARMS_K_PER_S * gap_s:
-            self._jumped_s = at_s
+        gained_k = line_k - self._line_k - WARMS_K_PER_S * gap_s
+        if gained_k == gained_k:
+            self._excess_k = max(self._excess_k + gained_k, 0.0)
+        if self._excess_k > JUMP_K:
+            self._jumped_s, self._excess_k = at_s, 0.0
         self._at_s, self._line_k = at_s, line_k
         self.doubted = False
         if self._jumped_s is not None:

@@ -85,6 +85,8 @@ class Observed:
     stale: bool
     values: Mapping[str, float] = field(default_factory=dict)
     simulated: bool = False
+    # when the holds ended that say vapour only, in job time, the newest first; None: not told
+    hold_ends_s: tuple[float, ...] | None = None
 
 
 class JobEventKind(StrEnum):
@@ -123,6 +125,7 @@ class Job:
     history: tuple[JobEvent, ...] = ()
     observed: Observed | None = None
     simulated_seen: bool = False
+    went_back_s: float | None = None  # holds that ended before prove nothing any more
 
     @property
     def step(self) -> Step | None:

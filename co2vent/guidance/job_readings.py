@@ -4,7 +4,8 @@ from co2vent.co2.lines import equilibrium_temperature_k
 from co2vent.errors import OutOfRangeError
 from co2vent.guidance.job import Observed
 from co2vent.guidance.session import View
-from co2vent.inference.outcome import Charge, HoldAssessment
+from co2vent.inference.criteria import CRITERIA
+from co2vent.inference.outcome import Charge, HoldAssessment, Instruction
 
 
 def observe(view: View, at_s: float) -> Observed:
@@ -31,6 +32,7 @@ def observe(view: View, at_s: float) -> Observed:
     if clamps and setup.metal_minimum_temperature_k is not None:
         metal_above_k = min(clamps) - setup.metal_minimum_temperature_k
     hold = view.running_hold
+    shown = _vapor_only_in_a_row(view)
     measured = {
         "pressure": latest.pressure_pa - setup.ambient_pressure_pa,
         "pressure_above_triple_point": view.margin_pa,
@@ -46,24 +48,40 @@ def observe(view: View, at_s: float) -> Observed:
         "zero_offset": abs(setup.zero_offset_pa) or None,
         "vacuum": latest.vacuum_pa,
         "running_hold": None if hold is None else hold.end_s - hold.start_s,
-        "vapor_only_holds": float(_vapor_only_in_a_row(view.holds)),
+        "vapor_only_holds": float(len(shown)),
         "dry_ice_cleared": float(_dry_ice_cleared(view)),
     }
     values = {name: value for name, value in measured.items() if value is not None}
-    return Observed(at_s, stale=view.stale, values=values, simulated=setup.simulated)
+    ends_s = tuple(at_s - (latest.at_s - hold.end_s) for hold in shown)
+    return Observed(
+        at_s, stale=view.stale, values=values, simulated=setup.simulated, hold_ends_s=ends_s
+    )
 
 
-def _vapor_only_in_a_row(holds: tuple[HoldAssessment, ...]) -> int:
-    """Count the latest holds that say vapour only; a hold that just began says nothing yet."""
-    count = 0
-    for index, hold in enumerate(reversed(holds)):
+def _vapor_only_in_a_row(view: View) -> list[HoldAssessment]:
+    """Return the latest holds that say vapour only, the newest first.
+
+    A hold that just began says nothing yet; one that is old, or asks for a look at a valve or the
+    gauge, speaks against those before it. None counts once the verdict was taken back.
+    """
+    found: list[HoldAssessment] = []
+    if view.vapor_only_since_s is None:
+        return found
+    for index, hold in enumerate(reversed(view.holds)):
         if hold.charge is Charge.VAPOR_ONLY:
-            count += 1
-        elif index == 0 and not hold.closed and hold.charge is Charge.UNDETERMINED:
-            continue
-        else:
+            found.append(hold)
+        elif not (index == 0 and _says_nothing_yet(hold)):
             break
-    return count
+    return found
+
+
+def _says_nothing_yet(hold: HoldAssessment) -> bool:
+    return (
+        not hold.closed
+        and hold.charge is Charge.UNDETERMINED
+        and hold.instruction in (Instruction.KEEP_HOLDING, Instruction.HOLD_FOR_DRY_ICE)
+        and hold.end_s - hold.start_s < CRITERIA.ice_hold_s
+    )
 
 
 def _dry_ice_cleared(view: View) -> bool:

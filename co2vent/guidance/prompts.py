@@ -149,6 +149,10 @@ def holding(s: Situation) -> Said:
         Instruction.VENT_NOW: ("Vent now", Severity.DANGER),
         Instruction.OPEN_BLEEDS: ("Open the bleeds at both ends", Severity.DO),
     }
+    if hold.instruction is Instruction.VENT_TO_ZERO and not s.cleared:
+        # what the hold said was taken back
+        still = Sentence("The hold has begun: leave the vent shut and everything still.")
+        return (Instruction.KEEP_HOLDING, "Keep holding", still, Severity.CAUTION)
     headline, severity = words.get(hold.instruction, ("Keep holding", Severity.DO))
     if hold.charge is Charge.SOLID_PRESENT:
         headline, severity = "Dry ice: hold, keep clear", Severity.DANGER

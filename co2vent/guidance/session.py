@@ -143,6 +143,11 @@ class Session:
         why = Sentence("the gauge was out of range")
         self.standing.withdraw(why, self._now())
         self._void_hold(self._now(), why)
+        if self.latest is not None:
+            self._prompts.hurry()
+            self._refresh_prompt(self._now())
+            if rejection.at_s is not None:
+                self._check_stale(rejection.at_s)  # nor is it a reading
 
     def _take_reading(self, reading: Reading) -> None:
         last = self.latest
@@ -374,6 +379,10 @@ class Session:
         rate = self._rate()
         if rate is not None and reading.pressure_pa < self.stop_pa + NEAR_STOP_PA:
             self._fall_pa_per_s = max(self._fall_pa_per_s, -rate)
+        line_k, pressure_pa = reading.line_temperature_k, reading.pressure_pa
+        below = 0.0 < pressure_pa < TRIPLE_PRESSURE_PA
+        if below and line_k is not None and line_k - snow_k(pressure_pa) < CRITERIA.clamp_wet_k:
+            self.standing.withdraw(Sentence("the lowest metal is at saturation"), reading.at_s)
         before = self.vent_watch.plateau
         plateau = self.vent_watch.see(reading, self.setup, self.gauge)
         if plateau is before or plateau is None:

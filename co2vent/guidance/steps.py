@@ -65,6 +65,7 @@ def advance_job(
 def _observe(job: Job, observed: Observed) -> tuple[Job, list[JobEvent]]:
     """Meet, lose and time out the running step's gates."""
     step = job.step
+    observed = _since_gone_back(job, observed)
     job = replace(job, observed=observed)
     events: list[JobEvent] = []
     if observed.simulated and not job.simulated:
@@ -92,6 +93,19 @@ def _observe(job: Job, observed: Observed) -> tuple[Job, list[JobEvent]]:
             if isinstance(change, items.GateTimedOut):
                 events.append(JobEvent(observed.at_s, JobEventKind.CAUTION, gate.on_timeout))
     return job, events
+
+
+def _since_gone_back(job: Job, observed: Observed) -> Observed:
+    """Leave out what holds from before the job went back have shown: a hiss refuted them."""
+    ends_s = observed.hold_ends_s
+    if job.went_back_s is None or ends_s is None:
+        return observed
+    newer = sum(end_s > job.went_back_s for end_s in ends_s)
+    values = dict(observed.values)
+    values["vapor_only_holds"] = float(newer)
+    if not newer:
+        values["dry_ice_cleared"] = 0.0
+    return replace(observed, values=values)
 
 
 def _apply(job: Job, item: JobItem) -> tuple[Job, str]:
@@ -234,6 +248,7 @@ def _go_back(job: Job, item: items.GoBack) -> Job:
         job,
         steps=tuple(records),
         current=target,
+        went_back_s=item.at_s,
         gates={key: value for key, value in job.gates.items() if key not in void},
         confirmed={key: value for key, value in job.confirmed.items() if key not in void},
     )

@@ -5,7 +5,7 @@ from co2vent.guidance.events import Severity
 from co2vent.guidance.situation import ZERO_GAUGE_PA, Said, Situation
 from co2vent.inference.outcome import Instruction
 from co2vent.inference.wording import difference_text
-from co2vent.sentence import Sentence
+from co2vent.sentence import Sentence, joined
 
 LOW_HOLD_GAUGE_PA = 1.0e5  # where the last hold looks for dry ice
 LOW_HOLD_WIDTH_PA = 0.5e5
@@ -74,16 +74,33 @@ def venting_cleared(s: Situation) -> Said:
     """Vapour only stands: down to about 1 bar g, hold for dry ice, on to zero, bleeds."""
     if not s.vent_open or not s.cleared or s.latest is None:
         return None
+    if s.gauge_pa < -ZERO_GAUGE_PA - s.setup.gauge_error_pa:
+        return (
+            Instruction.CHECK_GAUGE,
+            "Check the gauge",
+            Sentence(
+                "A vent that is open to the air can't stand at {now}: the gauge, its plug or its "
+                "datum is wrong. Read the mechanical gauge.",
+                now=s.now,
+            ),
+            Severity.DANGER,
+        )
     if s.gauge_pa <= ZERO_GAUGE_PA:
+        open_them = Sentence(
+            "At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at "
+            "the low spots; keep out of line of the cover. Then the site's own procedure.",
+            now=s.now,
+        )
+        if s.low_hold_done:
+            return (
+                Instruction.OPEN_BLEEDS, "Open the bleeds at both ends", open_them, Severity.DO
+            )  # fmt: skip
+        not_held = Sentence("No hold near 1 bar g was made: snow can lie under a gauge at zero.")
         return (
             Instruction.OPEN_BLEEDS,
             "Open the bleeds at both ends",
-            Sentence(
-                "At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at "
-                "the low spots; keep out of line of the cover. Then the site's own procedure.",
-                now=s.now,
-            ),
-            Severity.DO,
+            joined(not_held, open_them),
+            Severity.CAUTION,
         )
     low = LOW_HOLD_GAUGE_PA + s.lead_pa
     if (

@@ -1347,6 +1347,14 @@
             <translation>das Manometer antwortet nicht auf den Ablass</translation>
         </message>
         <message>
+            <source>A vent that is open to the air can&apos;t stand at {now}: the gauge, its plug or its datum is wrong. Read the mechanical gauge.</source>
+            <translation>Ein Ablass, der zur Luft offen ist, kann nicht bei {now} stehen: Manometer, Stecker oder Bezug stimmen nicht. Das mechanische Manometer ablesen.</translation>
+        </message>
+        <message>
+            <source>No hold near 1 bar g was made: snow can lie under a gauge at zero.</source>
+            <translation>Nahe 1 bar g wurde nicht gehalten: Unter einem Manometer auf null kann Schnee liegen.</translation>
+        </message>
+        <message>
             <source>the lowest metal is at saturation</source>
             <translation>das tiefste Metall ist auf Sättigung</translation>
         </message>

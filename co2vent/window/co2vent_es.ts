@@ -1347,6 +1347,14 @@
             <translation>el manómetro no responde al venteo</translation>
         </message>
         <message>
+            <source>A vent that is open to the air can&apos;t stand at {now}: the gauge, its plug or its datum is wrong. Read the mechanical gauge.</source>
+            <translation>Un venteo abierto al aire no puede estar a {now}: falla el manómetro, su conector o su referencia. Lea el manómetro mecánico.</translation>
+        </message>
+        <message>
+            <source>No hold near 1 bar g was made: snow can lie under a gauge at zero.</source>
+            <translation>No se retuvo cerca de 1 bar g: puede haber nieve bajo un manómetro en cero.</translation>
+        </message>
+        <message>
             <source>the lowest metal is at saturation</source>
             <translation>el metal más bajo está en saturación</translation>
         </message>

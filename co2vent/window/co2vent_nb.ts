@@ -1347,6 +1347,14 @@
             <translation>manometeret svarer ikke på avblåsningen</translation>
         </message>
         <message>
+            <source>A vent that is open to the air can&apos;t stand at {now}: the gauge, its plug or its datum is wrong. Read the mechanical gauge.</source>
+            <translation>En avblåsning som er åpen mot luft, kan ikke stå på {now}: manometeret, pluggen eller referansen er feil. Les av det mekaniske manometeret.</translation>
+        </message>
+        <message>
+            <source>No hold near 1 bar g was made: snow can lie under a gauge at zero.</source>
+            <translation>Det ble ikke holdt nær 1 bar g: snø kan ligge under et manometer på null.</translation>
+        </message>
+        <message>
             <source>the lowest metal is at saturation</source>
             <translation>det laveste metallet er ved metning</translation>
         </message>

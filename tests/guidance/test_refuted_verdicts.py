@@ -14,8 +14,10 @@ from random import Random
 import pytest
 
 from co2vent.guidance.assess import assess_readings, final_of
-from co2vent.guidance.session import View
-from co2vent.inference.outcome import Charge
+from co2vent.guidance.clamp_watch import ClampWatch
+from co2vent.guidance.events import Severity
+from co2vent.guidance.session import View, advance, begin, view
+from co2vent.inference.outcome import Charge, Instruction
 from co2vent.readings.log_file import decode_log
 from co2vent.readings.reading import Reading, Rejection, Setup
 
@@ -352,3 +354,76 @@ def test_a_short_hold_does_not_make_up_for_one_that_lost():
     record = Record().begun().hold(300.0, warms=0.05, mbar_per_min=-15.0)
     record.vent(6.0, 2.0).hold(15.0, warms=0.05).vent(5.95, 2.0)
     assert not cleared(record.hold(300.0, warms=0.05).seen())
+
+
+# --- a clamp that came off is no metal that warms
+
+
+@pytest.mark.parametrize("lag_s", [10.0, 40.0, 120.0])
+@pytest.mark.parametrize("period_s", [0.5, 2.0])
+def test_a_clamp_that_comes_off_warms_with_its_own_lag(lag_s, period_s):
+    """Insulated and full of liquid: 2 mbar/min; no two readings of the clamp are 8 K apart."""
+    insulated = replace(BARE, insulated=True)
+    record = Record(period_s).begun().hold(300.0, mbar_per_min=2.0, line_k=COLD_K)
+    record.vent(6.2, 5.0, line_k=COLD_K)
+    record.hold(
+        800.0,
+        mbar_per_min=2.0,
+        line_k=lambda x: AMBIENT_K - (AMBIENT_K - COLD_K) * exp(-x / lag_s),
+    )
+    assert not cleared(record.seen(insulated))
+
+
+def test_a_clamp_that_was_blank_and_is_warm_again_was_moved():
+    insulated = replace(BARE, insulated=True)
+    record = Record().begun().hold(300.0, mbar_per_min=2.0, line_k=COLD_K)
+    record.vent(6.2, 5.0, line_k=COLD_K)
+    start = record.bar
+    record.go(
+        700.0,
+        lambda x: start + 0.12 * (1.0 - exp(-x / 30.0)) + 2.0 * x / 6e4,
+        line_k=lambda x: None if x < 110.0 else WARM_K,
+    )
+    assert not cleared(record.seen(insulated))
+
+
+def test_metal_that_is_warmed_by_hand_is_believed():
+    """0.1 K/s for ten minutes, as 300 W of gentle warmth on a few kilograms of steel gives."""
+    watch = ClampWatch()
+    for at_s in range(600):
+        watch.see(Reading(float(at_s), 6.2e5, COLD_K + 0.1 * at_s + 0.3 * (-1) ** at_s))
+        assert not watch.doubted
+
+
+# --- what is prompted when nothing stands, or on a gauge that can't be right
+
+
+def test_an_over_range_row_takes_the_prompt_back_at_once():
+    session = begin(BARE)
+    for item in Record().begun().hold().items:
+        session, _events = advance(session, item)
+    assert view(session).prompt.instruction is Instruction.VENT_TO_ZERO
+    rejection = Rejection(9, "over range", over_range=True)
+    session, _events = advance(session, rejection)
+    assert view(session).prompt.instruction is Instruction.KEEP_HOLDING
+
+
+def test_an_open_vent_below_the_air_is_a_fault_and_no_zero():
+    record = Record().begun().hold().vent(5.5, 20.0)
+    seen = record.go(10.0, lambda _: 0.2, is_open=True).seen()
+    assert seen.prompt.instruction is Instruction.CHECK_GAUGE
+
+
+def test_a_clamp_as_cold_as_snow_takes_the_verdict_back_while_venting():
+    record = Record().begun().hold()
+    record.go(60.0, lambda x: max(1.0, 6.3 - 5.3 * x / 60.0), is_open=True, line_k=195.0)
+    seen = record.seen()
+    assert not ends_reassured(seen)
+    assert seen.prompt.instruction is Instruction.HOLD_FOR_DRY_ICE
+
+
+def test_bleeds_without_the_low_hold_are_not_said_plainly():
+    seen = Record().begun().hold().vent(1.02, 60.0).go(10.0, lambda _: 1.01, is_open=True).seen()
+    assert seen.prompt.instruction is Instruction.OPEN_BLEEDS
+    assert seen.prompt.severity is Severity.CAUTION
+    assert "snow can lie" in seen.prompt.reason

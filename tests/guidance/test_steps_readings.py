@@ -4,12 +4,18 @@ from dataclasses import replace
 
 import pytest
 
+from co2vent.guidance import job_items as items
 from co2vent.guidance.events import Prompt, Severity
+from co2vent.guidance.job import Job, JobHead, StepRecord, StepState
 from co2vent.guidance.job_readings import observe
+from co2vent.guidance.procedure import Procedure
+from co2vent.guidance.procedure_text import default_procedure_text, read_procedure
 from co2vent.guidance.session import View
+from co2vent.guidance.steps import advance_job, begin_job
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction
 from co2vent.readings.reading import Reading, Setup
 
+PROCEDURE = read_procedure(default_procedure_text())
 AMBIENT_PA = 101_325.0
 TRIPLE_PA = 517_950.0  # Span and Wagner 1996
 
@@ -125,3 +131,53 @@ def test_dry_ice_is_ruled_out_only_by_a_low_hold_that_stands(
 ) -> None:
     seen = view(hold(3, charge, start_pa), latest=READING, vapor_only_since_s=since_s)
     assert observe(seen, 7.0).values["dry_ice_cleared"] == cleared
+
+
+def test_no_hold_counts_once_the_verdict_was_taken_back() -> None:
+    """A section that was filled again, or whose metal was found at saturation."""
+    holds = (hold(1, VAPOR), hold(2, VAPOR))
+    values = observe(view(*holds, latest=READING, vapor_only_since_s=None), 7.0).values
+    assert values["vapor_only_holds"] == 0.0
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"end_s": 700.0},  # more than five minutes without showing it
+        {"instruction": Instruction.CHECK_ISOLATION},
+        {"instruction": Instruction.CHECK_GAUGE},
+    ],
+)
+def test_a_running_hold_that_is_old_or_suspicious_speaks_against_those_before(
+    changes: dict[str, object],
+) -> None:
+    running = replace(hold(3, UNKNOWN, closed=False), **changes)  # type: ignore[arg-type]
+    seen = view(hold(1, VAPOR), hold(2, VAPOR), running, latest=READING)
+    assert observe(seen, 7.0).values["vapor_only_holds"] == 0.0
+
+
+def test_going_back_leaves_out_the_holds_from_before() -> None:
+    """After a hiss at the cover the low hold that was held before proves nothing."""
+    job = at(PROCEDURE, "open")
+    job, _events = advance_job(job, items.GoBack(600.0, "dry_ice_hold", "a hiss", "Ada"))
+    low = hold(3, VAPOR, 2.0e5)  # ended at 390 s of the log, 110 s before its newest reading
+
+    def met(newest_end_s: float) -> bool:
+        seen = view(replace(low, end_s=newest_end_s), latest=READING)
+        after, _ = advance_job(job, observe(seen, 601.0))
+        after, _ = advance_job(after, observe(seen, 605.0))
+        assert after.step is not None
+        return after.gate_met(next(g for g in after.step.gates if g.id == "dry_ice_bound"))
+
+    assert not met(390.0)
+    assert met(500.0)  # a hold that runs on now
+
+
+def at(procedure: Procedure, step: str) -> Job:
+    """A job whose earlier steps are done."""
+    job = begin_job(procedure, JobHead())
+    index = [one.id for one in procedure.steps].index(step)
+    done = [StepRecord(StepState.DONE, 0.0, 0.0, "Ada")] * index
+    waiting = [StepRecord()] * (len(procedure.steps) - index - 1)
+    records = (*done, StepRecord(StepState.RUNNING, 100.0), *waiting)
+    return replace(job, steps=records, current=index)
