@@ -15,7 +15,7 @@ from co2vent.guidance.venting_prompts import (
     venting_below_triple,
     venting_cleared,
 )
-from co2vent.inference.outcome import Charge, Instruction, LeakBy
+from co2vent.inference.outcome import Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.wording import duration_text
 from co2vent.readings.reading import Gas
 from co2vent.sentence import Sentence, joined
@@ -174,7 +174,16 @@ def holding(s: Situation) -> Said:
             ),
             Severity.DO,
         )
-    return (hold.instruction, headline, hold.reason, severity)
+    return (hold.instruction, headline, _with_step(hold), severity)
+
+
+def _with_step(hold: HoldAssessment) -> str:
+    """Why nothing is known and what would decide it: why alone leaves a crew standing there."""
+    waits = hold.next_step.startswith(("Hold on", "Keep holding"))  # the headline says it
+    told = hold.instruction in (Instruction.CHECK_GAUGE, Instruction.CHECK_ISOLATION)
+    if hold.charge is not Charge.UNDETERMINED or waits or told or hold.next_step in hold.reason:
+        return hold.reason
+    return joined(hold.reason, hold.next_step)
 
 
 RULES: tuple[Rule, ...] = (

@@ -145,6 +145,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         ),
     )
     left_s = max(0.3 * age_s, 30.0) if settled else needed - age_s
+    waits = why_not.waits and why_not.instruction is Instruction.KEEP_HOLDING
     return Envelope(
         power=strength,
         unexplained_slope=unexplained,
@@ -156,7 +157,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         wet=wet,
         clear=clear,
         undecided=why_not,
-        time_left_s=left_s if why_not.instruction is Instruction.KEEP_HOLDING else None,
+        time_left_s=left_s if waits else None,
     )
 
 

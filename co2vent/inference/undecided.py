@@ -20,6 +20,7 @@ class Undecided:
     reason: str
     step: str
     instruction: Instruction
+    waits: bool = True  # time alone may decide it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -103,6 +104,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             ),
             Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
+            waits=False,
         )
     if found.quiet and lost_before(context, criteria):
         return Undecided(
@@ -113,6 +115,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             ),
             Sentence("Prove the vent and the joints tight, and hold again."),
             keep,
+            waits=False,
         )
     if found.gathers_pace and trend.slope_upper > 0.0:
         return Undecided(
@@ -138,7 +141,9 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
     long = age_s > criteria.long_hold_s and room
     if found.quiet and may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria):
         # a puff is enough here, and without one a section that stands would be held for ever
-        puff_pa = max(criteria.puff_above_stop_pa, _by_rate_pa(context, criteria))
+        puff_pa = criteria.puff_above_stop_pa
+        if age_s < criteria.long_hold_s:
+            puff_pa = max(puff_pa, _by_rate_pa(context, criteria))
         again = Instruction.VENT_AGAIN if end_pa > context.stop_pa + puff_pa else keep
         if not strength.drive_k >= criteria.clamp_power_k:
             return Undecided(
@@ -154,6 +159,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
                     "it must stay lower."
                 ),
                 again,
+                waits=False,
             )
         return Undecided(
             Sentence(
@@ -164,6 +170,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             ),
             Sentence("Vent to the stop pressure and hold again: the rise must be smaller."),
             again,
+            waits=False,
         )
     if found.quiet and not found.shut:
         return Undecided(
@@ -174,6 +181,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             ),
             Sentence("Say when the vent is opened and when it is closed, and hold again."),
             keep,
+            waits=False,
         )
     if found.quiet and found.may_lose:
         return Undecided(
@@ -219,6 +227,7 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             ),
             step,
             Instruction.VENT_AGAIN if long else keep,
+            waits=False,
         )
     return Undecided(
         Sentence(

@@ -437,6 +437,10 @@
             <translation>Sicherheitsventil, mit Einheit</translation>
         </message>
         <message>
+            <source>Insulated: yes, or no for bare metal</source>
+            <translation>Isoliert: ja als yes, blankes Metall als no</translation>
+        </message>
+        <message>
             <source>Highest allowed pressure, with unit</source>
             <translation>Höchster Druck PS, mit Einheit</translation>
         </message>

@@ -437,6 +437,10 @@
             <translation>Ajuste de alivio, con unidad</translation>
         </message>
         <message>
+            <source>Insulated: yes, or no for bare metal</source>
+            <translation>Aislado: yes; metal desnudo: no</translation>
+        </message>
+        <message>
             <source>Highest allowed pressure, with unit</source>
             <translation>Presión máxima, con unidad</translation>
         </message>

@@ -437,6 +437,10 @@
             <translation>Sikkerhetsventil, med enhet</translation>
         </message>
         <message>
+            <source>Insulated: yes, or no for bare metal</source>
+            <translation>Isolert: yes, bart metall: no</translation>
+        </message>
+        <message>
             <source>Highest allowed pressure, with unit</source>
             <translation>Høyeste tillatte trykk, med enhet</translation>
         </message>

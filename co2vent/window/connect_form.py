@@ -13,6 +13,7 @@ from co2vent.window.words import translate
 ASKED: Final = (
     "section_name",
     "section_volume_l",
+    "insulated",
     "altitude_m",
     "gauge_full_scale",
     "gauge_accuracy_percent",
@@ -27,6 +28,7 @@ def field_words(key: str) -> str:
     return {
         "section_name": translate("Connect", "Section"),
         "section_volume_l": translate("Connect", "Volume of the section, litres"),
+        "insulated": translate("Connect", "Insulated: yes, or no for bare metal"),
         "altitude_m": translate("Connect", "Altitude, m"),
         "gauge_full_scale": translate("Connect", "Gauge full scale, with unit"),
         "gauge_accuracy_percent": translate("Connect", "Gauge accuracy, % of full scale"),

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from co2vent.errors import Co2ventError
+from co2vent.guidance.events import Severity
 from co2vent.live.monitor import Monitor
 from co2vent.readings.metadata import build_setup
 from co2vent.store.recorder import Recorder
@@ -155,6 +156,9 @@ class ConnectPage(QWidget):
             source, columns = self._parsed_source(), self.column_names()
         except Co2ventError as error:
             self._tell(str(error))
+            # also where the eye is: a source that can't be tried is no test that says nothing
+            self.panel.verdict.say(str(error), Severity.CAUTION)
+            self._show_view(self.panel)
             return
         self._tell("")
         self._show_view(self.panel)

@@ -134,7 +134,7 @@ class SourcePanel(QWidget):
         self.lines.setTabChangesFocus(True)
         self.lines.setAccessibleName(translate("SourceTest", "Lines as they came"))
         self.lines_title.setBuddy(self.lines)
-        self._follows, self._writes = True, False
+        self._follows, self._writes, self._range = True, False, 0
         self.lines.verticalScrollBar().valueChanged.connect(self._scrolled)
         left, right = QVBoxLayout(), QVBoxLayout()
         left.addWidget(self.cells_title)
@@ -178,11 +178,14 @@ class SourcePanel(QWidget):
         self.lines.moveCursor(QTextCursor.MoveOperation.End)
         bar = self.lines.verticalScrollBar()
         bar.setValue(bar.maximum())
+        self._range = bar.maximum()
         self._writes = False
 
     def _scrolled(self, value: int) -> None:
-        if not self._writes:
-            self._follows = value >= self.lines.verticalScrollBar().maximum()
+        most = self.lines.verticalScrollBar().maximum()
+        if not self._writes and most == self._range:
+            self._follows = value >= most
+        self._range = most  # a pane that became narrower moves too, and nobody has scrolled
 
     def forget(self) -> None:
         """Show nothing: what was shown is of another source."""
