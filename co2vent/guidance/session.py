@@ -146,8 +146,6 @@ class Session:
         if self.latest is not None:
             self._prompts.hurry()
             self._refresh_prompt(self._now())
-            if rejection.at_s is not None:
-                self._check_stale(rejection.at_s)  # nor is it a reading
 
     def _take_reading(self, reading: Reading) -> None:
         last = self.latest

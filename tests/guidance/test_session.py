@@ -166,6 +166,8 @@ def test_a_quiet_hold_with_no_metal_shown_warm_proves_nothing_and_says_what_woul
     hold = seen.holds[-1]
     assert hold.charge is Charge.UNDETERMINED
     assert "clamp" in hold.next_step
+    assert hold.next_step in seen.prompt.reason  # where the crew reads it
+    assert hold.time_left_s is None  # waiting alone decides nothing
 
 
 def test_metal_known_bare_gives_a_hold_power_without_a_clamp():

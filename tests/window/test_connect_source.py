@@ -12,6 +12,7 @@ from PySide6.QtCore import Qt, QTimer
 
 from co2vent.guidance.events import Severity
 from co2vent.readings.log_file import read_log
+from co2vent.readings.metadata import build_setup
 from co2vent.window.connect_page import ConnectPage
 from co2vent.window.look import Look
 from co2vent.window.main_window import MainWindow
@@ -239,6 +240,19 @@ def test_a_port_that_is_not_there_is_told_at_once(qtbot, page) -> None:
     _test(qtbot, page, "/dev/tty-not-there")
     _until(qtbot, page, "no such device")
     assert not page.trial.running
+
+
+def test_a_source_that_cannot_be_tried_is_told_where_the_eye_is(qtbot, page) -> None:
+    page.source.setEditText("modbus-tcp://127.0.0.1:502?unit=1&map=/nowhere/gauge.toml")
+    page.start_test()
+    assert "gauge.toml" in page.panel.verdict.label.text()
+    assert page.panel.verdict.severity is Severity.CAUTION
+
+
+def test_a_job_learns_whether_the_section_is_insulated(page) -> None:
+    page.form.fields["insulated"].setText("no")
+    assert page.form.metadata()["insulated"] == "no"
+    assert build_setup({"altitude_m": "0", **page.form.metadata()}).insulated is False
 
 
 def test_a_server_is_tried_and_its_silence_is_not_called_a_port(qtbot, page) -> None:
