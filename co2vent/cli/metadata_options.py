@@ -4,7 +4,7 @@ import argparse
 from collections.abc import Sequence
 
 from co2vent.errors import RefusedInputError
-from co2vent.readings.metadata import METADATA_KEYS, build_setup
+from co2vent.readings.metadata import METADATA_KEYS, check_values
 
 
 def option_name(key: str) -> str:
@@ -43,7 +43,7 @@ def metadata_overrides(args: argparse.Namespace) -> dict[str, str]:
     }
     for key, value in overrides.items():
         try:
-            build_setup({"altitude_m": "0", key: value})
+            check_values({key: value})
         except RefusedInputError as error:
             raise RefusedInputError(f"{option_name(key)}: {error}") from None
     return overrides

@@ -126,13 +126,20 @@ def vacuum_rise_test(
     return _judge(curve, limits, coldest_k, volume_m3)
 
 
+LEAST_RISE_PA = 5.0 * MICRON_PA  # judgement
+
+
 class _Curve:
     """The rise as columns, its slopes at both ends and the level that the fit gives."""
 
     def __init__(self, at_s: Floats, pressure_pa: Floats, moved: bool) -> None:
         step = smallest_step(pressure_pa)
         self.moved = moved
+        noise_pa = float(np.std(np.diff(pressure_pa))) / 2.0**0.5
+        least_pa = max(LEAST_RISE_PA, 3.0 * noise_pa)
         self.at_s, self.pressure_pa = block_means(at_s, pressure_pa)
+        # a volume that is shut off gains a little always, of what its walls give off
+        self.rose = bool(self.pressure_pa[-3:].mean() - self.pressure_pa.min() >= least_pa)
         self.span_s = float(self.at_s[-1] - self.at_s[0])
         count = len(self.at_s)
         tenth, third = max(4, count // 10), max(4, count // 3)
@@ -218,6 +225,16 @@ def _verdict(
         time=f"{curve.span_s / 60:.0f} min",
     )
     limit, rate = _vacuum(limits.end_pa), _rate(late)
+    if curve.moved and not curve.rose:
+        return (
+            unknown,
+            Sentence(
+                "The vacuum has not risen at all: {course}; with the pump still on it stands so "
+                "too.",
+                course=course,
+            ),
+            Sentence("Shut the valve to the pump, see the vacuum rise a little, and hold on."),
+        )
     if not curve.moved:
         return (
             unknown,

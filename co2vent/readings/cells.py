@@ -112,6 +112,12 @@ def to_clock_ns(cell: str) -> tuple[int, bool] | None:
     return (whole_s - offset_s) * 10**9 + int((fraction or "0").ljust(9, "0")), zone is not None
 
 
+def is_short_clock(cell: str) -> bool:
+    """Tell whether a time has two fields, which may be hours or minutes first."""
+    match = _CLOCK.fullmatch(cell)
+    return match is not None and match.group(3) is None
+
+
 def to_time_ns(cell: str) -> tuple[int, bool] | None:
     """Return (nanoseconds on a fixed scale, zone given) of an ISO 8601 time, `None` otherwise.
 
@@ -126,7 +132,8 @@ def to_time_ns(cell: str) -> tuple[int, bool] | None:
     if not separator:
         day, separator, clock = cell.partition(" ")
     if not separator or ":" in day:  # no date: a clock time, perhaps with a blank before its zone
-        return to_clock_ns(cell)
+        # 05:30 alone may be minutes and seconds: read as hours it makes every rise 60 times slower
+        return None if is_short_clock(cell) else to_clock_ns(cell)
     days = to_date_days(day)
     time_of_day = to_clock_ns(clock.strip())
     if days is None or time_of_day is None or int(clock.strip().partition(":")[0]) > 24:

@@ -97,6 +97,7 @@ _NEUTRAL_WORDS: Final = _words(
     "line section channel ch sensor reading value measured actual gauge transducer transmitter "
     "probe port pipe"
 )
+_ELECTRONICS: Final = _words("gauge transducer transmitter logger")
 _PLACE_WORDS: Final = {
     Role.LINE_TEMPERATURE: _words("line pipe clamp surface low lower bottom rohr"),
     Role.UPPER_TEMPERATURE: _words("upper top oben"),
@@ -246,6 +247,8 @@ def _foreign_pressure(index: int, name: str, words: Words, doubtful: _Doubts) ->
 
 def _foreign_temperature(index: int, name: str, words: Words) -> Column | None:
     rest = {word for word in words.rest if not word.isdigit()} - _TEMPERATURE_WORDS
+    if rest & _ELECTRONICS:
+        return None  # it warms itself: as a clamp it would show cold metal warm
     for role, places in _PLACE_WORDS.items():
         if rest <= places | (
             _NEUTRAL_WORDS if role is Role.LINE_TEMPERATURE else {"sensor", "probe"}

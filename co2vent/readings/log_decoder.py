@@ -16,6 +16,7 @@ from co2vent.readings.lines import MAX_LINE_BYTES, Line, LineAssembler
 from co2vent.readings.metadata import (
     METADATA_KEYS,
     build_setup,
+    check_values,
     merge_metadata,
     split_metadata_line,
 )
@@ -157,7 +158,7 @@ class LogDecoder:
                 return Rejection(number, f"{key} came after the first reading; not used")
             try:
                 # Only the value itself: what it needs beside it may still come.
-                build_setup({"altitude_m": "0", key: value})
+                check_values({key: value})
             except RefusedInputError as error:
                 if self._stamp is None and key not in self._overrides:
                     raise RefusedInputError(f"line {number}: {error}") from None

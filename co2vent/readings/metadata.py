@@ -94,6 +94,31 @@ def unknown_keys(values: Mapping[str, str]) -> tuple[str, ...]:
     return tuple(key for key in values if key not in METADATA_KEYS)
 
 
+def check_values(values: Mapping[str, str]) -> None:
+    """Refuse values that can't be, each by itself; what they need besides may still come.
+
+    Raises:
+        RefusedInputError: as `build_setup` does.
+    """
+    where = {} if "ambient_pressure_kPa" in values else {"altitude_m": "0"}
+    build_setup({**where, **values})
+
+
+# Weather moves the air pressure of a site by 3 to 4 kPa (judgement); one that is reduced to sea
+# level, as weather reports give it, is 10 kPa off at 850 m
+_WEATHER_PA: Final = 5e3
+
+
+def _agree(altitude_m: float, ambient_pa: float) -> None:
+    standard_pa = ambient_pressure_pa(altitude_m)
+    if abs(ambient_pa - standard_pa) > _WEATHER_PA:
+        raise RefusedInputError(
+            f"ambient_pressure_kPa {ambient_pa / 1e3:.1f} is not the air pressure at altitude_m "
+            f"{altitude_m:g} (about {standard_pa / 1e3:.1f}): give the pressure measured on site, "
+            "not reduced to sea level, or only one of the two"
+        )
+
+
 def build_setup(
     values: Mapping[str, str], *, pressure_unit: str = "bar_g", temperature_unit: str = "degC"
 ) -> Setup:
@@ -106,6 +131,8 @@ def build_setup(
     ambient_pa = _read(
         values, "ambient_pressure_kPa", _in_range(*AMBIENT_RANGE_PA, 1e3, "kPa, absolute")
     )
+    if altitude_m is not None and ambient_pa is not None:
+        _agree(altitude_m, ambient_pa)
     assumed = altitude_m is None and ambient_pa is None
     if ambient_pa is None:
         ambient_pa = (

@@ -7,6 +7,7 @@ from co2vent.readings.cells import (
     decimal_mark,
     is_blank,
     is_over_range,
+    is_short_clock,
     to_number,
     to_time_ns,
     valve_open,
@@ -156,6 +157,11 @@ class RowReader:
         if self._date is not None:
             cell = f"{cells[self._date.index]} {cell}"
         parsed = to_time_ns(cell)
+        if parsed is None and is_short_clock(cell):
+            return (
+                f"{_shown(cell)} may be hours and minutes or minutes and seconds: write hh:mm:ss, "
+                "or the date before it"
+            )
         if parsed is None:
             return f"no ISO 8601 time: {_shown(cell)}"
         nanoseconds, zoned = parsed

@@ -2009,6 +2009,14 @@
             <translation>Das Vakuummeter einmal die Pumpe sehen lassen, dann erneut halten.</translation>
         </message>
         <message>
+            <source>The vacuum has not risen at all: {course}; with the pump still on it stands so too.</source>
+            <translation>Das Vakuum ist gar nicht gestiegen: {course}; bei noch laufender Pumpe steht es ebenso.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump, see the vacuum rise a little, and hold on.</source>
+            <translation>Das Ventil zur Pumpe schließen, das Vakuum ein wenig steigen sehen und weiter halten.</translation>
+        </message>
+        <message>
             <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
             <translation>Der Druck fällt: {course}. Die Pumpe ist nicht abgesperrt, oder Vakuummeter oder Metall kühlt ab.</translation>
         </message>

@@ -2009,6 +2009,14 @@
             <translation>Deje que el vacuómetro vea la bomba una vez y espere de nuevo.</translation>
         </message>
         <message>
+            <source>The vacuum has not risen at all: {course}; with the pump still on it stands so too.</source>
+            <translation>El vacío no ha subido nada: {course}; con la bomba aún en marcha se queda igual.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump, see the vacuum rise a little, and hold on.</source>
+            <translation>Cierre la válvula de la bomba, vea subir un poco el vacío y siga reteniendo.</translation>
+        </message>
+        <message>
             <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
             <translation>La presión baja: {course}. La bomba no está cerrada, o se enfría el vacuómetro o el metal.</translation>
         </message>

@@ -2009,6 +2009,14 @@
             <translation>La vakuummeteret se pumpen én gang, og hold igjen.</translation>
         </message>
         <message>
+            <source>The vacuum has not risen at all: {course}; with the pump still on it stands so too.</source>
+            <translation>Vakuumet har ikke steget i det hele tatt: {course}; med pumpen fortsatt på står det likt.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump, see the vacuum rise a little, and hold on.</source>
+            <translation>Steng ventilen til pumpen, se vakuumet stige litt, og hold videre.</translation>
+        </message>
+        <message>
             <source>The pressure falls: {course}. The pump is not shut off, or gauge or metal cools.</source>
             <translation>Trykket faller: {course}. Pumpen er ikke stengt av, eller vakuummeter eller metall kjøles.</translation>
         </message>

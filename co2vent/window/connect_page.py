@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 from co2vent.errors import Co2ventError
 from co2vent.guidance.events import Severity
 from co2vent.live.monitor import Monitor
-from co2vent.readings.metadata import build_setup
+from co2vent.readings.metadata import check_values
 from co2vent.store.recorder import Recorder
 from co2vent.window.connect_form import ConnectForm, FieldGrid
 from co2vent.window.fit_label import FitLabel
@@ -152,7 +152,7 @@ class ConnectPage(QWidget):
             return
         try:
             metadata = self.form.metadata()
-            build_setup({"altitude_m": "0", **metadata})
+            check_values(metadata)
             source, columns = self._parsed_source(), self.column_names()
         except Co2ventError as error:
             self._tell(str(error))
@@ -224,7 +224,7 @@ class ConnectPage(QWidget):
 
     def _make_monitor(self) -> Monitor:
         metadata = self.form.metadata()
-        build_setup({"altitude_m": "0", **metadata})
+        check_values(metadata)
         source = self._parsed_source()
         folder = Path(self.form.folder.text().strip() or self._look.folder())
         folder.mkdir(parents=True, exist_ok=True)

@@ -8,7 +8,7 @@ from typing import Any, Final
 from co2vent.errors import RefusedInputError
 from co2vent.readings.bounded_toml import read_toml
 from co2vent.readings.columns import Role, resolve_columns
-from co2vent.readings.metadata import METADATA_KEYS, build_setup
+from co2vent.readings.metadata import METADATA_KEYS, check_values
 from co2vent.wire.signals import SIGNALS, Fault, Signal
 
 MAX_FILE_BYTES: Final = 65_536  # a map of 64 channels is under 16 kB
@@ -96,7 +96,7 @@ def metadata_in(document: dict[str, Any], name: str) -> dict[str, str]:
         if not isinstance(value, str):
             raise RefusedInputError(f"{name}: metadata: write {key} in quotes, as in a log")
     try:
-        build_setup({"altitude_m": "0", **table})
+        check_values(table)
     except RefusedInputError as error:
         raise RefusedInputError(f"{name}: metadata: {error}") from error
     return dict(table)
