@@ -95,17 +95,21 @@ def _verdict(hold: Hold) -> HoldAssessment:
         )
     full = liquid_full(hold)
     if full is not None:
-        said = say(base, Charge.SUBCOOLED_LIQUID, Instruction.VENT_NOW, full)
+        said = say(base, Charge.SUBCOOLED_LIQUID, Instruction.VENT_NOW, full.reason)
         volume = context.setup.section_volume_m3
         # a bubble that the rise has just closed leaves no trace of its size
-        share = Bounds(1.0, 0.6, 1.0)
+        share = Bounds(1.0, 0.6, 1.0) if full.proved else Bounds(None, 0.0, 1.0)
         if volume is None:
             return changed(said, liquid_volume_fraction=share)
         boiling_k = hold.line_k if isfinite(hold.line_k) else saturated_k(hold.trace.first_pa)
         mass = volume * liquid_density_kg_m3(min(max(boiling_k, TRIPLE_TEMPERATURE_K), 300.0))
         return changed(
             said,
-            liquid_kg=Bounds(mass, mass * 0.6, mass * (1.0 + VOLUME_ERROR)),
+            liquid_kg=Bounds(
+                mass if full.proved else None,
+                mass * 0.6 if full.proved else 0.0,
+                mass * (1.0 + VOLUME_ERROR),
+            ),
             liquid_volume_fraction=share,
             dry_ice_kg=Bounds(0.0, 0.0, 0.0),
         )

@@ -4,6 +4,7 @@ A header whose meaning is not certain is left alone and listed in `Columns.ignor
 a certain pressure and time column is refused.
 """
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
@@ -87,6 +88,9 @@ _ELAPSED_SCALES: Final = {
     "s": 1.0, "sec": 1.0, "secs": 1.0, "second": 1.0, "seconds": 1.0, "sek": 1.0, "sekunden": 1.0,
     "ms": 1e-3, "min": 60.0, "mins": 60.0, "minutes": 60.0,
 }  # fmt: skip
+_CLOCK_PATTERN: Final = ("hh", "mm", "ss")
+# mm:ss, not hh:mm:ss: read as a clock it makes every rise 60 times slower.
+_MINUTES_FIRST: Final = re.compile(r"(?<![:a-z])(?:mm?|min):ss?(?![a-z])", re.IGNORECASE)
 _ELAPSED_WORDS: Final = _words("elapsed time zeit t since start run runtime")
 _PRESSURE_WORDS: Final = _words(
     "p pressure press druck pression presión presion pressione tryk ciśnienie"
@@ -103,6 +107,7 @@ _PLACE_WORDS: Final = {
     Role.UPPER_TEMPERATURE: _words("upper top oben"),
     Role.AMBIENT_TEMPERATURE: _words("ambient air umgebung ambiente ambiante"),
 }
+_ALL_PLACES: Final = frozenset().union(*_PLACE_WORDS.values())
 
 
 def resolve_columns(names: Sequence[str], *, needs_time: bool = True) -> Columns:
@@ -146,7 +151,7 @@ def resolve_columns(names: Sequence[str], *, needs_time: bool = True) -> Columns
             if doubtful.other_pressure
             else f"no pressure column: {HOW_TO_NAME}"
         )
-    _settle_time(by_role, needs_time)
+    _settle_time(by_role, needs_time, cleaned)
     return Columns(by_role, len(cleaned), tuple(cleaned), tuple(ignored))
 
 
@@ -164,7 +169,7 @@ def looks_like_header(names: Sequence[str]) -> bool:
     return len(names) > 1 and (bool(doubtful.unit_missing) or len(found) + doubts > 1)
 
 
-def _settle_time(by_role: dict[Role, Column], needs_time: bool) -> None:
+def _settle_time(by_role: dict[Role, Column], needs_time: bool, names: Sequence[str]) -> None:
     if Role.ELAPSED in by_role:
         by_role.pop(Role.TIME, None)
     if Role.TIME not in by_role:
@@ -172,6 +177,12 @@ def _settle_time(by_role: dict[Role, Column], needs_time: bool) -> None:
         if date is not None and Role.ELAPSED not in by_role:
             by_role[Role.TIME] = Column(date.index, date.name, Role.TIME, canonical=False)
     if needs_time and Role.ELAPSED not in by_role and Role.TIME not in by_role:
+        for name in names:
+            if _MINUTES_FIRST.search(name):
+                raise RefusedInputError(
+                    f"column {name!r} has no hours: write its times as hh:mm:ss, or the seconds "
+                    "under elapsed_s"
+                )
         raise RefusedInputError(f"no time column (elapsed_s, or time in ISO 8601): {HOW_TO_NAME}")
 
 
@@ -247,7 +258,7 @@ def _foreign_pressure(index: int, name: str, words: Words, doubtful: _Doubts) ->
 
 def _foreign_temperature(index: int, name: str, words: Words) -> Column | None:
     rest = {word for word in words.rest if not word.isdigit()} - _TEMPERATURE_WORDS
-    if rest & _ELECTRONICS:
+    if rest & _ELECTRONICS or ("sensor" in rest and not rest & _ALL_PLACES):
         return None  # it warms itself: as a clamp it would show cold metal warm
     for role, places in _PLACE_WORDS.items():
         if rest <= places | (
@@ -265,7 +276,7 @@ def _foreign_time(index: int, name: str, words: Words) -> Column | None:
     rest = words.rest
     if not rest or words.pressure_base is not None or words.temperature_unit is not None:
         return None
-    known = set(rest)
+    known = set(rest[:-3] if rest[-3:] == _CLOCK_PATTERN else rest)
     if known <= _TIME_WORDS | _DATE_WORDS | {"utc", "iso", "local"}:
         if known & _TIME_WORDS:
             return Column(index, name, Role.TIME, canonical=False)

@@ -172,8 +172,8 @@ class LogDecoder:
         pending, self._possible_header = self._possible_header, None
         if pending is not None and len(pending) == len(cells) and all(map(is_unit_text, cells)):
             cells = [
-                # A pattern such as hh:mm:ss says how, not in which unit.
-                name if not unit or ":" in unit else f"{name} [{unit}]"
+                # A pattern such as hh:mm:ss says how, not in which unit; mm:ss says minutes.
+                name if not unit or "h:m" in unit.lower() else f"{name} [{unit}]"
                 for name, unit in zip(pending, cells, strict=True)
             ]
         elif any(map(is_number, cells)):

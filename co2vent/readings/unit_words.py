@@ -13,6 +13,7 @@ from co2vent.readings.cells import to_number
 from co2vent.units import PRESSURE_UNITS, TEMPERATURE_UNITS, PressureUnit, temperature_to_k
 
 _WORD: Final = re.compile(r"[°º]?[^\W_\d]+|\d+")
+_BEHIND_BRACKET: Final = re.compile(r"[)\]}][\s_]*([ag])(?![^\W_\d])", re.IGNORECASE)
 
 _PRESSURE_BASES: Final = {"bar": "bar", "bars": "bar", "psi": "psi", "kpa": "kPa", "mpa": "MPa"}
 # Letters and words that say gauge or absolute right behind the unit.
@@ -67,8 +68,10 @@ def take_apart(text: str) -> Words:
     Raises:
         RefusedInputError: gauge and absolute are both said, or two different units are.
     """
-    words = split_words(text)
-    rest: list[str] = []
+    # `Pressure (bar) A` is channel A, not bar absolute: a letter there is no part of the unit.
+    apart = [letter.lower() for letter in _BEHIND_BRACKET.findall(text)]
+    words = split_words(_BEHIND_BRACKET.sub(") ", text))
+    rest: list[str] = apart
     bases: set[str] = set()
     datums: set[bool] = set()
     temperatures: set[str] = set()

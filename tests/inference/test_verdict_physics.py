@@ -309,3 +309,22 @@ def test_a_shelf_met_without_a_knee_after_a_small_rise_is_dry_ice():
     case = draw_other_case(1800572)
     seen = assess_readings(case.setup, as_readings(case, run_other_case(case).rows))
     assert seen.holds[-1].charge is Charge.SOLID_PRESENT
+
+
+@pytest.mark.parametrize(
+    ("seed", "follows"), [(2730176, True), (2730365, True), (2730197, False), (2730333, False)]
+)
+def test_a_steep_rise_alone_bounds_no_liquid(seed, follows):
+    """First model: an inflow of 1.8 to 3.9 bar/min before the vent, at 0.4 to 0.64 bar/K.
+
+    Isochoric liquid gains 4 to 16 bar/K (Span and Wagner, see the criteria). Where the clamp follows
+    there is vapour above the liquid; up to 90 % less lay there than "liquid-full" had bounded.
+    """
+    from co2vent.section_model.population import as_readings, draw_case, run_case
+
+    case = draw_case(seed)
+    run = run_case(case)
+    first = assess_readings(case.setup, as_readings(case, run.rows)).holds[0]
+    assert (first.charge is not Charge.SUBCOOLED_LIQUID) == follows
+    if first.liquid_kg is not None and first.liquid_kg.lower is not None:
+        assert first.liquid_kg.lower <= run.holds[0].liquid_kg
