@@ -204,8 +204,8 @@ class Criteria:
         2_500.0  # 1.5 bar/min: a two-phase section would need 2.5 K/min
     )
     liquid_full_rise_pa: float = 1.0e5
-    # so much or less, on a clamp that warms clearly, is vapour above liquid or an inflow: false ones
-    # of 7,000 holds rose 0.34 to 0.64 bar/K
+    # so much or less, on a clamp that warms clearly, is vapour above liquid or an inflow: false
+    # ones of 7,000 holds rose 0.34 to 0.64 bar/K
     two_phase_pa_per_k: float = 1.0e5
     warms_clearly: float = 0.02  # K/s
 

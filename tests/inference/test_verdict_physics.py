@@ -317,8 +317,8 @@ def test_a_shelf_met_without_a_knee_after_a_small_rise_is_dry_ice():
 def test_a_steep_rise_alone_bounds_no_liquid(seed, follows):
     """First model: an inflow of 1.8 to 3.9 bar/min before the vent, at 0.4 to 0.64 bar/K.
 
-    Isochoric liquid gains 4 to 16 bar/K (Span and Wagner, see the criteria). Where the clamp follows
-    there is vapour above the liquid; up to 90 % less lay there than "liquid-full" had bounded.
+    Isochoric liquid gains 4 to 16 bar/K (Span and Wagner, see the criteria). Where the clamp
+    follows there is vapour above the liquid; up to 90 % less lay there than had been bounded.
     """
     from co2vent.section_model.population import as_readings, draw_case, run_case
 
