@@ -5,8 +5,9 @@ the gauge or too short a record is `not_known_yet`.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
+from math import sqrt
 from typing import Final
 
 import numpy as np
@@ -35,8 +36,30 @@ GAUGE_DRIFT_SHARE: Final = 0.1
 FILLING_FADES_S: Final = (300.0, 900.0, 1800.0)
 #: Less than this above the air tests nothing [Pa]. This program's choice.
 LEAST_TEST_PA: Final = 0.5e5
-#: A gap in the readings longer than this hides what was done meanwhile: the test begins after it.
-LONGEST_GAP_S: Final = 300.0
+#: A gap in the readings longer than this [s], or than so many usual intervals of a slow logger,
+#: hides what was done meanwhile: the test begins after it. Topping up takes half a minute
+#: (judgement). No interval makes a gap of more than `WIDEST_GAP_S` one hold.
+LONGEST_GAP_S: Final = 30.0
+LONGEST_GAP_INTERVALS: Final = 4.0
+WIDEST_GAP_S: Final = 300.0
+#: Medians of so many neighbours are compared: a flicker of one or two readings is no movement.
+STEADIED_READINGS: Final = 5
+#: A change counts beyond so many standard deviations of single readings (judgement): the highest of
+#: 10 000 such medians lies about 4.5 of them above the lowest.
+NOISE_FACTOR: Final = 6.0
+#: Or beyond so many steps of the display: a last digit that goes to and fro is no movement.
+STEP_FACTOR: Final = 1.5
+#: A gauge behind its own shut valve wanders by less than this [Pa] (judgement); with a known
+#: accuracy its drift counts as well.
+LEAST_MOVEMENT_PA: Final = 1000.0
+#: Gas that is let in shows within this time [s] (judgement): a bottle valve is opened and shut.
+TOPPED_UP_S: Final = 60.0
+#: A rise within that time below what is allowed to be lost in this time [s] hides no leak that
+#: matters (judgement).
+TOPPED_UP_WORTH_S: Final = 300.0
+#: Two gauges of one section that part by less than this [Pa] say nothing (judgement); with a known
+#: accuracy, by less than the error of both.
+LEAST_PARTING_PA: Final = 0.1e5
 #: Beginnings tried, as shares of the record: filling and the heat of compression are left out.
 BEGINNINGS: Final = (0.0, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7)
 
@@ -91,7 +114,7 @@ def standing_test(
 
     `begin_s`: when the test began; else the readings after the last long gap, time break or open
     vent. `gauge_seen_moving`: somebody saw the gauge follow the pressure on this connection; a
-    trace that never moves proves nothing without that.
+    trace that never moves beyond its noise proves nothing without that.
     """
     limits = limits or StandingLimits()
     held = _held(readings, begin_s)
@@ -132,7 +155,20 @@ def standing_test(
                 ),
                 Sentence("Bleed a little, see the gauge follow, and hold again."),
             )
-        return _judge_standing(trial, setup, limits)
+        found = _judge_standing(trial, setup, limits)
+        if found.verdict is not Tightness.TIGHT:
+            return found
+        if not gauge_seen_moving and not _moved(_held(readings, None), setup):
+            return replace(
+                found,
+                verdict=Tightness.NOT_KNOWN_YET,
+                reason=Sentence(
+                    "The pressure never moved beyond its noise: such a trace is also what a shut "
+                    "gauge valve gives."
+                ),
+                next_step=Sentence("Bleed a little, see the gauge follow, and hold again."),
+            )
+        return _refuted(found, held, setup)
     except OutOfRangeError as error:
         return _unknown(held, limits, str(error), Sentence("Test within that range."))
 
@@ -291,6 +327,120 @@ def _judge_standing(trial: _Standing, setup: Setup, limits: StandingLimits) -> S
     )
 
 
+def steadied(values: Floats) -> Floats:
+    """Return running medians over `STEADIED_READINGS` neighbours: single flickers are gone."""
+    if len(values) < STEADIED_READINGS:
+        return values
+    padded = np.pad(values, STEADIED_READINGS // 2, mode="edge")
+    windows = np.lib.stride_tricks.sliding_window_view(padded, STEADIED_READINGS)
+    return np.asarray(np.median(windows, axis=1), dtype=np.float64)
+
+
+def reading_noise(values: Floats) -> float:
+    """Return the standard deviation of single readings, from what neighbours differ by.
+
+    By medians, so that the few jumps that are looked for do not count as noise; 1.4826 makes a
+    median deviation a standard deviation (normal distribution).
+    """
+    steps = np.diff(values)
+    if not len(steps):
+        return 0.0
+    spread = float(np.median(np.abs(steps - np.median(steps))))
+    return 1.4826 * spread / sqrt(2.0)
+
+
+def _moved(unbroken: Sequence[Reading], setup: Setup) -> bool:
+    """Say whether the gauge followed anything (filling, temperature), beyond noise and drift."""
+    pressure_pa = np.array([reading.pressure_pa for reading in unbroken])
+    least_pa = max(
+        LEAST_MOVEMENT_PA,
+        GAUGE_DRIFT_SHARE * setup.gauge_error_pa,
+        NOISE_FACTOR * reading_noise(pressure_pa),
+        STEP_FACTOR * smallest_step(pressure_pa),
+    )
+    return bool(np.ptp(steadied(pressure_pa)) > least_pa)
+
+
+def _refuted(found: StandingResult, held: Sequence[Reading], setup: Setup) -> StandingResult:
+    """Take a `tight` back where its readings show gas let in or two gauges that disagree."""
+    judged = [reading for reading in held if reading.at_s >= found.begin_s]
+    topped_pa = _topped_up_pa(judged, found, setup)
+    if topped_pa is not None:
+        return replace(
+            found,
+            verdict=Tightness.NOT_KNOWN_YET,
+            reason=Sentence(
+                "The pressure jumps up by {jump} within a minute: gas let in hides a leak.",
+                jump=change_text(topped_pa, setup),
+            ),
+            next_step=Sentence("Shut off and take off the supply, then hold again."),
+        )
+    parted_pa = _parted_pa(judged, setup)
+    if parted_pa is not None:
+        return replace(
+            found,
+            verdict=Tightness.NOT_KNOWN_YET,
+            reason=Sentence(
+                "The two gauges part by {change} during the test: one does not show this section.",
+                change=change_text(parted_pa, setup),
+            ),
+            next_step=Sentence("Check both gauges and their valves, then hold again."),
+        )
+    return found
+
+
+def _topped_up_pa(judged: Sequence[Reading], found: StandingResult, setup: Setup) -> float | None:
+    """Return the largest sudden rise [Pa] at constant temperature, if it is more than noise."""
+    at_s = np.array([reading.at_s for reading in judged])
+    pressure_pa = np.array([reading.pressure_pa for reading in judged])
+    metal_k = np.array([_metal_k(reading) for reading in judged], dtype=np.float64)
+    mean_k = float(metal_k.mean())
+    pa_per_k, _ = pressure_slopes(setup.gas, found.pressure_pa, mean_k)
+    # medians of both first: the clamp's own flicker is not to hide a jump of the pressure
+    level_pa = steadied(pressure_pa) - pa_per_k * (steadied(metal_k) - mean_k)
+    # beyond the medians' own width, else a jump in the middle of it is seen in part only
+    later = np.maximum(
+        np.searchsorted(at_s, at_s + TOPPED_UP_S, side="right") - 1,
+        np.arange(len(at_s)) + STEADIED_READINGS,
+    )
+    kept = later < len(at_s)
+    if not kept.any():
+        return None
+    rise_pa = level_pa[later[kept]] - level_pa[kept]
+    rise_pa = rise_pa - np.median(rise_pa)  # a steady trend is the slope's matter
+    # the gas follows the metal late, or the clamp does: what a warming explains is no gas let in
+    warmed_k = np.abs(steadied(metal_k)[later[kept]] - steadied(metal_k)[kept])
+    least_pa = max(
+        NOISE_FACTOR * (reading_noise(pressure_pa) + pa_per_k * reading_noise(metal_k)),
+        STEP_FACTOR * smallest_step(pressure_pa),
+        TOPPED_UP_WORTH_S * found.allowed_pa_per_s,
+    )
+    excess_pa = rise_pa - CLAMP_SHARE * pa_per_k * warmed_k
+    largest_pa = float(excess_pa.max())
+    return largest_pa if largest_pa > least_pa else None
+
+
+def _parted_pa(judged: Sequence[Reading], setup: Setup) -> float | None:
+    """Return by how much two gauges of the section parted [Pa], if by more than their errors."""
+    apart_pa = np.array(
+        [
+            reading.pressure_pa - reading.pressure_2_pa
+            for reading in judged
+            if reading.pressure_2_pa is not None
+        ]
+    )
+    if len(apart_pa) < 2 * STEADIED_READINGS:
+        return None
+    change_pa = float(np.ptp(steadied(apart_pa)))
+    least_pa = max(
+        LEAST_PARTING_PA,
+        2.0 * setup.gauge_error_pa,
+        NOISE_FACTOR * reading_noise(apart_pa),
+        STEP_FACTOR * smallest_step(apart_pa),
+    )
+    return change_pa if change_pa > least_pa else None
+
+
 def _scaled(bounds: Bounds, factor: float) -> Bounds:
     estimate, lower, upper = (
         None if value is None else value * factor
@@ -302,9 +452,12 @@ def _scaled(bounds: Bounds, factor: float) -> Bounds:
 def _held(readings: Sequence[Reading], begin_s: float | None) -> list[Reading]:
     """Return the newest readings that belong to one unbroken hold."""
     held: list[Reading] = []
+    intervals = np.diff(np.array([reading.at_s for reading in readings]))
+    usual_s = float(np.median(intervals)) if len(intervals) else 0.0
+    longest_s = min(max(LONGEST_GAP_S, LONGEST_GAP_INTERVALS * usual_s), WIDEST_GAP_S)
     for reading in readings:
         if held and (
-            reading.segment != held[-1].segment or reading.at_s - held[-1].at_s > LONGEST_GAP_S
+            reading.segment != held[-1].segment or reading.at_s - held[-1].at_s > longest_s
         ):
             held = []
         if reading.vent_open:

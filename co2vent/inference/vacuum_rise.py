@@ -20,6 +20,7 @@ from numpy.typing import NDArray
 
 from co2vent.inference.held import Slope, block_means, fit_slope, smallest_step
 from co2vent.inference.outcome import Bounds
+from co2vent.inference.standing_test import NOISE_FACTOR, STEP_FACTOR, reading_noise, steadied
 from co2vent.inference.water import water_vapour_pressure_pa
 from co2vent.readings.reading import Reading
 from co2vent.sentence import Sentence
@@ -39,6 +40,20 @@ LEVEL_RATIO: Final = 0.25
 #: Levels of several hundred Pa on metal this cold are not water: ice there gives 38 Pa (-30 degC).
 COLD_METAL_K: Final = 243.15
 LONGEST_GAP_S: Final = 60.0
+#: A volume that is shut off gains at least this in ten minutes, of what its walls give off [Pa]; a
+#: running pump holds its pressure to less. Judgement.
+LEAST_RISE_PA: Final = 5.0 * MICRON_PA
+#: A rise is also more than so many standard deviations of single readings, compared as means of
+#: `RISE_BLOCKS` parts of the hold. Judgement.
+RISE_NOISE_FACTOR: Final = 3.0
+RISE_BLOCKS: Final = 20
+#: A fall by this share of the pressure, after a rise by as much, is the pump switched on again and
+#: not the gauge's wander. Judgement.
+FALL_SHARE: Final = 0.05
+#: A bending rise by more than this share of its beginning may be ice that has reached its vapour
+#: pressure on metal colder than the clamp: at -30, -25, -20 degC ice has 38, 63, 103 Pa, all below
+#: the limit. The share is judgement: walls that are dry gain less once the pump has run long.
+BEND_SHARE: Final = 0.3
 
 
 class VacuumVerdict(StrEnum):
@@ -95,7 +110,8 @@ def vacuum_rise_test(
     """Judge the rise after the pump was shut off.
 
     `begin_s`: when that was; else where the record first came near its lowest pressure.
-    `coldest_metal_k`: where clamps can't show it; else the lowest clamp reading.
+    `coldest_metal_k`: where clamps can't show it; else the lowest clamp reading, which is not taken
+    for the coldest metal where the rise bends as over ice.
     """
     limits = limits or VacuumLimits()
     rows = _unbroken(readings)
@@ -122,24 +138,32 @@ def vacuum_rise_test(
     coldest_k = min(
         [*clamps, *([] if coldest_metal_k is None else [coldest_metal_k])], default=None
     )
-    curve = _Curve(held_s, held_pa, moved=bool(np.ptp(whole) > 0.0))
-    return _judge(curve, limits, coldest_k, volume_m3)
-
-
-LEAST_RISE_PA = 5.0 * MICRON_PA  # judgement
+    # a rise from test vacuum that was pumped away again counts, or the last low hides a leak; with
+    # a beginning that a person gave, what was before it is that person's matter
+    first = begin if begin_s is not None else min(begin, _first_below(whole, limits.begin_pa))
+    curve = _Curve(
+        held_s, held_pa, moved=bool(np.ptp(whole) > 0.0), pumped=_pumped_again(whole[first:])
+    )
+    return _judge(curve, limits, coldest_k, volume_m3, told=coldest_metal_k is not None)
 
 
 class _Curve:
     """The rise as columns, its slopes at both ends and the level that the fit gives."""
 
-    def __init__(self, at_s: Floats, pressure_pa: Floats, moved: bool) -> None:
+    def __init__(
+        self,
+        at_s: Floats,
+        pressure_pa: Floats,
+        moved: bool,
+        pumped: tuple[float, float] | None,
+    ) -> None:
         step = smallest_step(pressure_pa)
         self.moved = moved
-        noise_pa = float(np.std(np.diff(pressure_pa))) / 2.0**0.5
-        least_pa = max(LEAST_RISE_PA, 3.0 * noise_pa)
+        self.pumped = pumped  # highest and lowest of a rise that was pumped away again [Pa]
+        (parts_pa,) = block_means(pressure_pa, most=RISE_BLOCKS)
+        least_pa = max(LEAST_RISE_PA, RISE_NOISE_FACTOR * reading_noise(pressure_pa), step)
+        self.rose = bool(parts_pa[-1] - parts_pa.min() >= least_pa)
         self.at_s, self.pressure_pa = block_means(at_s, pressure_pa)
-        # a volume that is shut off gains a little always, of what its walls give off
-        self.rose = bool(self.pressure_pa[-3:].mean() - self.pressure_pa.min() >= least_pa)
         self.span_s = float(self.at_s[-1] - self.at_s[0])
         count = len(self.at_s)
         tenth, third = max(4, count // 10), max(4, count // 3)
@@ -182,7 +206,12 @@ class _Curve:
 
 
 def _judge(
-    curve: _Curve, limits: VacuumLimits, coldest_k: float | None, volume_m3: float | None
+    curve: _Curve,
+    limits: VacuumLimits,
+    coldest_k: float | None,
+    volume_m3: float | None,
+    *,
+    told: bool,
 ) -> VacuumResult:
     water_pa = None if coldest_k is None else water_vapour_pressure_pa(max(coldest_k, 110.0))
     kept: bool | None = None
@@ -190,7 +219,7 @@ def _judge(
         kept = False
     elif curve.span_s >= limits.least_s:
         kept = True
-    verdict, reason, next_step = _verdict(curve, limits, coldest_k, water_pa, kept)
+    verdict, reason, next_step = _verdict(curve, limits, coldest_k, water_pa, kept, told)
     return VacuumResult(
         verdict=verdict,
         reason=reason,
@@ -214,8 +243,12 @@ def _verdict(
     coldest_k: float | None,
     water_pa: float | None,
     kept: bool | None,
+    told: bool,
 ) -> tuple[VacuumVerdict, str, str]:
-    """Return verdict, reason and next step. The order is that of the risk: leak and water first."""
+    """Return verdict, reason and next step. The order is that of the risk: leak and water first.
+
+    `told`: a person gave the temperature of the coldest metal.
+    """
     unknown = VacuumVerdict.NOT_KNOWN_YET
     early, late = curve.early, curve.late
     course = Sentence(
@@ -225,6 +258,18 @@ def _verdict(
         time=f"{curve.span_s / 60:.0f} min",
     )
     limit, rate = _vacuum(limits.end_pa), _rate(late)
+    if curve.pumped is not None:
+        high_pa, low_pa = curve.pumped
+        return (
+            unknown,
+            Sentence(
+                "The vacuum rose to {high} and fell back to {low}: the pump was on again, or gauge "
+                "or metal cooled.",
+                high=_vacuum(high_pa),
+                low=_vacuum(low_pa),
+            ),
+            Sentence("Shut the valve to the pump once and hold; give the time when it was shut."),
+        )
     if curve.moved and not curve.rose:
         return (
             unknown,
@@ -359,6 +404,17 @@ def _verdict(
             ),
             Sentence("Warm the metal and repeat."),
         )
+    bends = levelled or late.estimate < STRAIGHT_RATIO * early.estimate
+    if not told and bends and curve.rise_pa > BEND_SHARE * curve.begin_pa:
+        return (
+            unknown,
+            Sentence(
+                "The limit is kept ({course}), but the rise levels as it does over ice on metal "
+                "colder than the clamp: not shown dry.",
+                course=course,
+            ),
+            Sentence("Measure the coldest metal and give its temperature, or evacuate again."),
+        )
     return (
         VacuumVerdict.TIGHT_AND_DRY,
         Sentence(
@@ -396,6 +452,36 @@ def _begin(at_s: Floats, pressure_pa: Floats, begin_s: float | None) -> int:
     low = float(pressure_pa.min())
     near = low + max(0.03 * low, 3.0 * smallest_step(pressure_pa))
     return int(np.argmax(pressure_pa <= near))
+
+
+def _first_below(pressure_pa: Floats, limit_pa: float) -> int:
+    """Return the index from which the section was at test vacuum; the end if it never was."""
+    below = steadied(pressure_pa) <= limit_pa
+    return int(np.argmax(below)) if below.any() else len(pressure_pa)
+
+
+def _pumped_again(pressure_pa: Floats) -> tuple[float, float] | None:
+    """Return the highest and the lowest of the largest rise that fell back; None: there is none.
+
+    A section that is shut off has nothing to fall for: the pump ran, or the metal cooled.
+    """
+    level_pa = steadied(pressure_pa)
+    rise_pa = level_pa - np.minimum.accumulate(level_pa)
+    least_pa = np.maximum(
+        max(
+            LEAST_RISE_PA,
+            NOISE_FACTOR * reading_noise(pressure_pa),
+            STEP_FACTOR * smallest_step(pressure_pa),
+        ),
+        FALL_SHARE * level_pa,
+    )
+    risen = np.maximum.accumulate(np.where(rise_pa > least_pa, level_pa, -np.inf))
+    fall_pa = np.where(np.isfinite(risen), risen - level_pa, 0.0)
+    fell = fall_pa > np.maximum(least_pa, FALL_SHARE * np.where(np.isfinite(risen), risen, 0.0))
+    if not fell.any():
+        return None
+    lowest = int(np.argmax(np.where(fell, fall_pa, 0.0)))
+    return float(risen[lowest]), float(level_pa[lowest])
 
 
 def _bounds(slope: Slope, factor: float = 1.0) -> Bounds:

@@ -1959,6 +1959,26 @@
             <translation>Ein wenig entlüften, sehen, dass das Manometer folgt, und erneut halten.</translation>
         </message>
         <message>
+            <source>The pressure never moved beyond its noise: such a trace is also what a shut gauge valve gives.</source>
+            <translation>Der Druck hat sich nie über sein Rauschen hinaus bewegt: so eine Kurve gibt auch ein geschlossenes Manometerventil.</translation>
+        </message>
+        <message>
+            <source>The pressure jumps up by {jump} within a minute: gas let in hides a leak.</source>
+            <translation>Der Druck springt innerhalb einer Minute um {jump} nach oben: eingelassenes Gas verdeckt ein Leck.</translation>
+        </message>
+        <message>
+            <source>Shut off and take off the supply, then hold again.</source>
+            <translation>Die Zufuhr absperren und abnehmen, dann erneut halten.</translation>
+        </message>
+        <message>
+            <source>The two gauges part by {change} during the test: one does not show this section.</source>
+            <translation>Die beiden Manometer gehen während der Prüfung um {change} auseinander: eines zeigt diesen Abschnitt nicht.</translation>
+        </message>
+        <message>
+            <source>Check both gauges and their valves, then hold again.</source>
+            <translation>Beide Manometer und ihre Ventile prüfen, dann erneut halten.</translation>
+        </message>
+        <message>
             <source>Test within that range.</source>
             <translation>Innerhalb dieses Bereichs prüfen.</translation>
         </message>
@@ -2007,6 +2027,22 @@
         <message>
             <source>Let the gauge see the pump once, then hold again.</source>
             <translation>Das Vakuummeter einmal die Pumpe sehen lassen, dann erneut halten.</translation>
+        </message>
+        <message>
+            <source>The vacuum rose to {high} and fell back to {low}: the pump was on again, or gauge or metal cooled.</source>
+            <translation>Das Vakuum stieg auf {high} und fiel auf {low} zurück: die Vakuumpumpe lief wieder, oder Vakuummeter oder Metall wurden kälter.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump once and hold; give the time when it was shut.</source>
+            <translation>Das Ventil zur Vakuumpumpe einmal schließen und halten; angeben, wann es geschlossen wurde.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but the rise levels as it does over ice on metal colder than the clamp: not shown dry.</source>
+            <translation>Der Grenzwert ist eingehalten ({course}), aber der Anstieg flacht ab wie über Eis auf Metall, das kälter als der Anlegefühler ist: nicht als trocken gezeigt.</translation>
+        </message>
+        <message>
+            <source>Measure the coldest metal and give its temperature, or evacuate again.</source>
+            <translation>Das kälteste Metall messen und seine Temperatur angeben, oder erneut evakuieren.</translation>
         </message>
         <message>
             <source>The vacuum has not risen at all: {course}; with the pump still on it stands so too.</source>

@@ -1959,6 +1959,26 @@
             <translation>Purgue un poco, vea que el manómetro responde y espere otra vez.</translation>
         </message>
         <message>
+            <source>The pressure never moved beyond its noise: such a trace is also what a shut gauge valve gives.</source>
+            <translation>La presión nunca se movió más que su ruido: una válvula de manómetro cerrada da la misma traza.</translation>
+        </message>
+        <message>
+            <source>The pressure jumps up by {jump} within a minute: gas let in hides a leak.</source>
+            <translation>La presión salta {jump} en un minuto: el gas que entra oculta una fuga.</translation>
+        </message>
+        <message>
+            <source>Shut off and take off the supply, then hold again.</source>
+            <translation>Cierre y desconecte el suministro y espere otra vez.</translation>
+        </message>
+        <message>
+            <source>The two gauges part by {change} during the test: one does not show this section.</source>
+            <translation>Los dos manómetros se separan {change} durante la prueba: uno no muestra este tramo.</translation>
+        </message>
+        <message>
+            <source>Check both gauges and their valves, then hold again.</source>
+            <translation>Revise los dos manómetros y sus válvulas y espere otra vez.</translation>
+        </message>
+        <message>
             <source>Test within that range.</source>
             <translation>Pruebe dentro de ese rango.</translation>
         </message>
@@ -2007,6 +2027,22 @@
         <message>
             <source>Let the gauge see the pump once, then hold again.</source>
             <translation>Deje que el vacuómetro vea la bomba una vez y espere de nuevo.</translation>
+        </message>
+        <message>
+            <source>The vacuum rose to {high} and fell back to {low}: the pump was on again, or gauge or metal cooled.</source>
+            <translation>El vacío subió a {high} y volvió a bajar a {low}: la bomba de vacío estuvo otra vez en marcha, o se enfrió el vacuómetro o el metal.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump once and hold; give the time when it was shut.</source>
+            <translation>Cierre una sola vez la válvula hacia la bomba de vacío y espere; indique cuándo se cerró.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but the rise levels as it does over ice on metal colder than the clamp: not shown dry.</source>
+            <translation>El límite se cumple ({course}), pero la subida se nivela como sobre hielo en metal más frío que la sonda de pinza: no se demuestra que esté seco.</translation>
+        </message>
+        <message>
+            <source>Measure the coldest metal and give its temperature, or evacuate again.</source>
+            <translation>Mida el metal más frío e indique su temperatura, o evacúe otra vez.</translation>
         </message>
         <message>
             <source>The vacuum has not risen at all: {course}; with the pump still on it stands so too.</source>

@@ -1959,6 +1959,26 @@
             <translation>Luft litt, se at manometeret følger, og hold igjen.</translation>
         </message>
         <message>
+            <source>The pressure never moved beyond its noise: such a trace is also what a shut gauge valve gives.</source>
+            <translation>Trykket rørte seg aldri utover støyen: en stengt manometerventil gir samme kurve.</translation>
+        </message>
+        <message>
+            <source>The pressure jumps up by {jump} within a minute: gas let in hides a leak.</source>
+            <translation>Trykket hopper {jump} opp innen ett minutt: gass som slippes inn, skjuler en lekkasje.</translation>
+        </message>
+        <message>
+            <source>Shut off and take off the supply, then hold again.</source>
+            <translation>Steng og koble fra tilførselen, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>The two gauges part by {change} during the test: one does not show this section.</source>
+            <translation>De to manometrene skiller seg med {change} under prøven: det ene viser ikke denne seksjonen.</translation>
+        </message>
+        <message>
+            <source>Check both gauges and their valves, then hold again.</source>
+            <translation>Kontroller begge manometrene og ventilene deres, og hold igjen.</translation>
+        </message>
+        <message>
             <source>Test within that range.</source>
             <translation>Prøv innenfor det området.</translation>
         </message>
@@ -2007,6 +2027,22 @@
         <message>
             <source>Let the gauge see the pump once, then hold again.</source>
             <translation>La vakuummeteret se pumpen én gang, og hold igjen.</translation>
+        </message>
+        <message>
+            <source>The vacuum rose to {high} and fell back to {low}: the pump was on again, or gauge or metal cooled.</source>
+            <translation>Vakuumet steg til {high} og falt tilbake til {low}: vakuumpumpen gikk igjen, eller vakuummeteret eller metallet ble kaldere.</translation>
+        </message>
+        <message>
+            <source>Shut the valve to the pump once and hold; give the time when it was shut.</source>
+            <translation>Steng ventilen til vakuumpumpen én gang og hold; oppgi når den ble stengt.</translation>
+        </message>
+        <message>
+            <source>The limit is kept ({course}), but the rise levels as it does over ice on metal colder than the clamp: not shown dry.</source>
+            <translation>Grensen er holdt ({course}), men stigningen flater ut som over is på metall kaldere enn klemmeføleren: ikke vist tørt.</translation>
+        </message>
+        <message>
+            <source>Measure the coldest metal and give its temperature, or evacuate again.</source>
+            <translation>Mål det kaldeste metallet og oppgi temperaturen, eller evakuer igjen.</translation>
         </message>
         <message>
             <source>The vacuum has not risen at all: {course}; with the pump still on it stands so too.</source>

@@ -131,7 +131,7 @@ def test_a_test_log_is_judged_in_the_job(
     folder = str(tmp_path / "job")
     job("begin", "--folder", folder, "--section", "S", "--person", "Ada")
     vacuum = tmp_path / "vac.csv"
-    rows = [f"{at_s},0.001,{400 + 8 * (at_s % 3)},15.0" for at_s in range(0, 900, 2)]
+    rows = [f"{at_s},0.001,{400 + at_s // 15 + at_s % 3},15.0" for at_s in range(0, 900, 2)]
     vacuum.write_text(
         "elapsed_s,pressure_bar_a,vacuum_micron,line_temperature_degC\n" + "\n".join(rows) + "\n",
         encoding="utf-8",

@@ -193,7 +193,7 @@ def test_signing_and_the_report(desk: JobDesk) -> None:
 def test_a_test_is_judged_from_its_log(desk: JobDesk, tmp_path: Path) -> None:
     to_protect(desk)
     log = tmp_path / "vac.csv"
-    rows = [f"{at_s},0.001,{400 + 8 * (at_s % 3)},15.0" for at_s in range(0, 900, 2)]
+    rows = [f"{at_s},0.001,{400 + at_s // 15 + at_s % 3},15.0" for at_s in range(0, 900, 2)]
     head = "elapsed_s,pressure_bar_a,vacuum_micron,line_temperature_degC"
     log.write_text("\n".join([head, *rows]) + "\n", encoding="utf-8")
     desk.judge("vacuum", log)
@@ -292,7 +292,7 @@ def a_vent(at_s: float = 0.0, simulated: bool = False, **measured: float) -> Vie
 
 
 def a_log(path: Path, simulated: bool) -> Path:
-    rows = [f"{at_s},0.001,{400 + 8 * (at_s % 3)},15.0" for at_s in range(0, 900, 2)]
+    rows = [f"{at_s},0.001,{400 + at_s // 15 + at_s % 3},15.0" for at_s in range(0, 900, 2)]
     head = ["# simulated: yes"] if simulated else []
     head.append("elapsed_s,pressure_bar_a,vacuum_micron,line_temperature_degC")
     path.write_text("\n".join([*head, *rows]) + "\n", encoding="utf-8")
