@@ -85,12 +85,10 @@ def score_vent(vent: TrueVent, assess: Assessor) -> VentScore:
     leaks = any(hold.leak_by_kg_per_s > 0.0 for hold in vent.holds)
     dry_from_s, cleared_after_s, rule_after_s = _times(vent, holds, seen, leaks)
     shelf, recognised = _shelf(vent, seen)
-    vented = [hold for hold in vent.holds if hold.number > 0]
-    levels = [_mean_shown(vent, hold) for hold in vented]
-    dry_levels = [
-        level
-        for level, hold in zip(levels, vented, strict=True)
-        if next(score for score in holds if score.number == hold.number).dry_throughout
+    levels = [
+        (_mean_shown(vent, hold), score.dry_throughout)
+        for hold, score in zip(vent.holds, holds, strict=True)
+        if hold.number > 0
     ]
     suspected = any(hold.leak_by is LeakBy.SUSPECTED for hold in seen.holds)
     return VentScore(
@@ -101,8 +99,8 @@ def score_vent(vent: TrueVent, assess: Assessor) -> VentScore:
         told_bare=vent.setup.insulated is False,
         leaks=leaks,
         holds=holds,
-        two_pressures=_apart(levels),
-        dry_two_pressures=_apart(dry_levels),
+        two_pressures=_apart([level for level, _dry in levels]),
+        dry_two_pressures=_apart([level for level, dry in levels if dry]),
         leak_suspected=suspected,
         dry_from_s=dry_from_s,
         cleared_after_s=cleared_after_s,

@@ -133,8 +133,8 @@ def before_the_vent(s: Situation) -> Said:
 def holding(s: Situation) -> Said:
     """A hold after a vent: what the analysis asks for."""
     hold = s.hold
+    text = Sentence("The hold has begun: leave the vent shut and everything still.")
     if hold is None or s.latest is None:
-        text = Sentence("The hold has begun: leave the vent shut and everything still.")
         if s.latest is not None and s.latest.pressure_pa < TRIPLE_PRESSURE_PA:
             severity = Severity.DO if s.cleared else Severity.DANGER
             return (Instruction.HOLD_FOR_DRY_ICE, "Hold for dry ice", text, severity)
@@ -151,8 +151,7 @@ def holding(s: Situation) -> Said:
     }
     if hold.instruction is Instruction.VENT_TO_ZERO and not s.cleared:
         # what the hold said was taken back
-        still = Sentence("The hold has begun: leave the vent shut and everything still.")
-        return (Instruction.KEEP_HOLDING, "Keep holding", still, Severity.CAUTION)
+        return (Instruction.KEEP_HOLDING, "Keep holding", text, Severity.CAUTION)
     headline, severity = words.get(hold.instruction, ("Keep holding", Severity.DO))
     if hold.charge is Charge.SOLID_PRESENT:
         headline, severity = "Dry ice: hold, keep clear", Severity.DANGER

@@ -337,17 +337,18 @@ class Session:
 
     def _heed_clamp(self, hold: HoldAssessment) -> None:
         """Metal at saturation is where liquid may lie: a verdict from before does not cover it."""
-        latest = self.latest
-        if latest is None or latest.line_temperature_k is None:
-            return
         young = hold.end_s - hold.start_s < CRITERIA.shortest_clear_s
-        if hold.charge is Charge.VAPOR_ONLY or young:
+        if self.latest is not None and hold.charge is not Charge.VAPOR_ONLY and not young:
+            self._heed_cold_metal(self.latest)
+
+    def _heed_cold_metal(self, reading: Reading) -> None:
+        line_k, pressure_pa = reading.line_temperature_k, reading.pressure_pa
+        if line_k is None:
             return
-        pressure_pa = latest.pressure_pa
         below = pressure_pa < TRIPLE_PRESSURE_PA
         cold_k = snow_k(pressure_pa) if below else saturated_k(pressure_pa)
-        if latest.line_temperature_k - cold_k < CRITERIA.clamp_wet_k:
-            self.standing.withdraw(Sentence("the lowest metal is at saturation"), latest.at_s)
+        if line_k - cold_k < CRITERIA.clamp_wet_k:
+            self.standing.withdraw(Sentence("the lowest metal is at saturation"), reading.at_s)
 
     def _void_hold(self, at_s: float, why: str) -> None:
         """The running hold's evidence starts anew; the doubts it has raised do not."""
@@ -377,10 +378,8 @@ class Session:
         rate = self._rate()
         if rate is not None and reading.pressure_pa < self.stop_pa + NEAR_STOP_PA:
             self._fall_pa_per_s = max(self._fall_pa_per_s, -rate)
-        line_k, pressure_pa = reading.line_temperature_k, reading.pressure_pa
-        below = 0.0 < pressure_pa < TRIPLE_PRESSURE_PA
-        if below and line_k is not None and line_k - snow_k(pressure_pa) < CRITERIA.clamp_wet_k:
-            self.standing.withdraw(Sentence("the lowest metal is at saturation"), reading.at_s)
+        if 0.0 < reading.pressure_pa < TRIPLE_PRESSURE_PA:
+            self._heed_cold_metal(reading)
         before = self.vent_watch.plateau
         plateau = self.vent_watch.see(reading, self.setup, self.gauge)
         if plateau is before or plateau is None:

@@ -86,22 +86,18 @@ def venting_cleared(s: Situation) -> Said:
             Severity.DANGER,
         )
     if s.gauge_pa <= ZERO_GAUGE_PA:
-        open_them = Sentence(
+        reason: str = Sentence(
             "At {now} after vapour only. Open both bleeds and leave them open; CO2 meter at "
             "the low spots; keep out of line of the cover. Then the site's own procedure.",
             now=s.now,
         )
-        if s.low_hold_done:
-            return (
-                Instruction.OPEN_BLEEDS, "Open the bleeds at both ends", open_them, Severity.DO
-            )  # fmt: skip
-        not_held = Sentence("No hold near 1 bar g was made: snow can lie under a gauge at zero.")
-        return (
-            Instruction.OPEN_BLEEDS,
-            "Open the bleeds at both ends",
-            joined(not_held, open_them),
-            Severity.CAUTION,
-        )
+        severity = Severity.DO
+        if not s.low_hold_done:
+            not_held = Sentence(
+                "No hold near 1 bar g was made: snow can lie under a gauge at zero."
+            )
+            reason, severity = joined(not_held, reason), Severity.CAUTION
+        return (Instruction.OPEN_BLEEDS, "Open the bleeds at both ends", reason, severity)
     low = LOW_HOLD_GAUGE_PA + s.lead_pa
     if (
         not s.low_hold_done

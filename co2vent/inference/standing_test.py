@@ -7,7 +7,6 @@ the gauge or too short a record is `not_known_yet`.
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
-from math import sqrt
 from typing import Final
 
 import numpy as np
@@ -15,7 +14,17 @@ from numpy.typing import NDArray
 
 from co2vent.errors import OutOfRangeError
 from co2vent.inference.closed_gas import gas_density_kg_m3, pressure_slopes
-from co2vent.inference.held import Slope, block_means, fit_slope, smallest_step
+from co2vent.inference.held import (
+    NOISE_FACTOR,
+    STEADIED_READINGS,
+    STEP_FACTOR,
+    Slope,
+    block_means,
+    fit_slope,
+    reading_noise,
+    smallest_step,
+    steadied,
+)
 from co2vent.inference.outcome import Bounds
 from co2vent.inference.wording import change_text, loss_text
 from co2vent.readings.reading import Reading, Setup
@@ -42,13 +51,6 @@ LEAST_TEST_PA: Final = 0.5e5
 LONGEST_GAP_S: Final = 30.0
 LONGEST_GAP_INTERVALS: Final = 4.0
 WIDEST_GAP_S: Final = 300.0
-#: Medians of so many neighbours are compared: a flicker of one or two readings is no movement.
-STEADIED_READINGS: Final = 5
-#: A change counts beyond so many standard deviations of single readings (judgement): the highest of
-#: 10 000 such medians lies about 4.5 of them above the lowest.
-NOISE_FACTOR: Final = 6.0
-#: Or beyond so many steps of the display: a last digit that goes to and fro is no movement.
-STEP_FACTOR: Final = 1.5
 #: A gauge behind its own shut valve wanders by less than this [Pa] (judgement); with a known
 #: accuracy its drift counts as well.
 LEAST_MOVEMENT_PA: Final = 1000.0
@@ -159,14 +161,13 @@ def standing_test(
         if found.verdict is not Tightness.TIGHT:
             return found
         if not gauge_seen_moving and not _moved(_held(readings, None), setup):
-            return replace(
+            return _taken_back(
                 found,
-                verdict=Tightness.NOT_KNOWN_YET,
-                reason=Sentence(
+                Sentence(
                     "The pressure never moved beyond its noise: such a trace is also what a shut "
                     "gauge valve gives."
                 ),
-                next_step=Sentence("Bleed a little, see the gauge follow, and hold again."),
+                Sentence("Bleed a little, see the gauge follow, and hold again."),
             )
         return _refuted(found, held, setup)
     except OutOfRangeError as error:
@@ -327,28 +328,6 @@ def _judge_standing(trial: _Standing, setup: Setup, limits: StandingLimits) -> S
     )
 
 
-def steadied(values: Floats) -> Floats:
-    """Return running medians over `STEADIED_READINGS` neighbours: single flickers are gone."""
-    if len(values) < STEADIED_READINGS:
-        return values
-    padded = np.pad(values, STEADIED_READINGS // 2, mode="edge")
-    windows = np.lib.stride_tricks.sliding_window_view(padded, STEADIED_READINGS)
-    return np.asarray(np.median(windows, axis=1), dtype=np.float64)
-
-
-def reading_noise(values: Floats) -> float:
-    """Return the standard deviation of single readings, from what neighbours differ by.
-
-    By medians, so that the few jumps that are looked for do not count as noise; 1.4826 makes a
-    median deviation a standard deviation (normal distribution).
-    """
-    steps = np.diff(values)
-    if not len(steps):
-        return 0.0
-    spread = float(np.median(np.abs(steps - np.median(steps))))
-    return 1.4826 * spread / sqrt(2.0)
-
-
 def _moved(unbroken: Sequence[Reading], setup: Setup) -> bool:
     """Say whether the gauge followed anything (filling, temperature), beyond noise and drift."""
     pressure_pa = np.array([reading.pressure_pa for reading in unbroken])
@@ -366,27 +345,30 @@ def _refuted(found: StandingResult, held: Sequence[Reading], setup: Setup) -> St
     judged = [reading for reading in held if reading.at_s >= found.begin_s]
     topped_pa = _topped_up_pa(judged, found, setup)
     if topped_pa is not None:
-        return replace(
+        return _taken_back(
             found,
-            verdict=Tightness.NOT_KNOWN_YET,
-            reason=Sentence(
+            Sentence(
                 "The pressure jumps up by {jump} within a minute: gas let in hides a leak.",
                 jump=change_text(topped_pa, setup),
             ),
-            next_step=Sentence("Shut off and take off the supply, then hold again."),
+            Sentence("Shut off and take off the supply, then hold again."),
         )
     parted_pa = _parted_pa(judged, setup)
     if parted_pa is not None:
-        return replace(
+        return _taken_back(
             found,
-            verdict=Tightness.NOT_KNOWN_YET,
-            reason=Sentence(
+            Sentence(
                 "The two gauges part by {change} during the test: one does not show this section.",
                 change=change_text(parted_pa, setup),
             ),
-            next_step=Sentence("Check both gauges and their valves, then hold again."),
+            Sentence("Check both gauges and their valves, then hold again."),
         )
     return found
+
+
+def _taken_back(found: StandingResult, reason: str, next_step: str) -> StandingResult:
+    """Return a `tight` as not known: its figures stay, what they prove does not."""
+    return replace(found, verdict=Tightness.NOT_KNOWN_YET, reason=reason, next_step=next_step)
 
 
 def _topped_up_pa(judged: Sequence[Reading], found: StandingResult, setup: Setup) -> float | None:

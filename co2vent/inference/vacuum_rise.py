@@ -18,9 +18,17 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
-from co2vent.inference.held import Slope, block_means, fit_slope, smallest_step
+from co2vent.inference.held import (
+    NOISE_FACTOR,
+    STEP_FACTOR,
+    Slope,
+    block_means,
+    fit_slope,
+    reading_noise,
+    smallest_step,
+    steadied,
+)
 from co2vent.inference.outcome import Bounds
-from co2vent.inference.standing_test import NOISE_FACTOR, STEP_FACTOR, reading_noise, steadied
 from co2vent.inference.water import water_vapour_pressure_pa
 from co2vent.readings.reading import Reading
 from co2vent.sentence import Sentence
