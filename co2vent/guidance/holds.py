@@ -120,7 +120,8 @@ class Holds:
         trace, before = self.trace, self.running
         if trace is None or trace.count == 0:
             return None
-        verdict, earlier = judge(trace, context, closed=closed)
+        shown = before is not None and before.charge is Charge.VAPOR_ONLY
+        verdict, earlier = judge(trace, replace(context, shown_now=shown), closed=closed)
         if (
             closed
             and not context.valve_known

@@ -313,6 +313,7 @@ class Session:
             stop_pa=self.stop_pa,
             vented=self.holds.number > 0 and self.holds.fell,
             begun_pa=self.holds.begun_pa,
+            clamp_frozen=self.clamp.frozen,
             clamp_doubted=self.clamp.doubted,
             first_pa=self.triple_point.highest,
             lowest_pa=self.triple_point.lowest_pa,

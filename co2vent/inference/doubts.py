@@ -38,7 +38,7 @@ def may_be_liquid_yet(
     """Whether a large rise may have slowed for another reason than gas that has warmed.
 
     Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
-    with an outward leak, rises as much again. Without a clamp that shows the metal warm nothing
+    with an outward leak, rises as much again, or a little less from one hold to the next. Without a clamp that shows the metal warm nothing
     shows what a leak takes, and one quiet hold far above the stop pressure is not enough: a balance
     would climb back to where it stood before the last vent, so this hold must be quiet below that.
     """
@@ -56,12 +56,12 @@ def may_be_liquid_yet(
         most = criteria.most_first_rise_unseen if lower else -inf
     if rise <= most:
         return False
-    return not any(
-        hold.number >= 1
-        and abs(hold.start_pa / first_pa - 1.0) < criteria.most_first_rise
-        and hold.end_pa / hold.start_pa - 1.0 > criteria.less_than_before * rise
+    before = [
+        hold.end_pa / hold.start_pa - 1.0
         for hold in context.earlier
-    )
+        if hold.number >= 1 and abs(hold.start_pa / first_pa - 1.0) < criteria.most_first_rise
+    ]
+    return not (before and before[-1] > criteria.less_than_before * rise)
 
 
 def deficit(
@@ -71,12 +71,15 @@ def deficit(
     first_pa: float,
     end_pa: float,
     criteria: Criteria,
+    *,
+    shown: bool = False,
 ) -> bool:
     """Whether the gas gains less than its metal's warming gives: a loss may hide boiling.
 
     Bare metal is warmed by the ambient everywhere. Behind insulation the spot under the clamp may
     warm from the metal around it, and the gas with neither; there a large rise must have come
-    before, as when boiling came into balance with a loss. Over dry ice either is enough.
+    before, as when boiling came into balance with a loss. Over dry ice either is enough. A verdict
+    that this hold has given (`shown`) is taken back only for a gain that is too small at its bound.
     """
     warming = strength.metal_slope
     if end_pa < TRIPLE_PRESSURE_PA:
@@ -94,6 +97,7 @@ def deficit(
         end_pa / first_pa - 1.0 > criteria.deficit_large_rise
         and warming >= criteria.deficit_large_least
         and trend.slope < criteria.deficit_large_share * warming
+        and not (shown and trend.slope_upper > criteria.deficit_shown_share * warming)
     )
 
 

@@ -56,8 +56,10 @@ class HoldContext:
     earlier: tuple[EarlierHold, ...]
     faults: tuple[str, ...]
     ice_possible: bool = False  # it was seen, and no hold has excluded it since
+    clamp_frozen: bool = False  # its value never changed, or has stopped to
     clamp_doubted: bool = False  # it has jumped: a loose contact, or it hangs in the air
     begun_pa: float | None = None  # where the hold began, before evidence that was voided
+    shown_now: bool = False  # this very hold was "vapour only" at its last fit
     fall_pa_per_s: float = 0.0  # how fast the last vent fell near its end
 
 

@@ -94,12 +94,14 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
             keep,
         )
-    if found.quiet and deficit(trend, strength, setup, trace.first_pa, end_pa, criteria):
+    if found.quiet and deficit(
+        trend, strength, setup, trace.first_pa, end_pa, criteria, shown=context.shown_now
+    ):
         return Undecided(
             Sentence(
-                "Not known: {between}, less than the {gain} that the metal's warming gives "
-                "shut-in gas: an outward leak may hide boiling.",
-                between=between,
+                "Not known: rising about {slope}, less than the {gain} that the metal's warming "
+                "gives shut-in gas by itself: an outward leak may hide boiling.",
+                slope=slope_text(trend.slope, setup),
                 gain=slope_text(strength.metal_slope, setup),
             ),
             Sentence("Prove the vent and the joints tight, and hold again."),
@@ -204,7 +206,12 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
                 Sentence("Hold on until both clamps stand or warm."),
                 Instruction.VENT_AGAIN if long else keep,
             )
-        if context.clamp_doubted:
+        if context.clamp_frozen:
+            step = Sentence(
+                "The clamp's reading never changes, and metal cools in a vent: see that it is "
+                "alive and on the lowest metal; touched, it must move."
+            )
+        elif context.clamp_doubted:
             step = Sentence(
                 "The clamp has jumped, as one that hangs in the air does: fix it to the lowest "
                 "point again."

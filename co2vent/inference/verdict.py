@@ -49,6 +49,9 @@ def judge(
     age_s, end_pa = 0.0, trace.last_pa
     if blocks.p.size:
         age_s, end_pa = float(blocks.t[-1]), float(blocks.p[-1])
+    # cold metal still counts against a verdict
+    if context.clamp_frozen and line_k - saturated_k(end_pa) >= criteria.clamp_wet_k:
+        line_k, line_slope = nan, nan
     strength = power(context.setup, end_pa, line_k, line_slope, criteria, age_s, upper_of(blocks))
     hold = Hold(
         trace, blocks, trend, context, line_k, line_slope, age_s, end_pa, strength, criteria

@@ -1269,8 +1269,12 @@
             <translation>Den tiefsten Punkt auf 15 K über Sättigung erwärmen und 5 min halten.</translation>
         </message>
         <message>
-            <source>Not known: {between}, less than the {gain} that the metal&apos;s warming gives shut-in gas: an outward leak may hide boiling.</source>
-            <translation>Nicht bekannt: {between}, weniger als die {gain}, die die Erwärmung des Metalls eingeschlossenem Gas gibt: ein Leck nach außen kann Sieden verbergen.</translation>
+            <source>Not known: rising about {slope}, less than the {gain} that the metal&apos;s warming gives shut-in gas by itself: an outward leak may hide boiling.</source>
+            <translation>Nicht bekannt: Anstieg etwa {slope}, weniger als die {gain}, die allein die Erwärmung des Metalls eingeschlossenem Gas gibt: ein Leck nach außen kann Sieden verdecken.</translation>
+        </message>
+        <message>
+            <source>Vapour only: this hold has shown it, and after {time} nothing speaks against it: rising about {slope}, and liquid above the allowable amount would keep up {least} or more ({source}).</source>
+            <translation>Nur Dampf: dieser Halt hat es gezeigt, und nach {time} spricht nichts dagegen: Anstieg etwa {slope}; Flüssigkeit über der zulässigen Menge würde mindestens {least} halten ({source}).</translation>
         </message>
         <message>
             <source>Prove the vent and the joints tight, and hold again.</source>
@@ -1361,6 +1365,10 @@
         <message>
             <source>the lowest metal is at saturation</source>
             <translation>das tiefste Metall ist auf Sättigung</translation>
+        </message>
+        <message>
+            <source>The clamp&apos;s reading never changes, and metal cools in a vent: see that it is alive and on the lowest metal; touched, it must move.</source>
+            <translation>Der Wert des Anlegefühlers ändert sich nie, und Metall kühlt bei jedem Ablass ab: prüfen, ob er lebt und am tiefsten Metall sitzt; berührt muss er sich bewegen.</translation>
         </message>
         <message>
             <source>The clamp has jumped, as one that hangs in the air does: fix it to the lowest point again.</source>

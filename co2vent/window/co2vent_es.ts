@@ -1269,8 +1269,12 @@
             <translation>Caliente el punto más bajo a 15 K sobre la saturación y espere 5 min.</translation>
         </message>
         <message>
-            <source>Not known: {between}, less than the {gain} that the metal&apos;s warming gives shut-in gas: an outward leak may hide boiling.</source>
-            <translation>No se sabe: {between}, menos que los {gain} que el calentamiento del metal da al gas encerrado: una fuga hacia fuera puede ocultar ebullición.</translation>
+            <source>Not known: rising about {slope}, less than the {gain} that the metal&apos;s warming gives shut-in gas by itself: an outward leak may hide boiling.</source>
+            <translation>No se sabe: sube unos {slope}, menos que los {gain} que da por sí solo al gas encerrado el calentamiento del metal: una fuga hacia fuera puede ocultar la ebullición.</translation>
+        </message>
+        <message>
+            <source>Vapour only: this hold has shown it, and after {time} nothing speaks against it: rising about {slope}, and liquid above the allowable amount would keep up {least} or more ({source}).</source>
+            <translation>Solo vapor: esta espera lo ha mostrado y a los {time} nada lo contradice: sube unos {slope}, y líquido por encima de la cantidad admisible mantendría {least} o más ({source}).</translation>
         </message>
         <message>
             <source>Prove the vent and the joints tight, and hold again.</source>
@@ -1361,6 +1365,10 @@
         <message>
             <source>the lowest metal is at saturation</source>
             <translation>el metal más bajo está en saturación</translation>
+        </message>
+        <message>
+            <source>The clamp&apos;s reading never changes, and metal cools in a vent: see that it is alive and on the lowest metal; touched, it must move.</source>
+            <translation>La lectura de la sonda de pinza no cambia nunca, y el metal se enfría en un venteo: compruebe que funciona y que está en el metal más bajo; al tocarla debe moverse.</translation>
         </message>
         <message>
             <source>The clamp has jumped, as one that hangs in the air does: fix it to the lowest point again.</source>

@@ -1269,8 +1269,12 @@
             <translation>Varm det laveste punktet til 15 K over metning og hold i 5 min.</translation>
         </message>
         <message>
-            <source>Not known: {between}, less than the {gain} that the metal&apos;s warming gives shut-in gas: an outward leak may hide boiling.</source>
-            <translation>Ikke kjent: {between}, mindre enn de {gain} som oppvarmingen av metallet gir innestengt gass: en lekkasje utover kan skjule koking.</translation>
+            <source>Not known: rising about {slope}, less than the {gain} that the metal&apos;s warming gives shut-in gas by itself: an outward leak may hide boiling.</source>
+            <translation>Ikke kjent: stiger omtrent {slope}, mindre enn de {gain} som oppvarmingen av metallet alene gir innestengt gass: en lekkasje ut kan skjule koking.</translation>
+        </message>
+        <message>
+            <source>Vapour only: this hold has shown it, and after {time} nothing speaks against it: rising about {slope}, and liquid above the allowable amount would keep up {least} or more ({source}).</source>
+            <translation>Bare damp: dette holdet har vist det, og etter {time} taler ingenting imot: stiger omtrent {slope}; væske over tillatt mengde ville holde minst {least} ({source}).</translation>
         </message>
         <message>
             <source>Prove the vent and the joints tight, and hold again.</source>
@@ -1361,6 +1365,10 @@
         <message>
             <source>the lowest metal is at saturation</source>
             <translation>det laveste metallet er ved metning</translation>
+        </message>
+        <message>
+            <source>The clamp&apos;s reading never changes, and metal cools in a vent: see that it is alive and on the lowest metal; touched, it must move.</source>
+            <translation>Verdien fra klemmeføleren endrer seg aldri, og metall kjølner i en avblåsning: se at den virker og sitter på det laveste metallet; når du tar på den, må den røre seg.</translation>
         </message>
         <message>
             <source>The clamp has jumped, as one that hangs in the air does: fix it to the lowest point again.</source>

@@ -12,6 +12,7 @@ import pytest
 
 from co2vent.cli.files import log_path, sample_names
 from co2vent.guidance.assess import assess_readings, assessment_json, final_of
+from co2vent.guidance.events import EventKind
 from co2vent.guidance.session import Tick, advance, begin, finish, view
 from co2vent.inference.outcome import Charge, LeakBy
 from co2vent.readings.log_file import read_log
@@ -71,6 +72,17 @@ def test_vapour_only_is_never_said_over_more_than_the_allowable_amount(name):
         assert row["liquid_kg"] + row["solid_kg"] <= allowable_kg
         checked += 1
     assert (checked > 0) == (name == "vapour-only")
+
+
+def test_a_verdict_on_a_plain_dry_section_does_not_come_and_go():
+    """Metal that warms unevenly lets its gas gain a little less than the clamp's warming gives."""
+    log = read_log(log_path("sample:vapour-only"))
+    seen = assess_readings(log.setup, log.items())
+    verdicts = [event.text for event in seen.events if event.kind is EventKind.VERDICT]
+    assert [text.split(".")[0] for text in verdicts] == [
+        "hold 1: vapor_only",
+        "hold 2: vapor_only",
+    ]
 
 
 @pytest.mark.parametrize("name", sorted(EXPECTED))

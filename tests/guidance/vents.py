@@ -26,7 +26,9 @@ def vent(
 
     def reading(pa: float, is_open: bool) -> Reading:
         shown = round(pa / step_pa) * step_pa
-        return Reading(at_s, shown, line_k, vent_open=is_open if valve else None)
+        # metal cools in a vent; a clamp that never moves is none
+        metal_k = None if line_k is None else line_k - 0.5 * is_open
+        return Reading(at_s, shown, metal_k, vent_open=is_open if valve else None)
 
     while at_s < closed_first_s:
         yield reading(pressure_pa, False)
