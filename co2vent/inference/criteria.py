@@ -135,8 +135,8 @@ class Criteria:
     # with an outward leak: 9 g in 1.2 L stood still after a rise of 16 %, with 7 mg/s going out.
     # Gas rises less in its next hold, liquid as much again; so a rise over this share of the first
     # pressure clears only after one that was half as large again, and that is the last one from
-    # such a pressure: 12 g in 1.1 L rose 27, 26, 21 and 17 %, dwindling behind a leak. In a section that may be small a
-    # leak too small to hear does it sooner
+    # such a pressure: 12 g in 1.1 L rose 27, 26, 21 and 17 %, dwindling behind a leak. In a section
+    # that may be small a leak too small to hear does it sooner
     most_first_rise: float = 0.15
     most_first_rise_small: float = 0.08  # 19 g in 1.1 L stood still after 8.5 %
     # and without a clamp that shows the metal warm nothing shows what a leak takes: boiling in

@@ -38,9 +38,10 @@ def may_be_liquid_yet(
     """Whether a large rise may have slowed for another reason than gas that has warmed.
 
     Gas rises less in its next hold from the same pressure; liquid, boiling badly or in balance
-    with an outward leak, rises as much again, or a little less from one hold to the next. Without a clamp that shows the metal warm nothing
-    shows what a leak takes, and one quiet hold far above the stop pressure is not enough: a balance
-    would climb back to where it stood before the last vent, so this hold must be quiet below that.
+    with an outward leak, rises as much again, or a little less from one hold to the next. Without a
+    clamp that shows the metal warm nothing shows what a leak takes, and one quiet hold far above
+    the stop pressure is not enough: a balance would climb back to where it stood before the last
+    vent, so this hold must be quiet below that.
     """
     if context.begun_pa is not None:
         first_pa = min(first_pa, context.begun_pa)  # a gap makes no rise smaller

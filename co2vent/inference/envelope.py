@@ -180,7 +180,7 @@ def still_stands(hold: Hold, trend: Trend, explained: float) -> bool:
     """Whether a verdict that this hold has given stands on: to take it back wants evidence.
 
     The limit falls with the hold's age, and a bound comes and goes about it: in one run of the
-    third model 60 of 212 verdicts were lost again in their hold, none of them over liquid.
+    third model 60 of 212 verdicts were lost again in the hold that gave them.
     """
     criteria, blocks = hold.criteria, hold.blocks
     least = hold.power.least_wet_slope

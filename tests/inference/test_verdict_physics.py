@@ -200,9 +200,9 @@ def test_a_section_that_once_was_cleared_wrongly_stays_not_cleared(seed):
     saturation, and a large rise in the next ones (400071 has no leak: its liquid boils badly);
     over snow, that a coarse gauge can't tell the pressure from a falling one. In 500480 to 700638
     no more than the limits: liquid in a pocket elsewhere than the clamp, and snow on warm bare
-    metal. In the ten after them an outward leak takes what boils (a crest of a minute) or sublimes; in
-    1500451 the rise gathers pace, in 2400033 it was 8.5 % in 1.1 L. In 2700350, 1.2 kg in
-    7 L at the end of a first hold, no clamp showed the metal; in the last, 12 g in 1.2 L, the rises
+    metal. In the ten after them an outward leak takes what boils (a crest of a minute) or sublimes;
+    in 1500451 the rise gathers pace, in 2400033 it was 8.5 % in 1.1 L. In 2700350, 1.2 kg in 7 L at
+    the end of a first hold, no clamp showed the metal; in the last, 12 g in 1.2 L, the rises
     of four holds dwindled as gas's do, but slowly.
     """
     from co2vent.benchmark.other_drawing import draw_other_case
