@@ -58,6 +58,8 @@ def assess_file(job: _Job) -> dict[str, object]:
         "damaged_rows": damage.damaged_lines,
         "torn_bytes": damage.torn_bytes,
         "damage": damage.text or None,
+        "unknown_metadata": list(log.unknown_metadata),
+        "dropped_cells": dict(log.bad_cells),
     }
 
 

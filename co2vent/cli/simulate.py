@@ -73,6 +73,8 @@ def run(args: argparse.Namespace) -> int:
     """Simulate; write the log and the truth; return 0."""
     if not 0.1 <= args.longest_min <= 24 * 60:
         raise RefusedInputError("--for: give minutes from 0.1 to 1440")
+    if args.truth is not None and args.truth.resolve() == args.log.resolve():
+        raise RefusedInputError("--truth: give another file than --log")
     if args.seed < 0:
         raise RefusedInputError("--seed: give a whole number from 0 up")
     tables = read_tables(args.section) if args.section is not None else {}

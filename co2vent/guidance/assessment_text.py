@@ -4,6 +4,7 @@ from typing import Any
 
 from co2vent.inference.amounts import WARMING_W
 from co2vent.inference.wording import duration_text
+from co2vent.readings.metadata import meant_key
 
 
 def _pressure(pascals: float, ambient_pa: float) -> str:
@@ -28,6 +29,15 @@ def assessment_lines(result: dict[str, Any]) -> list[str]:
         lines.append("  SIMULATED: these readings were computed, not measured")
     if damage := result.get("damage"):
         lines.append(f"  DAMAGED RECORDING: {damage}; the whole rows are read")
+    lines.extend(
+        f"  {unknown!r} is not read: write {meant}: and the value"
+        for unknown in result.get("unknown_metadata", ())
+        if (meant := meant_key(unknown))
+    )
+    lines.extend(
+        f"  {column}: {count} cells are no value of it and were passed over"
+        for column, count in result.get("dropped_cells", {}).items()
+    )
     assumed = " (assumed: sea level)" if result["ambient_pressure_assumed"] else ""
     lines.append(
         f"  ambient {ambient / 1e3:.2f} kPa{assumed}, triple point "

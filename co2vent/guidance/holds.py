@@ -211,7 +211,7 @@ class Holds:
         self._next_fit_s = FIRST_FIT_S
         self.running = HoldAssessment(
             number=self.number,
-            start_s=started_s,
+            start_s=min(started_s, at_s),  # the clock may have run back
             end_s=at_s,
             start_pressure_pa=start_pa,
             end_pressure_pa=latest.pressure_pa if latest else start_pa,

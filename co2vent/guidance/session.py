@@ -86,7 +86,7 @@ class Session:
         self.triple_point = TriplePointWatch(self.log)
         self.cold_metal = ColdMetalWatch(self.log)
         self.clamp = ClampWatch()
-        self.valve = VentValve()
+        self.valve = VentValve(self.stop_pa)
         # while venting
         self.vent_watch = VentWatch()
         self.volume_watch = VolumeWatch()
@@ -170,7 +170,15 @@ class Session:
         self.clamp.see(reading)
         self.recent.add(reading, has_valve=self.valve.told_of, interval_s=self.freshness.interval_s)
         first = self.valve.open is None
+        believed = not self.valve.refuted
         moved = self.valve.see(reading, self.gauge, self.freshness.interval_s)
+        if believed and self.valve.refuted:
+            why = Sentence(
+                "the vent valve is said to be shut while the section is vented; from here it is "
+                "found from the pressure"
+            )
+            self.log.say(at_s, EventKind.GAUGE_FAULT, why)
+            self.standing.withdraw(why, at_s)
         if moved is not None:
             self._valve_moved(moved, first=first)
         self.holds.see_pressure(reading.pressure_pa)

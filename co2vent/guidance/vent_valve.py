@@ -1,17 +1,40 @@
 """The vent valve: as a column or a person tells it, else as it is found from the pressure."""
 
+from math import inf
+
 from co2vent.guidance.valve import ValveChange, ValveFinder
 from co2vent.inference.trace import GaugeWatch
 from co2vent.readings.reading import Reading
 
+# A section that is said to be shut and falls by so much of its pressure to near the stop pressure
+# is vented, by whatever way: cold metal that condenses its gas does not get it there (judgement)
+REFUTED_FALL = 0.3
+REFUTED_OVER_STOP_PA = 1.0e5
+
 
 class VentValve:
-    """Where the vent valve is. Feed `see` with every reading, in order."""
+    """Where the vent valve is. Feed `see` with every reading, in order.
 
-    __slots__ = ("_finder", "_told", "moved_s", "open", "told_of", "vented")
+    `stop_pa`: the stop pressure [Pa]. What is told is believed until the pressure refutes it.
+    """
 
-    def __init__(self) -> None:
+    __slots__ = (
+        "_finder",
+        "_highest_pa",
+        "_stop_pa",
+        "_told",
+        "moved_s",
+        "open",
+        "refuted",
+        "told_of",
+        "vented",
+    )
+
+    def __init__(self, stop_pa: float = 0.0) -> None:
         self._finder = ValveFinder()
+        self._stop_pa = stop_pa
+        self._highest_pa = -inf  # since it was told to be shut
+        self.refuted = False  # it was said to be shut while the section was vented
         self._told = False
         self.told_of = False  # by a column or a person; once told, it is not looked for any more
         self.open: bool | None = None  # None: no reading yet
@@ -30,9 +53,12 @@ class VentValve:
     def see(self, reading: Reading, gauge: GaugeWatch, interval_s: float) -> ValveChange | None:
         """Take a reading; return the move it tells or reveals. The first tells where it stands."""
         change: ValveChange | None = None
-        if reading.vent_open is not None:
+        if reading.vent_open is not None and not self.refuted:
             self.told_of = True
             self._told = reading.vent_open
+        if self.told_of and self._is_refuted(reading.pressure_pa):
+            self.refuted, self.told_of, self.vented = True, False, True
+            self._finder.reset()
         if self.told_of:
             if self._told != self.open:
                 change = ValveChange(self._told, reading.at_s)
@@ -46,3 +72,12 @@ class VentValve:
             self.open, self.moved_s = change.open, change.at_s
             self.vented = self.vented or change.open
         return change
+
+    def _is_refuted(self, pressure_pa: float) -> bool:
+        """Whether the section is vented while the valve is told to be shut."""
+        if self._told:
+            self._highest_pa = -inf
+            return False
+        self._highest_pa = max(self._highest_pa, pressure_pa)
+        low = pressure_pa < self._stop_pa + REFUTED_OVER_STOP_PA
+        return low and pressure_pa < (1.0 - REFUTED_FALL) * self._highest_pa

@@ -72,6 +72,8 @@ class _Cells:
             raise _UnusualError
 
     def read(self, first_line: int, rows: RowReader) -> Block:
+        if rows.valve_waits:
+            raise _UnusualError
         columns, setup = rows.columns, rows.setup
         count = len(self.ends)
         if len(self.commas) != count * (columns.count - 1):

@@ -16,6 +16,8 @@ READING_ALLOWANCE_PA: Final = 0.3e5
 # (knocked or never reset). From memory. A given class covers the zero (EN 837-1: the class bounds
 # the error over the whole scale); reading the zero removes this part.
 UNREAD_ZERO_ALLOWANCE_PA: Final = 0.1e5
+# A gauge set whose class is not given: twice the common 0.25 % (judgement; it covers the zero).
+ASSUMED_CLASS: Final = 0.005
 # Less air than at sea level at 2300 m (ISO 2533: 76.6 kPa); few plants stand higher.
 ASSUMED_AIR_PA: Final = 0.25e5
 
@@ -45,8 +47,10 @@ def shown_too_high_pa(setup: Setup) -> float:
 
 def stop_margin_pa(setup: Setup) -> float:
     """Return how far above the triple point a vent with liquid is stopped [Pa]."""
-    wrong_by = setup.gauge_error_pa + zero_uncertainty_pa(setup) + READING_ALLOWANCE_PA
-    return max(SMALLEST_STOP_MARGIN_PA, wrong_by)
+    wrong_by = setup.gauge_error_pa + zero_uncertainty_pa(setup)
+    if setup.gauge_accuracy_fraction is None and setup.gauge_span_pa is not None:
+        wrong_by = max(wrong_by, ASSUMED_CLASS * setup.gauge_span_pa)
+    return max(SMALLEST_STOP_MARGIN_PA, wrong_by + READING_ALLOWANCE_PA)
 
 
 def stop_pressure_pa(setup: Setup) -> float:

@@ -5,6 +5,7 @@ Values given as command-line options override the log's own. Unknown keys are ke
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from difflib import get_close_matches
 from typing import Final, TypeVar
 
 from co2vent.co2.atmosphere import ambient_pressure_pa
@@ -77,9 +78,11 @@ def merge_metadata(log: Mapping[str, str], overrides: Mapping[str, str]) -> dict
     """Return the log's values with the options laid over them.
 
     An altitude given as an option also replaces the log's ambient pressure, and the other way
-    round: they say the same thing.
+    round: they say the same thing. What a log says was computed stays so, whatever an option says.
     """
     merged = dict(log)
+    if _read(merged, "simulated", _yes_or_no):
+        overrides = {**overrides, "simulated": merged["simulated"]}
     for mine, other in (
         ("altitude_m", "ambient_pressure_kPa"), ("ambient_pressure_kPa", "altitude_m"),
     ):  # fmt: skip
@@ -89,9 +92,23 @@ def merge_metadata(log: Mapping[str, str], overrides: Mapping[str, str]) -> dict
     return merged
 
 
+# what a recording says of itself, besides
+_OF_RECORDINGS: Final = {"recorded_utc", "recorded_by", "recorded_from", "event"}
+
+
 def unknown_keys(values: Mapping[str, str]) -> tuple[str, ...]:
     """Return the keys that the log format doesn't know."""
-    return tuple(key for key in values if key not in METADATA_KEYS)
+    return tuple(key for key in values if key not in METADATA_KEYS and key not in _OF_RECORDINGS)
+
+
+def meant_key(unknown: str) -> str | None:
+    """Return the key that somebody who wrote `unknown` may have meant.
+
+    >>> meant_key("altitude"), meant_key("operator")
+    ('altitude_m', None)
+    """
+    near = get_close_matches(unknown, METADATA_KEYS, 1, 0.75)
+    return near[0] if near else None
 
 
 def check_values(values: Mapping[str, str]) -> None:

@@ -44,6 +44,8 @@ class RowReader:
         self._comma_allowed = comma_allowed
         self._stamp = stamp
         self._mark: str | None = None  # the decimal mark of the first number that had one
+        self._other_marks: list[str] = []  # numbers of this row with another one
+        self._told_valve: bool | None = None  # by a row that was no reading
         self.origin_ns: int | None = None
         self.time_kind: tuple[bool, bool] | None = None  # (zone given, date given)
         self.last_s: float | None = None
@@ -55,6 +57,11 @@ class RowReader:
                 setup.gauge_full_scale_pa + MAX_OVER_FULL_SCALE * setup.gauge_span_pa,
             )
         self._use(columns)
+
+    @property
+    def valve_waits(self) -> bool:
+        """Whether a row that was no reading has told of the valve: the next reading will say it."""
+        return self._told_valve is not None
 
     @property
     def max_pressure_pa(self) -> float:
@@ -88,6 +95,8 @@ class RowReader:
         if len(cells) > self.columns.count or len(cells) < self._fewest:
             return Rejection(line, f"{len(cells)} cells where the header has {self.columns.count}")
         before = self._mark, self.origin_ns, self.time_kind
+        self._other_marks.clear()
+        valve = self._valve_of(cells)
         pressure_pa = self._pressure_pa(cells[self._pressure.index])
         # a live row that is no reading is not stamped: a tick tells the time meanwhile
         stamped = self._stamp is not None and isinstance(pressure_pa, tuple)
@@ -95,32 +104,45 @@ class RowReader:
         if isinstance(at_s, str) or isinstance(pressure_pa, tuple):
             self._mark, self.origin_ns, self.time_kind = before  # a rejected row leaves no trace
             why = pressure_pa if isinstance(pressure_pa, tuple) else (str(at_s), False)
+            # the valve moves in a row without a pressure too
+            self._told_valve = self._told_valve if valve is None else valve
             forwards = isinstance(at_s, float) and self.last_s is not None and at_s >= self.last_s
             return Rejection(line, *why, at_s=float(at_s) if forwards else None)
-        if self.last_s is not None and at_s < self.last_s:
-            self.segment += 1
-        self.last_s = at_s
-        valve = None
-        if self._valve is not None and not is_blank(cells[self._valve.index]):
-            valve = valve_open(cells[self._valve.index])
-            if valve is None:
-                self._count_bad(self._valve)
         note = None
         if self._note is not None and len(cells) > self._note.index:
             note = cells[self._note.index] or None
-        return Reading(
+        segment = self.segment + (self.last_s is not None and at_s < self.last_s)
+        reading = Reading(
             at_s,
             pressure_pa,
             self._temperature_k(Role.LINE_TEMPERATURE, cells),
             self._temperature_k(Role.UPPER_TEMPERATURE, cells),
             self._temperature_k(Role.AMBIENT_TEMPERATURE, cells),
-            valve,
+            self._told_valve if valve is None else valve,
             self._pressure_2_pa(cells),
             self._scaled(Role.VACUUM, cells, MAX_VACUUM_PA),
             self._scaled(Role.ROOM_CO2, cells, MAX_PPM),
             note,
-            self.segment,
+            segment,
         )
+        if self._other_marks:
+            # 1,902 beside -19.8: the comma may part thousands
+            self._mark, self.origin_ns, self.time_kind = before
+            self._told_valve = self._told_valve if valve is None else valve
+            return Rejection(
+                line, f"two decimal marks in one log: {_shown(self._other_marks[0])} has the other"
+            )
+        self.last_s, self.segment, self._told_valve = at_s, segment, None
+        return reading
+
+    def _valve_of(self, cells: list[str]) -> bool | None:
+        """Where the vent valve is said to be; `None` where nothing is said."""
+        if self._valve is None or is_blank(cells[self._valve.index]):
+            return None
+        told = valve_open(cells[self._valve.index])
+        if told is None:
+            self._count_bad(self._valve)
+        return told
 
     def _fit(self, cells: list[str]) -> list[str]:
         """Drop blank cells behind the last column; join a note that holds the delimiter."""
@@ -139,7 +161,10 @@ class RowReader:
         mark = decimal_mark(cell)
         if value is None or mark is None:
             return value
-        if (mark == "," and not self._comma_allowed) or (self._mark or mark) != mark:
+        if mark == "," and not self._comma_allowed:
+            return None
+        if (self._mark or mark) != mark:
+            self._other_marks.append(cell)
             return None
         self._mark = mark
         return value

@@ -581,10 +581,6 @@
             <translation>CO2 darin</translation>
         </message>
         <message>
-            <source>Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar a minute over the last 10 bar.</source>
-            <translation>Ganz offen fällt der Ablass im Mittel {fall} in der Minute: auf den letzten 10 bar auf 1 bis 2 bar in der Minute drosseln.</translation>
-        </message>
-        <message>
             <source>Gauge range and class not given.</source>
             <translation>Bereich und Klasse des Manometers nicht angegeben.</translation>
         </message>
@@ -988,14 +984,6 @@
             <translation>{value} ist kein möglicher Messwert ({quantity}): er liegt zwischen {least} und {most}. Das Messgerät noch einmal ablesen.</translation>
         </message>
         <message>
-            <source>{volume} for each kg vented</source>
-            <translation>{volume} je abgelassenes kg</translation>
-        </message>
-        <message>
-            <source>{volume} for each kg vented; {flow} with the vent fully open</source>
-            <translation>{volume} je abgelassenes kg; {flow} bei ganz offenem Ablass</translation>
-        </message>
-        <message>
             <source>{way}, not before {time}</source>
             <translation>{way}, nicht vor {time}</translation>
         </message>
@@ -1265,8 +1253,8 @@
             <translation>Nicht bekannt: {between}, aber der Abschnitt war unter dem Tripelpunkt, und schmelzendes Trockeneis schluckt die Wärme, die Flüssigkeit zeigen würde.</translation>
         </message>
         <message>
-            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
-            <translation>Den tiefsten Punkt auf 15 K über Sättigung erwärmen und 5 min halten.</translation>
+            <source>Warm the lowest point {drive} above saturation and hold 5 min.</source>
+            <translation>Den tiefsten Punkt auf {drive} über Sättigung erwärmen und 5 min halten.</translation>
         </message>
         <message>
             <source>Not known: rising about {slope}, less than the {gain} that the metal&apos;s warming gives shut-in gas by itself: an outward leak may hide boiling.</source>
@@ -1337,6 +1325,10 @@
         <message>
             <source>the pressure is higher than it was shown for; something came in</source>
             <translation>der Druck ist höher als der, für den es gezeigt war; etwas kam herein</translation>
+        </message>
+        <message>
+            <source>the vent valve is said to be shut while the section is vented; from here it is found from the pressure</source>
+            <translation>das Ablassventil gilt als geschlossen, während der Abschnitt abgelassen wird; ab hier wird es aus dem Druck erschlossen</translation>
         </message>
         <message>
             <source>the pressure rises with the vent open</source>
@@ -2158,6 +2150,18 @@
         <message>
             <source>Record the vacuum gauge for the whole test.</source>
             <translation>Das Vakuummeter während der ganzen Prüfung aufzeichnen.</translation>
+        </message>
+        <message>
+            <source>{volume} for each {kg} vented</source>
+            <translation>{volume} je abgelassenes {kg}</translation>
+        </message>
+        <message>
+            <source>{volume} for each {kg} vented; {flow} with the vent fully open</source>
+            <translation>{volume} je abgelassenes {kg}; {flow} bei ganz offenem Ablass</translation>
+        </message>
+        <message>
+            <source>Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to {calm} a minute over the last {end}.</source>
+            <translation>Ganz offen fällt der Ablass im Mittel {fall} in der Minute: auf den letzten {end} auf {slow} bis {calm} in der Minute drosseln.</translation>
         </message>
     </context>
     <context>
@@ -3386,24 +3390,12 @@
             <translation>Volumen, Liter</translation>
         </message>
         <message>
-            <source>Charge, °C</source>
-            <translation>Füllung, °C</translation>
-        </message>
-        <message>
-            <source>or charge, bar g</source>
-            <translation>oder Füllung, bar g</translation>
-        </message>
-        <message>
             <source>Liquid, % of volume</source>
             <translation>Flüssigkeit, Vol.-%</translation>
         </message>
         <message>
             <source>Altitude, m</source>
             <translation>Höhe, m</translation>
-        </message>
-        <message>
-            <source>Gauge range, bar g</source>
-            <translation>Messbereich, bar g</translation>
         </message>
         <message>
             <source>Gauge accuracy, %</source>
@@ -3414,24 +3406,12 @@
             <translation>Ablassbohrung, mm</translation>
         </message>
         <message>
-            <source>Surroundings, °C</source>
-            <translation>Umgebung, °C</translation>
-        </message>
-        <message>
-            <source>Relief setting, bar g</source>
-            <translation>Sicherheitsventil, bar g</translation>
-        </message>
-        <message>
             <source>Room, m³</source>
             <translation>Raum, m³</translation>
         </message>
         <message>
             <source>Air changes an hour</source>
             <translation>Luftwechsel je Stunde</translation>
-        </message>
-        <message>
-            <source>Give the volume of the section, and the charge&apos;s °C or bar g.</source>
-            <translation>Volumen des Abschnitts angeben, dazu °C oder bar g der Füllung.</translation>
         </message>
         <message>
             <source>{field} not given: {value} is assumed.</source>
@@ -3465,6 +3445,30 @@
         <message>
             <source>{days} days</source>
             <translation>{days} Tage</translation>
+        </message>
+        <message>
+            <source>Charge, {unit}</source>
+            <translation>Füllung, {unit}</translation>
+        </message>
+        <message>
+            <source>or charge, {unit}</source>
+            <translation>oder Füllung, {unit}</translation>
+        </message>
+        <message>
+            <source>Gauge range, {unit}</source>
+            <translation>Messbereich, {unit}</translation>
+        </message>
+        <message>
+            <source>Surroundings, {unit}</source>
+            <translation>Umgebung, {unit}</translation>
+        </message>
+        <message>
+            <source>Relief setting, {unit}</source>
+            <translation>Sicherheitsventil, {unit}</translation>
+        </message>
+        <message>
+            <source>Give the volume of the section, and the charge&apos;s {warmth} or {pressure}.</source>
+            <translation>Volumen des Abschnitts angeben, dazu {warmth} oder {pressure} der Füllung.</translation>
         </message>
     </context>
     <context>
@@ -5025,6 +5029,26 @@
     </context>
     <context>
         <name>Text</name>
+        <message>
+            <source>margin: no reading yet</source>
+            <translation>Abstand: noch kein Messwert</translation>
+        </message>
+        <message>
+            <source>gauge: no reading yet</source>
+            <translation>Manometer: noch kein Messwert</translation>
+        </message>
+        <message>
+            <source>less than {least} ({percent} %)</source>
+            <translation>weniger als {least} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>at most {high} ({percent} %)</source>
+            <translation>höchstens {high} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>less than {least} % of the volume</source>
+            <translation>weniger als {least} % des Volumens</translation>
+        </message>
         <message>
             <source>STALE</source>
             <translation>VERALTET</translation>

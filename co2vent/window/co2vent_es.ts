@@ -581,10 +581,6 @@
             <translation>CO2 dentro</translation>
         </message>
         <message>
-            <source>Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar a minute over the last 10 bar.</source>
-            <translation>Totalmente abierto, el venteo baja {fall} por minuto de media: redúzcalo a entre 1 y 2 bar por minuto en los últimos 10 bar.</translation>
-        </message>
-        <message>
             <source>Gauge range and class not given.</source>
             <translation>Rango y clase del manómetro no indicados.</translation>
         </message>
@@ -988,14 +984,6 @@
             <translation>{value} no es una lectura posible ({quantity}): está entre {least} y {most}. Lea de nuevo el instrumento.</translation>
         </message>
         <message>
-            <source>{volume} for each kg vented</source>
-            <translation>{volume} por cada kg venteado</translation>
-        </message>
-        <message>
-            <source>{volume} for each kg vented; {flow} with the vent fully open</source>
-            <translation>{volume} por cada kg venteado; {flow} con el venteo totalmente abierto</translation>
-        </message>
-        <message>
             <source>{way}, not before {time}</source>
             <translation>{way}, no antes de {time}</translation>
         </message>
@@ -1265,8 +1253,8 @@
             <translation>No se sabe: {between}, pero el tramo ha estado por debajo del punto triple, y el hielo seco que se funde absorbe el calor que mostraría líquido.</translation>
         </message>
         <message>
-            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
-            <translation>Caliente el punto más bajo a 15 K sobre la saturación y espere 5 min.</translation>
+            <source>Warm the lowest point {drive} above saturation and hold 5 min.</source>
+            <translation>Caliente el punto más bajo a {drive} sobre la saturación y espere 5 min.</translation>
         </message>
         <message>
             <source>Not known: rising about {slope}, less than the {gain} that the metal&apos;s warming gives shut-in gas by itself: an outward leak may hide boiling.</source>
@@ -1337,6 +1325,10 @@
         <message>
             <source>the pressure is higher than it was shown for; something came in</source>
             <translation>la presión es mayor que aquella para la que se mostró; algo entró</translation>
+        </message>
+        <message>
+            <source>the vent valve is said to be shut while the section is vented; from here it is found from the pressure</source>
+            <translation>se dice que la válvula de venteo está cerrada mientras la sección se ventea; desde aquí se deduce de la presión</translation>
         </message>
         <message>
             <source>the pressure rises with the vent open</source>
@@ -2158,6 +2150,18 @@
         <message>
             <source>Record the vacuum gauge for the whole test.</source>
             <translation>Registre el vacuómetro durante toda la prueba.</translation>
+        </message>
+        <message>
+            <source>{volume} for each {kg} vented</source>
+            <translation>{volume} por cada {kg} venteado</translation>
+        </message>
+        <message>
+            <source>{volume} for each {kg} vented; {flow} with the vent fully open</source>
+            <translation>{volume} por cada {kg} venteado; {flow} con el venteo totalmente abierto</translation>
+        </message>
+        <message>
+            <source>Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to {calm} a minute over the last {end}.</source>
+            <translation>Totalmente abierto, el venteo baja {fall} por minuto de media: redúzcalo a entre {slow} y {calm} por minuto en los últimos {end}.</translation>
         </message>
     </context>
     <context>
@@ -3386,24 +3390,12 @@
             <translation>Volumen, litros</translation>
         </message>
         <message>
-            <source>Charge, °C</source>
-            <translation>Carga, °C</translation>
-        </message>
-        <message>
-            <source>or charge, bar g</source>
-            <translation>o carga, bar g</translation>
-        </message>
-        <message>
             <source>Liquid, % of volume</source>
             <translation>Líquido, % vol.</translation>
         </message>
         <message>
             <source>Altitude, m</source>
             <translation>Altitud, m</translation>
-        </message>
-        <message>
-            <source>Gauge range, bar g</source>
-            <translation>Rango, bar g</translation>
         </message>
         <message>
             <source>Gauge accuracy, %</source>
@@ -3414,24 +3406,12 @@
             <translation>Orificio, mm</translation>
         </message>
         <message>
-            <source>Surroundings, °C</source>
-            <translation>Entorno, °C</translation>
-        </message>
-        <message>
-            <source>Relief setting, bar g</source>
-            <translation>Alivio, bar g</translation>
-        </message>
-        <message>
             <source>Room, m³</source>
             <translation>Sala, m³</translation>
         </message>
         <message>
             <source>Air changes an hour</source>
             <translation>Renovaciones por hora</translation>
-        </message>
-        <message>
-            <source>Give the volume of the section, and the charge&apos;s °C or bar g.</source>
-            <translation>Indique el volumen del tramo y los °C o bar g de la carga.</translation>
         </message>
         <message>
             <source>{field} not given: {value} is assumed.</source>
@@ -3465,6 +3445,30 @@
         <message>
             <source>{days} days</source>
             <translation>{days} días</translation>
+        </message>
+        <message>
+            <source>Charge, {unit}</source>
+            <translation>Carga, {unit}</translation>
+        </message>
+        <message>
+            <source>or charge, {unit}</source>
+            <translation>o carga, {unit}</translation>
+        </message>
+        <message>
+            <source>Gauge range, {unit}</source>
+            <translation>Rango, {unit}</translation>
+        </message>
+        <message>
+            <source>Surroundings, {unit}</source>
+            <translation>Entorno, {unit}</translation>
+        </message>
+        <message>
+            <source>Relief setting, {unit}</source>
+            <translation>Alivio, {unit}</translation>
+        </message>
+        <message>
+            <source>Give the volume of the section, and the charge&apos;s {warmth} or {pressure}.</source>
+            <translation>Indique el volumen del tramo y los {warmth} o {pressure} de la carga.</translation>
         </message>
     </context>
     <context>
@@ -5025,6 +5029,26 @@
     </context>
     <context>
         <name>Text</name>
+        <message>
+            <source>margin: no reading yet</source>
+            <translation>margen: aún sin lectura</translation>
+        </message>
+        <message>
+            <source>gauge: no reading yet</source>
+            <translation>manómetro: aún sin lectura</translation>
+        </message>
+        <message>
+            <source>less than {least} ({percent} %)</source>
+            <translation>menos de {least} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>at most {high} ({percent} %)</source>
+            <translation>como máximo {high} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>less than {least} % of the volume</source>
+            <translation>menos del {least} % del volumen</translation>
+        </message>
         <message>
             <source>STALE</source>
             <translation>ANTIGUO</translation>

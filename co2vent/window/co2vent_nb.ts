@@ -581,10 +581,6 @@
             <translation>CO2 i den</translation>
         </message>
         <message>
-            <source>Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar a minute over the last 10 bar.</source>
-            <translation>Helt åpen faller avblåsningen {fall} i minuttet i snitt: strup den til 1 til 2 bar i minuttet over de siste 10 bar.</translation>
-        </message>
-        <message>
             <source>Gauge range and class not given.</source>
             <translation>Manometerets område og klasse er ikke oppgitt.</translation>
         </message>
@@ -988,14 +984,6 @@
             <translation>{value} er ingen mulig måling ({quantity}): den ligger mellom {least} og {most}. Les av instrumentet på nytt.</translation>
         </message>
         <message>
-            <source>{volume} for each kg vented</source>
-            <translation>{volume} for hvert kg avblåst</translation>
-        </message>
-        <message>
-            <source>{volume} for each kg vented; {flow} with the vent fully open</source>
-            <translation>{volume} for hvert kg avblåst; {flow} med helt åpen avblåsning</translation>
-        </message>
-        <message>
             <source>{way}, not before {time}</source>
             <translation>{way}, ikke før {time}</translation>
         </message>
@@ -1265,8 +1253,8 @@
             <translation>Ikke kjent: {between}, men seksjonen har vært under trippelpunktet, og tørris som smelter, sluker varmen som ville vist væske.</translation>
         </message>
         <message>
-            <source>Warm the lowest point 15 K above saturation and hold 5 min.</source>
-            <translation>Varm det laveste punktet til 15 K over metning og hold i 5 min.</translation>
+            <source>Warm the lowest point {drive} above saturation and hold 5 min.</source>
+            <translation>Varm det laveste punktet til {drive} over metning og hold i 5 min.</translation>
         </message>
         <message>
             <source>Not known: rising about {slope}, less than the {gain} that the metal&apos;s warming gives shut-in gas by itself: an outward leak may hide boiling.</source>
@@ -1337,6 +1325,10 @@
         <message>
             <source>the pressure is higher than it was shown for; something came in</source>
             <translation>trykket er høyere enn det ble vist for; noe kom inn</translation>
+        </message>
+        <message>
+            <source>the vent valve is said to be shut while the section is vented; from here it is found from the pressure</source>
+            <translation>avblåsningsventilen sies å være stengt mens seksjonen blåses av; herfra finnes den av trykket</translation>
         </message>
         <message>
             <source>the pressure rises with the vent open</source>
@@ -2158,6 +2150,18 @@
         <message>
             <source>Record the vacuum gauge for the whole test.</source>
             <translation>Ta opp vakuummeteret gjennom hele prøven.</translation>
+        </message>
+        <message>
+            <source>{volume} for each {kg} vented</source>
+            <translation>{volume} for hvert {kg} avblåst</translation>
+        </message>
+        <message>
+            <source>{volume} for each {kg} vented; {flow} with the vent fully open</source>
+            <translation>{volume} for hvert {kg} avblåst; {flow} med helt åpen avblåsning</translation>
+        </message>
+        <message>
+            <source>Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to {calm} a minute over the last {end}.</source>
+            <translation>Helt åpen faller avblåsningen {fall} i minuttet i snitt: strup den til {slow} til {calm} i minuttet over de siste {end}.</translation>
         </message>
     </context>
     <context>
@@ -3386,24 +3390,12 @@
             <translation>Volum, liter</translation>
         </message>
         <message>
-            <source>Charge, °C</source>
-            <translation>Fylling, °C</translation>
-        </message>
-        <message>
-            <source>or charge, bar g</source>
-            <translation>eller fylling, bar g</translation>
-        </message>
-        <message>
             <source>Liquid, % of volume</source>
             <translation>Væske, vol.-%</translation>
         </message>
         <message>
             <source>Altitude, m</source>
             <translation>Høyde, m</translation>
-        </message>
-        <message>
-            <source>Gauge range, bar g</source>
-            <translation>Måleområde, bar g</translation>
         </message>
         <message>
             <source>Gauge accuracy, %</source>
@@ -3414,24 +3406,12 @@
             <translation>Utløp, mm</translation>
         </message>
         <message>
-            <source>Surroundings, °C</source>
-            <translation>Omgivelser, °C</translation>
-        </message>
-        <message>
-            <source>Relief setting, bar g</source>
-            <translation>Sikkerhetsventil, bar g</translation>
-        </message>
-        <message>
             <source>Room, m³</source>
             <translation>Rom, m³</translation>
         </message>
         <message>
             <source>Air changes an hour</source>
             <translation>Luftskifter per time</translation>
-        </message>
-        <message>
-            <source>Give the volume of the section, and the charge&apos;s °C or bar g.</source>
-            <translation>Oppgi seksjonens volum, og fyllingens °C eller bar g.</translation>
         </message>
         <message>
             <source>{field} not given: {value} is assumed.</source>
@@ -3465,6 +3445,30 @@
         <message>
             <source>{days} days</source>
             <translation>{days} døgn</translation>
+        </message>
+        <message>
+            <source>Charge, {unit}</source>
+            <translation>Fylling, {unit}</translation>
+        </message>
+        <message>
+            <source>or charge, {unit}</source>
+            <translation>eller fylling, {unit}</translation>
+        </message>
+        <message>
+            <source>Gauge range, {unit}</source>
+            <translation>Måleområde, {unit}</translation>
+        </message>
+        <message>
+            <source>Surroundings, {unit}</source>
+            <translation>Omgivelser, {unit}</translation>
+        </message>
+        <message>
+            <source>Relief setting, {unit}</source>
+            <translation>Sikkerhetsventil, {unit}</translation>
+        </message>
+        <message>
+            <source>Give the volume of the section, and the charge&apos;s {warmth} or {pressure}.</source>
+            <translation>Oppgi seksjonens volum, og fyllingens {warmth} eller {pressure}.</translation>
         </message>
     </context>
     <context>
@@ -5025,6 +5029,26 @@
     </context>
     <context>
         <name>Text</name>
+        <message>
+            <source>margin: no reading yet</source>
+            <translation>margin: ingen måling ennå</translation>
+        </message>
+        <message>
+            <source>gauge: no reading yet</source>
+            <translation>manometer: ingen måling ennå</translation>
+        </message>
+        <message>
+            <source>less than {least} ({percent} %)</source>
+            <translation>mindre enn {least} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>at most {high} ({percent} %)</source>
+            <translation>høyst {high} ({percent} %)</translation>
+        </message>
+        <message>
+            <source>less than {least} % of the volume</source>
+            <translation>mindre enn {least} % av volumet</translation>
+        </message>
         <message>
             <source>STALE</source>
             <translation>GAMMELT</translation>

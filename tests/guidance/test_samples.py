@@ -6,6 +6,7 @@ published tables; here only the verdicts are held against it.
 
 import csv
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -130,3 +131,17 @@ def test_a_slow_logger_finds_the_same_holds_and_the_same_contents(name, charge, 
         # on the shelf and over liquid nothing may bound the liquid by zero
         assert hold.liquid_kg is not None
         assert hold.liquid_kg.upper is None or hold.liquid_kg.upper > 0.1
+
+
+def test_a_valve_that_is_said_to_be_shut_in_a_vent_is_not_believed():
+    """A column that never says open: the vent is found from the pressure, and the dry ice too."""
+    log = read_log(log_path("sample:dry-ice"))
+    items = [
+        replace(item, vent_open=False) if isinstance(item, Reading) else item
+        for item in log.items()
+    ]
+    seen = assess_readings(log.setup, items)
+    assert final_of(seen).charge is Charge.SOLID_PRESENT
+    assert seen.mass_vented_kg is not None
+    assert seen.mass_vented_kg.upper > 1.0
+    assert any("said to be shut" in event.text for event in seen.events)

@@ -154,3 +154,22 @@ def test_live_rows_without_time_are_stamped_on_arrival() -> None:
     items = decoder.feed_bytes(b"75.0\nOL\n74.0\n")
     assert [type(item) for item in items] == [Reading, Rejection, Reading]
     assert [item.at_s for item in items if isinstance(item, Reading)] == [10.0, 11.5]
+
+
+def test_the_valve_moves_in_a_row_without_a_pressure():
+    """A logger that writes each move of the valve as a row of its own."""
+    rows = ["0,19.0,closed", "1,19.0,", "1.5,,open", "2,18.0,", "3,17.0,", "3.5,,closed", "4,17,"]
+    text = "\n".join(["elapsed_s,pressure_bar_g,vent_valve", *rows, ""])
+    log = decode_log(text.encode())
+    told = [reading.vent_open for reading in log.readings.readings()]
+    assert told == [False, None, True, None, False]
+
+
+@pytest.mark.parametrize("mark", ["1,902\t-19.8", "1.902\t-19,8"])
+def test_two_decimal_marks_in_one_row_are_no_reading(mark):
+    """A comma may part thousands: 1,902 kPa read as 1.9 would be a hundredth of a bar."""
+    rows = [f"{k}\t{mark}" for k in range(3)]
+    with pytest.raises(RefusedInputError, match="decimal mark"):
+        decode_log(
+            "\n".join(["elapsed_s\tpressure_kPa_g\tline_temperature_degC", *rows, ""]).encode()
+        )
