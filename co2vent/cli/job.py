@@ -14,12 +14,15 @@ from co2vent.guidance.job import GaugeRecord, JobEvent, JobEventKind, JobHead, P
 from co2vent.guidance.job_gates import TESTED
 from co2vent.guidance.job_tests import TestOptions
 from co2vent.guidance.procedure_text import MAX_BYTES, default_procedure_text, read_procedure
+from co2vent.guidance.steps import POINTS_HOLD_S
 from co2vent.store.job_file import JobFile
 from co2vent.store.job_record import folder_name, read_job
 from co2vent.units import ZERO_CELSIUS_K
 
-#: Readings that met a gate longer ago say nothing of now. This program's choice.
+#: Readings that met a gate longer ago say nothing of now, read or typed. This program's choice.
 OLD_S: Final = 900.0
+#: What a test or the gauge's zero says lasts.
+LASTING: Final = TESTED | {"zero_offset"}
 
 Action = Callable[[argparse.Namespace], int]
 
@@ -198,7 +201,10 @@ def _show(args: argparse.Namespace) -> int:
 
 
 def _open(args: argparse.Namespace, now: datetime) -> JobFile:
-    return JobFile.open(args.folder, args.by, now, stopped=False)
+    job, at_s = read_job(args.folder).job, _at_s(args)
+    # one command follows another; after hours without one, nobody stood by
+    left_alone = bool(job.history) and at_s - job.history[-1].at_s > POINTS_HOLD_S
+    return JobFile.open(args.folder, args.by, now, stopped=left_alone)
 
 
 def _advance(args: argparse.Namespace, *what: items.JobItem) -> int:
@@ -247,10 +253,11 @@ def _done(args: argparse.Namespace) -> int:
     job = read_job(args.folder).job
     for gate in () if job.step is None else job.step.gates:
         met = job.gates.get(gate.id)
-        read_s = None if met is None or met.typed_by else met.met_s
-        if gate.quantity not in TESTED and read_s is not None and _at_s(args) - read_s > OLD_S:
+        read_s = None if met is None else met.met_s
+        if gate.quantity not in LASTING and read_s is not None and _at_s(args) - read_s > OLD_S:
             raise RefusedInputError(
-                f"{gate.condition}: read {(_at_s(args) - read_s) / 60:.0f} min ago; add a newer log"
+                f"{gate.condition}: read {(_at_s(args) - read_s) / 60:.0f} min ago; "
+                + ("read it again" if met is not None and met.typed_by else "add a newer log")
             )
     return _advance(args, items.Done(_at_s(args), args.by))
 
@@ -285,7 +292,7 @@ def _read(args: argparse.Namespace) -> int:
 
     now = _now()
     job_file = _open(args, now)
-    for events in feed_log(job_file, args.log, now, args.to_s):
+    for events in feed_log(job_file, args.log, now, args.to_s, args.by):
         _told(events)
     return 0
 

@@ -5,7 +5,11 @@ from co2vent.errors import OutOfRangeError
 from co2vent.guidance.job import Observed
 from co2vent.guidance.session import View
 from co2vent.inference.criteria import CRITERIA
+from co2vent.inference.lines import snow_k
 from co2vent.inference.outcome import Charge, HoldAssessment, Instruction
+
+LEAST_PA = -1.0e4  # gauge; what shows less than the air's pressure is in error (judgement)
+SNOW_MARGIN_K = 10.0  # a clamp on insulated pipe beside snow is some kelvin warmer (judgement)
 
 
 def observe(view: View, at_s: float) -> Observed:
@@ -35,6 +39,7 @@ def observe(view: View, at_s: float) -> Observed:
     shown = _vapor_only_in_a_row(view)
     measured = {
         "pressure": latest.pressure_pa - setup.ambient_pressure_pa,
+        "pressure_shut": _pressure_shut(view, clamps),
         "pressure_above_triple_point": view.margin_pa,
         "pressure_above_stop": latest.pressure_pa - view.stop_pressure_pa,
         "pressure_rise_rate": view.rate_pa_per_s,
@@ -56,6 +61,20 @@ def observe(view: View, at_s: float) -> Observed:
     return Observed(
         at_s, stale=view.stale, values=values, simulated=setup.simulated, hold_ends_s=ends_s
     )
+
+
+def _pressure_shut(view: View, clamps: list[float]) -> float | None:
+    """Gauge pressure [Pa] that can show a rise; `None` if vented, over cold metal, or in error.
+
+    Zero with the vent open shows no rise, and snow lies at zero: metal as cold as it speaks for it.
+    """
+    latest = view.latest
+    if latest is None or latest.vent_open:
+        return None
+    if clamps and min(clamps) < snow_k(latest.pressure_pa) + SNOW_MARGIN_K:
+        return None
+    gauge_pa = latest.pressure_pa - view.setup.ambient_pressure_pa
+    return gauge_pa if gauge_pa >= LEAST_PA else None
 
 
 def _vapor_only_in_a_row(view: View) -> list[HoldAssessment]:

@@ -59,6 +59,7 @@ _COUNT = {"count": _times(1.0)}
 #: What a gate may read, and the units it may be written in, as functions to SI.
 QUANTITIES: Final[Mapping[str, Mapping[str, Callable[[float], float]]]] = {
     "pressure": _GAUGE,
+    "pressure_shut": _GAUGE,
     "pressure_above_triple_point": _DIFFERENCE,
     "pressure_above_stop": _DIFFERENCE,
     "pressure_rise_rate": {
@@ -82,6 +83,7 @@ QUANTITIES: Final[Mapping[str, Mapping[str, Callable[[float], float]]]] = {
 
 QUANTITY_WORDS: Final = {
     "pressure": Sentence("pressure"),
+    "pressure_shut": Sentence("pressure with the vent shut and no metal as cold as dry ice"),
     "pressure_above_triple_point": Sentence("pressure above the triple point"),
     "pressure_above_stop": Sentence("pressure above the stop pressure"),
     "pressure_rise_rate": Sentence("pressure rise"),
@@ -103,6 +105,7 @@ QUANTITY_WORDS: Final = {
 #: the finger or a fault. Pressures, temperatures, vacuum and air as in a readings log.
 POSSIBLE: Final[Mapping[str, tuple[float, float]]] = {
     "pressure": (-1.25e5, MAX_PRESSURE_PA),
+    "pressure_shut": (-1.25e5, MAX_PRESSURE_PA),
     "pressure_above_triple_point": (-MAX_PRESSURE_PA, MAX_PRESSURE_PA),
     "pressure_above_stop": (-MAX_PRESSURE_PA, MAX_PRESSURE_PA),
     "pressure_rise_rate": (-MAX_PRESSURE_PA, MAX_PRESSURE_PA),

@@ -57,6 +57,37 @@ class Scenario:
         return self.setting.surroundings.pressure_pa
 
 
+#: What a value can be; beyond, the model would compute something that no plant does. Dry ice fills
+#: a section to 1560 kg/m3; noise, lag and accuracy of what is sold as a gauge (judgement).
+RANGES: Final = {
+    ("charge", "dry_metal_c"): (-90.0, 60.0),
+    ("charge", "wet_metal_c"): (-90.0, 60.0),
+    ("charge", "superheat_k"): (0.0, 80.0),
+    ("charge", "nitrogen_bar"): (0.0, 60.0),
+    ("vent", "discharge_coefficient"): (0.05, 1.0),
+    ("surroundings", "ambient_c"): (-60.0, 60.0),
+    ("gauge", "full_scale"): (0.1, 1e5),
+    ("gauge", "accuracy_percent"): (0.0, 10.0),
+    ("gauge", "step"): (0.0, 1e3),
+    ("gauge", "noise"): (0.0, 1e3),
+    ("gauge", "lag_s"): (0.0, 120.0),
+    ("gauge", "clamp_error_k"): (-30.0, 30.0),
+}
+DRY_ICE_KG_PER_L: Final = 1.56
+
+
+def _check_ranges(t: Table) -> None:
+    for (table, key), (low, high) in RANGES.items():
+        value = t[table][key]
+        if value is not None and not low <= value <= high:
+            raise RefusedInputError(f"[{table}] {key} must lie between {low:g} and {high:g}")
+    most_kg = DRY_ICE_KG_PER_L * t["section"]["volume_l"]
+    if not 0.0 <= t["charge"]["solid_kg"] <= most_kg:
+        raise RefusedInputError(
+            f"[charge] solid_kg must lie between 0 and {most_kg:.3g}: the section holds no more"
+        )
+
+
 def scenario_from(tables: Table) -> Scenario:
     """Return the scenario that `tables` describe (see the module's head).
 
@@ -64,6 +95,7 @@ def scenario_from(tables: Table) -> Scenario:
         RefusedInputError: an unknown key or a value that cannot be.
     """
     t = checked(tables)
+    _check_ranges(t)
     air, log = t["surroundings"], t["log"]
     ambient_pa = ambient_pressure_pa(air["altitude_m"])
     ambient_k = air["ambient_c"] + ZERO_CELSIUS_K

@@ -5,6 +5,7 @@ from collections.abc import Callable, Sequence
 
 from co2vent.guidance.assess import final_of
 from co2vent.guidance.job import Job
+from co2vent.guidance.job_items import GoBack
 from co2vent.guidance.session import View
 from co2vent.inference.amounts import WARMING_W
 from co2vent.inference.outcome import HoldAssessment, Instruction
@@ -39,9 +40,20 @@ def summary(facts: ReportFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) 
 
 
 def _left_out(facts: ReportFacts) -> str:
-    """Return what was skipped, over the whole width: a reader must not miss it."""
-    skipped = () if facts.record is None else facts.record.job.skipped
-    return paragraph(f"LEFT OUT: {'; '.join(skipped)}.") if skipped else ""
+    """Return what was skipped or done again, over the whole width: a reader must not miss it."""
+    if facts.record is None:
+        return ""
+    job = facts.record.job
+    said = [paragraph(f"LEFT OUT: {'; '.join(job.skipped)}.")] if job.skipped else []
+    said += [
+        paragraph(
+            f"WENT BACK to {event.item.id!r}: {event.item.reason}. What was read before it says "
+            "nothing of after it."
+        )
+        for event in job.history
+        if isinstance(event.item, GoBack)
+    ]
+    return "".join(said)
 
 
 def log_part(log: LogFacts, trace: TraceMarkup, newest: int = NEWEST_HOLDS) -> str:

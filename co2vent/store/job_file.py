@@ -166,6 +166,14 @@ class JobFile:
         added = items.LogAdded(self.at_s(now), name, digest, readings, simulated)
         return self.advance(added, now)
 
+    def log_added_s(self, path: Path) -> float | None:
+        """When the same bytes were added, as the job's time [s]; `None`: they are new."""
+        try:
+            digest = hashlib.sha256(path.read_bytes()).hexdigest()
+        except OSError:
+            return None
+        return next((log.at_s for log in self.job.logs if log.sha256 == digest), None)
+
     def amend(self, entry: int, text: str, by: str, now: datetime) -> None:
         """Add a later word on the entry with number `entry`.
 

@@ -181,3 +181,23 @@ def at(procedure: Procedure, step: str) -> Job:
     waiting = [StepRecord()] * (len(procedure.steps) - index - 1)
     records = (*done, StepRecord(StepState.RUNNING, 100.0), *waiting)
     return replace(job, steps=records, current=index)
+
+
+@pytest.mark.parametrize(
+    ("gauge_bar", "line_k", "is_open", "told"),
+    [
+        (0.01, 280.0, False, True),
+        (0.01, 280.0, None, True),
+        (0.01, None, False, True),
+        (0.01, 280.0, True, False),  # an open vent shows no rise
+        (0.01, 195.2, False, False),  # snow at one atmosphere is at 194.7 K (ITS-90)
+        (-0.95, 280.0, False, False),  # a dead transmitter
+    ],
+)
+def test_zero_counts_only_with_the_vent_shut_and_no_metal_as_cold_as_snow(
+    gauge_bar, line_k, is_open, told
+):
+    latest = Reading(10.0, AMBIENT_PA + gauge_bar * 1e5, line_k, vent_open=is_open)
+    values = observe(view(latest=latest), 10.0).values
+    assert ("pressure_shut" in values) == told
+    assert "pressure" in values
