@@ -46,8 +46,9 @@ class Figure(str):
     """
 
     __slots__ = ("ambient_pa", "kind", "si")
-    kind: str  # "pressure", "difference", "slope", "change", "loss", "temperature"
-    si: float  # Pa (absolute), Pa, Pa/s, Pa, Pa/s, K
+    # "pressure", "difference", "slope", "change", "loss", "temperature", "kelvin", "warming"
+    kind: str
+    si: float  # Pa (absolute), Pa, Pa/s, Pa, Pa/s, K, K (both differences)
     ambient_pa: float  # what a gauge pressure is measured from
 
     def __new__(cls, text: str, kind: str, si: float, ambient_pa: float = 0.0) -> "Figure":

@@ -22,7 +22,7 @@ from co2vent.inference.outcome import Instruction, LeakBy
 from co2vent.inference.power import Power
 from co2vent.inference.trend import Z_999, Trend, is_grainy
 from co2vent.inference.undecided import Doubts, Undecided, undecided
-from co2vent.inference.wording import duration_text, pressure_text, slope_text
+from co2vent.inference.wording import duration_text, kelvin_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
 
 
@@ -245,7 +245,7 @@ def _liquid(hold: Hold, trend: Trend, dry_most: float, passed_pa: float | None) 
     warmed = hold.age_s >= max(criteria.shortest_clear_s, 2.0 * trend.tau_s)
     if trend.slope_lower > dry_most and warmed:
         why = (
-            Sentence("the clamp is only {drive} from saturation", drive=f"{drive_k:.0f} K")
+            Sentence("the clamp is only {drive} from saturation", drive=kelvin_text(drive_k))
             if drive_k < criteria.clamp_wet_k
             else Sentence(
                 "dry metal that warms gives at most {most}", most=slope_text(dry_most, setup)

@@ -18,7 +18,7 @@ from co2vent.inference.mass_flow import mass_slope
 from co2vent.inference.outcome import LeakBy
 from co2vent.inference.outrun import outruns, parts_of
 from co2vent.inference.trend import Trend
-from co2vent.inference.wording import pressure_text, slope_text
+from co2vent.inference.wording import kelvin_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
 
 
@@ -113,8 +113,8 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
                     late=pressure_text(late.pressure_pa, setup),
                     early_slope=slope_text(early.slope, setup),
                     early=pressure_text(early.pressure_pa, setup),
-                    late_drive=f"{late.drive_k:.0f} K",
-                    early_drive=f"{early.drive_k:.0f} K",
+                    late_drive=kelvin_text(late.drive_k),
+                    early_drive=kelvin_text(early.drive_k),
                 ),
             )
     here, *others = _points(hold, trend)

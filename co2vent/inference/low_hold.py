@@ -18,6 +18,7 @@ from co2vent.inference.statement import changed, say
 from co2vent.inference.trend import Trend
 from co2vent.inference.wording import (
     duration_text,
+    kelvin_text,
     pressure_text,
     slope_text,
     temperature_text,
@@ -94,7 +95,7 @@ def _no_dry_ice(hold: Hold, trend: Trend, left: _SnowLeft, base: HoldAssessment)
     given = ""
     if over_triple_k >= criteria.ice_drive_k:
         given = Sentence(
-            ", with metal {drive} above the triple point", drive=f"{over_triple_k:.0f} K"
+            ", with metal {drive} above the triple point", drive=kelvin_text(over_triple_k)
         )
     reason = Sentence(
         "No dry ice shows: {time} at {pressure}{given}, rising at most {most}; dry ice "

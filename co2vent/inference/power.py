@@ -15,6 +15,7 @@ from co2vent.co2 import vapor_density_kg_m3, vapor_pressure_pa
 from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.lines import saturated_k
+from co2vent.inference.wording import kelvin_text
 from co2vent.readings.reading import Setup
 from co2vent.sentence import Sentence
 
@@ -62,7 +63,7 @@ def power(
     may_boil = line_slope < -criteria.clamp_cooling or cold_above
     # one reading of a clamp makes no trend
     if drive >= criteria.clamp_power_k and isfinite(line_slope) and not may_boil:
-        source = Sentence("the lowest metal is {drive} above saturation", drive=f"{drive:.0f} K")
+        source = Sentence("the lowest metal is {drive} above saturation", drive=kelvin_text(drive))
         # what is not told may be insulated
         per_k, warming = criteria.clamp_insulated_per_k, criteria.compensated_insulated * metal
         most = criteria.compensated_insulated_most

@@ -26,7 +26,7 @@ from co2vent.inference.held import (
     steadied,
 )
 from co2vent.inference.outcome import Bounds
-from co2vent.inference.wording import change_text, loss_text
+from co2vent.inference.wording import change_text, loss_text, warming_text
 from co2vent.readings.reading import Reading, Setup
 from co2vent.sentence import Sentence
 
@@ -274,7 +274,7 @@ def _judge_standing(trial: _Standing, setup: Setup, limits: StandingLimits) -> S
     span = f"{span_s / 60:.0f} min"
     seen = Sentence(
         "temperature {change} explains {effect}; loss {loss} over {time}",
-        change=f"{change_k:+.1f} K",
+        change=warming_text(change_k),
         effect=change_text(effect_pa, setup),
         loss=_per_hour(loss, setup),
         time=span,

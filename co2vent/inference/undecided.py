@@ -9,7 +9,7 @@ from co2vent.inference.doubts import deficit, has_moved, lost_before, may_be_liq
 from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.outcome import Instruction
 from co2vent.inference.trend import Trend
-from co2vent.inference.wording import duration_text, pressure_text, slope_text
+from co2vent.inference.wording import duration_text, kelvin_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
 
 
@@ -91,7 +91,10 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
                 "ice that melts swallows the heat that would show liquid.",
                 between=between,
             ),
-            Sentence("Warm the lowest point 15 K above saturation and hold 5 min."),
+            Sentence(
+                "Warm the lowest point {drive} above saturation and hold 5 min.",
+                drive=kelvin_text(15.0),
+            ),
             keep,
         )
     if found.quiet and deficit(
@@ -220,8 +223,8 @@ def undecided(hold: Hold, trend: Trend, found: Doubts) -> Undecided:
             step = Sentence(
                 "The clamp is {drive} above saturation: warm the lowest point to {wanted} above "
                 "it and hold again.",
-                drive=f"{strength.drive_k:.0f} K",
-                wanted=f"{criteria.clamp_power_k + 4:.0f} K",
+                drive=kelvin_text(strength.drive_k),
+                wanted=kelvin_text(criteria.clamp_power_k + 4),
             )
         else:
             step = Sentence("Put a clamp on the lowest point, or say that the metal is bare.")

@@ -64,6 +64,16 @@ def temperature_text(temperature_k: float, setup: Setup) -> Figure:
     return _figure("temperature", temperature_k, setup)
 
 
+def kelvin_text(difference_k: float) -> Figure:
+    """Return a temperature difference in whole kelvins, whatever the source's unit."""
+    return Figure(f"{difference_k:.0f} K", "kelvin", difference_k)
+
+
+def warming_text(change_k: float) -> Figure:
+    """Return a small change of temperature with its sign, in kelvin."""
+    return Figure(f"{change_k:+.1f} K", "warming", change_k)
+
+
 def duration_text(seconds: float) -> str:
     """Return a duration as s, min or h."""
     if seconds < 100:
@@ -101,5 +111,9 @@ def _text(
     if kind == "loss":
         hourly = si * 3600.0
         return f"{hourly / PSI_PA:z.2f} psi/h" if psi else f"{hourly / 100.0:z.0f} mbar/h"
+    if kind in ("kelvin", "warming"):
+        shown = "+z.1f" if kind == "warming" else "z.0f"
+        fahrenheit = temperature_unit == "degF"
+        return f"{si * 1.8:{shown}} degF" if fahrenheit else f"{si:{shown}} K"
     unit_k = "degF" if temperature_unit == "degF" else "degC"
     return f"{temperature_from_k(si, unit_k):z.0f} {unit_k}"

@@ -7,7 +7,8 @@ from co2vent.planning.boil_down import snow_share_of_drained_liquid
 from co2vent.sentence import Sentence
 
 # Heat transfer from still or lightly moving air to the outside of a pipe, upper ends of what
-# handbooks give (bare 8 to 15, insulated 0.3 to 1 W/m2K; from memory): the times are "not before".
+# handbooks give (bare 8 to 15, insulated 0.3 to 1 W/m2K; from memory): the times are "not before",
+# once the metal has given its own heat: 25 kg of steel 40 K warmer hold 480 kJ, which boils 1.4 kg.
 BARE_W_PER_M2K: Final = 15.0
 INSULATED_W_PER_M2K: Final = 1.0
 # A warm-air blower on the low points; half of 1 kW reaches the metal. Common practice, no source.
@@ -45,7 +46,10 @@ def ways_out(
     snow = 100.0 * snow_share_of_drained_liquid(liquid_temperature_k, ambient_pressure_pa)
     return (
         WayOut(
-            Sentence("hold and vent in short bursts while ambient heat boils it, bare pipe"),
+            Sentence(
+                "hold and vent in short bursts while ambient heat boils it, bare pipe, its metal "
+                "as cold as the liquid (warmer metal boils some of it sooner)"
+            ),
             bare_s,
             Sentence(
                 "the metal stays at the boiling temperature: never repressurise it, never strike it"

@@ -10,6 +10,7 @@ from co2vent.planning.exposure import (
     OXYGEN_METER_WARNING,
     oxygen_percent,
 )
+from co2vent.planning.quantity import Kind, Quantity
 from co2vent.planning.shapes import DEFAULT_LIQUID_FRACTION, PlanInput, PlanResult
 from co2vent.sentence import Sentence, comma_listed
 from co2vent.units import PSI_PA
@@ -17,6 +18,8 @@ from co2vent.units import PSI_PA
 # 1 to 2 bar a minute over the last 10 bar: what a hand on the valve and a gauge can follow.
 # Proposal, no source.
 CALM_RATE_BAR_PER_MIN: Final = 2.0
+SLOW_RATE_BAR_PER_MIN: Final = 1.0
+CALM_OVER_BAR: Final = 10.0
 NEAR_FULL_K: Final = 15.0  # warming that a section left shut sees easily; no source
 
 
@@ -28,21 +31,31 @@ def figure(words: str) -> Sentence:
 def pressure_words(gauge_pa: float) -> str:
     """Return a gauge pressure in bar g and psig."""
     bar, psi = f"{gauge_pa / 1e5:.2f} bar g", f"{gauge_pa / PSI_PA:.1f} psig"
-    return Sentence("{bar} ({psi})", bar=bar, psi=psi)
+    return Quantity(f"{bar} ({psi})", Kind.PRESSURE, gauge_pa)
 
 
 def celsius_words(temperature_k: float) -> str:
     """Return a temperature in degC and degF."""
     celsius = temperature_k - 273.15
     warm, warm_f = f"{celsius:.1f} degC", f"{celsius * 1.8 + 32.0:.1f} degF"
-    return Sentence("{celsius} ({fahrenheit})", celsius=warm, fahrenheit=warm_f)
+    return Quantity(f"{warm} ({warm_f})", Kind.TEMPERATURE, temperature_k)
+
+
+def warming_words(kelvin: float) -> Quantity:
+    """Return by how much something warms."""
+    return Quantity(f"{kelvin:.1f} K", Kind.WARMING, kelvin)
+
+
+def bar_words(bar: float, places: int = 0) -> Quantity:
+    """Return a pressure difference given in bar."""
+    return Quantity(f"{bar:.{places}f} bar", Kind.DIFFERENCE, bar * 1e5)
 
 
 def assumptions(given: PlanInput) -> tuple[str, ...]:
     """Return what was assumed because it was not given."""
     said: list[str] = []
     if given.setup.ambient_pressure_assumed:
-        sea_level = "101.325 kPa"
+        sea_level = Quantity("101.325 kPa", Kind.DIFFERENCE, 101_325.0)
         said.append(
             Sentence("Altitude not given: sea level, {pressure}, is assumed.", pressure=sea_level)
         )
@@ -89,22 +102,23 @@ def _charge_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
                 "surface and no saturation pressure, so neither the charge nor anything that "
                 "follows from it is known. Let it cool first.",
                 temperature=celsius_words(given.temperature_k),
-                critical="31.0 degC",
+                critical=Quantity("31.0 degC", Kind.TEMPERATURE, co2.CRITICAL_TEMPERATURE_K),
             )
         else:
             yield Sentence(
                 "The pressure is above the critical pressure, {critical} absolute: vapour and "
                 "liquid can't be told apart and the charge is not known. Bring it down in the "
                 "plant first.",
-                critical="73.8 bar",
+                critical=bar_words(co2.CRITICAL_PRESSURE_PA / 1e5, 1),
             )
         return
     assert plan.charge_temperature_k is not None
     if plan.charge_temperature_k < co2.TRIPLE_TEMPERATURE_K:
         yield Sentence(
             "The charge is below the triple point: no liquid can exist there, and what is not "
-            "vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the "
-            "surroundings when it warms. Keep it vented at both ends until it has sublimed."
+            "vapour is dry ice. Do not shut it in: when it warms it reaches the boiling "
+            "pressure of the surroundings, and hundreds of bar where it fills half the section or "
+            "more. Keep it vented at both ends until it has sublimed."
         )
         return
     if given.filled == 1.0:
@@ -122,7 +136,7 @@ def _charge_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
 
 def _slope_words(plan: PlanResult) -> str:
     slope = plan.trapped_liquid_bar_per_k
-    return Sentence("several bar") if slope is None else f"{slope:.1f} bar"
+    return Sentence("several bar") if slope is None else bar_words(slope, 1)
 
 
 def _pressure_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
@@ -138,7 +152,12 @@ def _pressure_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
             yield Sentence(
                 "Shut in, this charge reaches the relief setting after {kelvin} of warming, "
                 "before it is as warm as its surroundings: never leave it shut in unwatched.",
-                kelvin=f"{own:.1f} K",
+                kelvin=warming_words(own),
+            )
+        if own is None and plan.liquid_kg:
+            yield Sentence(
+                "After what warming this charge reaches the relief setting is not known here: "
+                "take it that it does, and never leave it shut in unwatched."
             )
     full_at = plan.liquid_full_at_k
     if full_at is not None and given.filled < 1.0:
@@ -147,7 +166,7 @@ def _pressure_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
             yield Sentence(
                 "The liquid swells and fills the section after {kelvin} of warming, at "
                 "{temperature}; from there every kelvin adds several bar.",
-                kelvin=f"{rise:.1f} K",
+                kelvin=warming_words(rise),
                 temperature=celsius_words(full_at),
             )
     if (
@@ -165,7 +184,9 @@ def _pressure_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
 def _liquid_warnings(plan: PlanResult) -> Iterator[str]:
     ice = plan.dry_ice_kg_if_vented_straight_down
     if plan.liquid_left_at_stop_kg and ice:
-        liquid, dry_ice = f"{plan.liquid_left_at_stop_kg:.2g} kg", f"{ice:.2g} kg"
+        liquid, dry_ice = (
+            Quantity(f"{kg:.2g} kg", Kind.MASS, kg) for kg in (plan.liquid_left_at_stop_kg, ice)
+        )
         if plan.vented_to_stop_kg:
             yield Sentence(
                 "About {liquid} of liquid is left at the stop pressure, {stop}: vented straight "
@@ -188,9 +209,16 @@ def _liquid_warnings(plan: PlanResult) -> Iterator[str]:
         rate = 60.0 * fall / plan.vent_to_stop_s
         if rate > CALM_RATE_BAR_PER_MIN:
             yield Sentence(
-                "Fully open, the vent falls {fall} a minute on average: throttle it to 1 to 2 bar "
-                "a minute over the last 10 bar.",
-                fall=f"{rate:.0f} bar",
+                "Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to "
+                "{calm} a minute over the last {end}.",
+                fall=bar_words(rate),
+                slow=Quantity(
+                    f"{SLOW_RATE_BAR_PER_MIN:.0f}",
+                    Kind.DIFFERENCE_DIGITS,
+                    SLOW_RATE_BAR_PER_MIN * 1e5,
+                ),
+                calm=bar_words(CALM_RATE_BAR_PER_MIN),
+                end=bar_words(CALM_OVER_BAR),
             )
 
 
@@ -205,7 +233,11 @@ def _cold_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
         names = comma_listed(
             [
                 Sentence(
-                    "{metal} ({minimum})", metal=metal.name, minimum=f"{metal.minimum_c:.0f} degC"
+                    "{metal} ({minimum})",
+                    metal=metal.name,
+                    minimum=Quantity(
+                        f"{metal.minimum_c:.0f} degC", Kind.TEMPERATURE, metal.minimum_c + 273.15
+                    ),
                 )
                 for metal in cold
             ]

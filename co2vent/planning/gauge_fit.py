@@ -5,6 +5,7 @@ from functools import reduce
 from typing import Final
 
 from co2vent.co2 import TRIPLE_TEMPERATURE_K, saturation_slope_pa_per_k
+from co2vent.planning.quantity import Kind, Quantity
 from co2vent.readings.limits import (
     SMALLEST_STOP_MARGIN_PA,
     stop_margin_pa,
@@ -45,12 +46,12 @@ def gauge_fit(setup: Setup, charge_pressure_pa: float | None) -> GaugeFit:
     parts: list[str] = [
         Sentence(
             "The gauge's class is +-{error}: {share} of the {margin} kept above the triple point.",
-            error=f"{error / 1e5:.2f} bar",
+            error=Quantity(f"{error / 1e5:.2f} bar", Kind.DIFFERENCE, error),
             share=f"{100 * used:.0f} %",
-            margin=f"{margin / 1e5:.2f} bar",
+            margin=Quantity(f"{margin / 1e5:.2f} bar", Kind.DIFFERENCE, margin),
         )
     ]
-    end = f"{span / 1e5:.1f} bar g"
+    end = Quantity(f"{span / 1e5:.1f} bar g", Kind.PRESSURE, span)
     charge_gauge = None
     if charge_pressure_pa is not None:
         charge_gauge = charge_pressure_pa - setup.ambient_pressure_pa
@@ -65,7 +66,7 @@ def gauge_fit(setup: Setup, charge_pressure_pa: float | None) -> GaugeFit:
             Sentence(
                 "It ends at {end} and the section holds {charge}: it would be damaged.",
                 end=end,
-                charge=f"{charge_gauge / 1e5:.1f} bar g",
+                charge=Quantity(f"{charge_gauge / 1e5:.1f} bar g", Kind.PRESSURE, charge_gauge),
             )
         )
     elif margin > SMALLEST_STOP_MARGIN_PA:

@@ -13,6 +13,7 @@ from co2vent.planning.charge import ChargeState, charge_at
 from co2vent.planning.exposure import ExposureLimit
 from co2vent.planning.gauge_fit import gauge_fit
 from co2vent.planning.metal import metal_checks
+from co2vent.planning.quantity import Kind, Quantity
 from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
 from co2vent.planning.trapped import trapped
 from co2vent.planning.volume import cylinder_area_m2
@@ -21,6 +22,12 @@ from co2vent.sentence import Sentence
 
 # GWP 1 by definition: kg of CO2 are kg of CO2 equivalent (Regulation (EU) 2024/573, article 3).
 GWP: Final = 1.0
+# kind, and SI value = number * factor + offset, of the units in which a limit may be said
+_SAID_IN: Final = {
+    "bar g": (Kind.PRESSURE, 1e5, 0.0),
+    "bar absolute": (Kind.ABSOLUTE, 1e5, 0.0),
+    "degC": (Kind.TEMPERATURE, 1.0, 273.15),
+}
 
 
 def _require(value: float | None, name: str, low: float, high: float, unit: str) -> None:
@@ -29,11 +36,18 @@ def _require(value: float | None, name: str, low: float, high: float, unit: str)
             Sentence(
                 "{name} must be a number from {low} to {high}, not {value}",
                 name=name,
-                low=f"{low:g}",
-                high=f"{high:g} {unit}".rstrip(),
-                value=f"{value:g}",
+                low=_limit(low, unit, f"{low:g}"),
+                high=_limit(high, unit, f"{high:g} {unit}".rstrip()),
+                value=_limit(value, unit, f"{value:g}"),
             )
         )
+
+
+def _limit(value: float, unit: str, words: str) -> str:
+    if unit not in _SAID_IN:
+        return words
+    kind, factor, offset = _SAID_IN[unit]
+    return Quantity(words, kind, value * factor + offset)
 
 
 def _checked(given: PlanInput) -> None:

@@ -5,12 +5,13 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from co2vent.planning.caution import celsius_words, figure, pressure_words
+from co2vent.planning.caution import celsius_words, figure, pressure_words, warming_words
+from co2vent.planning.quantity import Kind, Quantity
 from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
 from co2vent.sentence import Sentence, comma_listed
 
 _COLUMN: Final = 29  # of the names, where none is longer
-_LINE: Final = 96
+LINE: Final = 96
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +42,8 @@ def mass_words(kilograms: float | None) -> str:
         return Sentence("not known")
     if kilograms == 0.0:
         return Sentence("none")
-    return figure(f"{kilograms * 1e3:.3g} g" if kilograms < 0.1 else f"{kilograms:.3g} kg")
+    text = f"{kilograms * 1e3:.3g} g" if kilograms < 0.1 else f"{kilograms:.3g} kg"
+    return Quantity(text, Kind.MASS, kilograms)
 
 
 def _ppm_words(ppm: float | None) -> str:
@@ -58,8 +60,12 @@ def plan_text(
     plan: PlanResult,
     volume_notes: Sequence[str] = (),
     say: Callable[[str], str] = str,
+    line: int = LINE,
 ) -> str:
-    """Return the plan as lines of text; `say` puts each sentence into another language."""
+    """Return the plan as lines of text; `say` puts each sentence into another language or units.
+
+    Where lines are short, a long name stands above its value.
+    """
     rows = [
         *_section(given, plan),
         *(_Row(note, before="    ") for note in volume_notes),
@@ -77,17 +83,22 @@ def plan_text(
     rows += [_Row(""), _Row(advises)]
     names = [row.before + say(row.name) for row in rows if row.name]
     column = max([_COLUMN, *(len(name) + 1 for name in names)])
-    return "\n".join(_wrapped(row, say, column) for row in rows)
+    if line < LINE:
+        column = min(column, line * 2 // 5)
+    return "\n".join(_wrapped(row, say, column, line) for row in rows)
 
 
-def _wrapped(row: _Row, say: Callable[[str], str], column: int) -> str:
+def _wrapped(row: _Row, say: Callable[[str], str], column: int, line: int) -> str:
     """Break a long line at words, under its own text."""
     first = row.before
+    above = ""
     if row.name:
         first = f"  {row.before + say(row.name):{column}}"
-    return textwrap.fill(
+        if not first.endswith(" "):
+            above, first = f"{first}\n", " " * (column + 2)
+    return above + textwrap.fill(
         say(row.text),
-        _LINE,
+        line,
         initial_indent=first,
         subsequent_indent=" " * len(first),
         break_on_hyphens=False,
@@ -163,7 +174,7 @@ def _shut(given: PlanInput, plan: PlanResult) -> Iterator[_Row]:
     slope = plan.trapped_liquid_bar_per_k
     steep: str = Sentence("pressure per kelvin not known at this temperature")
     if slope is not None:
-        steep = figure(f"{slope:.1f} bar/K")
+        steep = Quantity(f"{slope:.1f} bar/K", Kind.PRESSURE_PER_KELVIN, slope * 1e5)
     yield _Row(steep, Sentence("liquid-full"))
     if plan.liquid_full_at_k is not None and given.filled < 1.0:
         yield _Row(celsius_words(plan.liquid_full_at_k), Sentence("this charge fills it at"))
@@ -176,7 +187,7 @@ def _shut(given: PlanInput, plan: PlanResult) -> Iterator[_Row]:
             warming = (
                 Sentence("not known")
                 if kelvin is None
-                else Sentence("{kelvin} of warming", kelvin=f"{kelvin:.1f} K")
+                else Sentence("{kelvin} of warming", kelvin=warming_words(kelvin))
             )
             yield _under(name, warming)
 
@@ -185,12 +196,15 @@ def _room(given: PlanInput, plan: PlanResult) -> Iterator[_Row]:
     yield _Row("")
     yield _Row(Sentence("Air"))
     yield _Row(mass_words(plan.co2e_kg), Sentence("CO2 equivalent"))
-    volume = f"{plan.fresh_air_m3_per_kg:.0f} m3"
-    fresh = Sentence("{volume} for each kg vented", volume=volume)
+    per_kg = plan.fresh_air_m3_per_kg
+    volume = Quantity(f"{per_kg:.0f} m3", Kind.VOLUME_PER_MASS, per_kg)
+    kg = Quantity("kg", Kind.MASS_UNIT, 1.0)
+    fresh = Sentence("{volume} for each {kg} vented", volume=volume, kg=kg)
     if plan.ventilation_needed_m3_per_h is not None:
         fresh = Sentence(
-            "{volume} for each kg vented; {flow} with the vent fully open",
+            "{volume} for each {kg} vented; {flow} with the vent fully open",
             volume=volume,
+            kg=kg,
             flow=f"{plan.ventilation_needed_m3_per_h:,.0f} m3/h",
         )
     yield _Row(fresh, Sentence("fresh air, if vented indoors"))

@@ -7,6 +7,7 @@ import numpy as np
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.outcome import Charge
+from co2vent.planning.quantity import Kind, Quantity
 from co2vent.practice.log_lines import Rows
 from co2vent.practice.scenario import Scenario
 from co2vent.readings.limits import stop_margin_pa
@@ -24,7 +25,7 @@ OPENED_PA: Final = 0.1e5  # gauge: the section counts as vented out
 STATES: Final = {
     Charge.SUBCOOLED_LIQUID: Sentence("subcooled liquid"),
     Charge.TWO_PHASE: Sentence("two phase"),
-    Charge.VAPOR_ONLY: Sentence("vapor only"),
+    Charge.VAPOR_ONLY: Sentence("vapour only"),
     Charge.SOLID_PRESENT: Sentence("solid present"),
     Charge.UNDETERMINED: Sentence("undetermined"),
 }
@@ -57,15 +58,15 @@ class Score:
                 below=f"{self.seconds_below_stop_with_liquid:.0f} s",
                 triple=f"{self.seconds_below_triple_with_liquid:.0f} s",
             ),
-            Sentence("Dry ice made: {mass} at most.", mass=f"{self.most_dry_ice_kg * 1e3:.0f} g"),
+            Sentence("Dry ice made: {mass} at most.", mass=_grams(self.most_dry_ice_kg)),
             Sentence(
                 "Left inside at the end: {left} of liquid and dry ice (allowable {allowable}).",
-                left=f"{self.left_kg * 1e3:.0f} g",
-                allowable=f"{self.allowable_kg * 1e3:.0f} g",
+                left=_grams(self.left_kg),
+                allowable=_grams(self.allowable_kg),
             ),
             Sentence(
                 "CO2 vented: {mass} in {time}.",
-                mass=f"{self.vented_kg:.2f} kg",
+                mass=Quantity(f"{self.vented_kg:.2f} kg", Kind.MASS, self.vented_kg),
                 time=f"{self.minutes:.0f} min",
             ),
         ]
@@ -84,6 +85,10 @@ class Score:
                 )
             )
         return sheet
+
+
+def _grams(mass_kg: float) -> Quantity:
+    return Quantity(f"{mass_kg * 1e3:.0f} g", Kind.MASS, mass_kg)
 
 
 def true_charge(rows: Rows, allowable_kg: float) -> Charge:

@@ -31,6 +31,11 @@ def help_words() -> str:
     )
 
 
+def hidden_name() -> str:
+    """Return what stands in place of the name of an exercise or log, which may be the answer."""
+    return translate("Blind", "name hidden (B)")
+
+
 def blinded(view: View) -> View:
     """Return `view` with prompt, verdicts and their events taken out."""
     prompt = Prompt(

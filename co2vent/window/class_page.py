@@ -147,6 +147,7 @@ class ClassPage(VentPage):
             self._refuse_prediction()
             return
         self.run.paused = True
+        self.predict.show_chosen(self.run.predictions)
         self.lay_over(self.predict)
         self.tick()
 

@@ -1,16 +1,42 @@
 """Pause and predict: the class commits itself before the trace goes on."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QIcon
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from co2vent.window.class_run import Prediction
 from co2vent.window.class_words import ANSWERS, answer_words
 from co2vent.window.fit_label import FitLabel
+from co2vent.window.icons import icon
 from co2vent.window.keys import Key
 from co2vent.window.sizes import Sizes
 from co2vent.window.theme import Palette
 from co2vent.window.words import translate
+
+
+class AnswerKey(Key):
+    """An answer; a tick stands on the one that was given last, and on no other."""
+
+    def __init__(
+        self, words: str, shortcut: str, action: Callable[[], object], parent: QWidget
+    ) -> None:
+        super().__init__("acknowledge", words, shortcut, action, parent)
+        self.ticked = False
+        self._palette: Palette | None = None
+
+    def tick(self, *, on: bool) -> None:
+        """Show whether this is the answer that stands."""
+        self.ticked = on
+        self.setAccessibleDescription(translate("Class", "chosen") if on else "")
+        if self._palette is not None:
+            self.set_theme(self._palette)
+
+    def set_theme(self, palette: Palette) -> None:
+        """Paint the tick in the ink of the theme."""
+        self._palette = palette
+        self.setIcon(icon("acknowledge", palette.key_ink) if self.ticked else QIcon())
 
 
 class ClassPredict(QWidget):
@@ -25,7 +51,7 @@ class ClassPredict(QWidget):
             translate("Class", "What is inside now? Decide before the trace goes on.")
         )
         self.keys = [
-            Key("acknowledge", answer_words(charge), str(place), self._answer(place - 1), self)
+            AnswerKey(answer_words(charge), str(place), self._answer(place - 1), self)
             for place, charge in enumerate(ANSWERS, 1)
         ]
         column = QVBoxLayout(self)
@@ -34,6 +60,11 @@ class ClassPredict(QWidget):
         column.addWidget(self.question, 1)
         for key in self.keys:
             column.addWidget(key)
+
+    def show_chosen(self, predictions: Sequence[Prediction]) -> None:
+        """Tick the answer that was given last."""
+        for charge, key in zip(ANSWERS, self.keys, strict=True):
+            key.tick(on=bool(predictions) and predictions[-1].charge is charge)
 
     def _answer(self, place: int) -> Callable[[], object]:
         return lambda: self.answered.emit(ANSWERS[place])

@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 from co2vent.window.class_run import ClassRun
 from co2vent.window.class_words import said_words, teaching_words, truth_words
 from co2vent.window.fit_label import FitLabel
-from co2vent.window.sentences import spoken
+from co2vent.window.plan_words import said_in
 from co2vent.window.sizes import Sizes
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import Palette
@@ -42,7 +42,7 @@ class ClassReveal(QWidget):
         self.drawing.show_truth(truth, run.scenario.setting.section.volume_m3)
         self.truth.say(truth_words(truth, units, run.scenario.ambient_pa))
         self.said.say(said_words(run, units))
-        self.score.say("\n".join(map(spoken, run.score().lines())))
+        self.score.say("\n".join(said_in(line, units) for line in run.score().lines()))
         self.teaching.say(teaching_words(run))
 
     def set_theme(self, palette: Palette) -> None:

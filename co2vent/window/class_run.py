@@ -15,7 +15,7 @@ from co2vent.practice.scenario import Scenario
 from co2vent.practice.score import Score, score
 from co2vent.readings.reading import Reading
 from co2vent.section_model.simulation import Truth
-from co2vent.window.blind import blinded
+from co2vent.window.blind import blinded, hidden_name
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.sentences import spoken
 from co2vent.window.traces import Traces
@@ -107,7 +107,7 @@ class ClassRun:
             blind=hidden,
             rows=len(self.traces),
             age_s=None if latest is None else max(0.0, self._position_s - latest.at_s),
-            source=self.task.title,
+            source=hidden_name() if hidden else self.task.title,
         )
 
     @property

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QBoxLayout,
     QComboBox,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QListWidget,
     QVBoxLayout,
@@ -88,6 +89,8 @@ class ClassStart(QWidget):
         self.story = FitLabel(self)
         self.change = QComboBox(self)
         self.change.setAccessibleName(translate("Class", "what to change"))
+        self.what = QLabel(translate("Class", "Change one thing:"), self)
+        self.what.setBuddy(self.change)
         self.value = QLineEdit(self)
         self.value.setAccessibleName(translate("Class", "its value, or the seed"))
         self.value.returnPressed.connect(self.begin)
@@ -96,7 +99,7 @@ class ClassStart(QWidget):
         self.go_key = Key("play", translate("Key", "Begin"), "Ctrl+Return", self.begin, self)
         self._build()
         self.list.currentRowChanged.connect(self._chosen)
-        self.list.itemActivated.connect(lambda _item: self.value.setFocus())
+        self.list.itemActivated.connect(lambda _item: self._to_change())
         self.change.currentIndexChanged.connect(self._change_chosen)
         self.list.setCurrentRow(self._row_of(first))
         self._poll = QTimer(self)
@@ -105,6 +108,7 @@ class ClassStart(QWidget):
 
     def _build(self) -> None:
         changes = QHBoxLayout()
+        changes.addWidget(self.what)
         changes.addWidget(self.change, 3)
         changes.addWidget(self.value, 2)
         right = QVBoxLayout()
@@ -150,20 +154,26 @@ class ClassStart(QWidget):
                 )
             )
             self.change.addItem(translate("Class", "seed"))
+            self.what.hide()  # the box says it: the seed
             self.value.setText("1")
+            self.value.show()
             return
         watch = translate("Class", "Watch: {what}").format(what=spoken(exercise.look_for))
         self.story.say(f"{spoken(exercise.story)}\n\n{watch}")
-        self.change.addItem(translate("Class", "as it is"))
+        self.change.addItem(translate("Class", "nothing: as it is"))
         for name in exercise.change:
             self.change.addItem(variable_words(name), name)
         self._change_chosen(0)
+
+    def _to_change(self) -> None:
+        (self.change if self.value.isHidden() else self.value).setFocus()
 
     def _change_chosen(self, _index: int) -> None:
         exercise, name = self.chosen, self.change.currentData()
         if exercise is None:
             return
-        self.value.setEnabled(name is not None)
+        self.what.show()
+        self.value.setVisible(name is not None)  # an empty box would ask for something
         value = "" if name is None else present_value(exercise, str(name))
         if isinstance(value, bool):
             value = "yes" if value else "no"
@@ -242,7 +252,7 @@ class ClassStart(QWidget):
         self.message.setFixedHeight(round(sizes.text_px * 1.8))
         font = self.list.font()
         font.setPixelSize(round(sizes.text_px * 1.05))
-        for part in (self.list, self.change, self.value):
+        for part in (self.list, self.what, self.change, self.value):
             part.setFont(font)
         for part in (self.change, self.value):
             part.setMinimumHeight(sizes.target_px)

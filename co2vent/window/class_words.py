@@ -7,6 +7,7 @@ from co2vent.section_model.simulation import Truth
 from co2vent.sentence import Sentence
 from co2vent.window import text
 from co2vent.window.class_run import ClassRun, Prediction
+from co2vent.window.plan_words import said_in
 from co2vent.window.sentences import spoken
 from co2vent.window.shown import latest_hold
 from co2vent.window.text import UnitChoice
@@ -57,8 +58,13 @@ def truth_words(truth: Truth, units: UnitChoice, ambient_pa: float) -> str:
         ),
     ]
     if truth.leak_by_kg_per_s > 0.0:
-        grams = text.number(truth.leak_by_kg_per_s * 1e3, 2)
-        lines.append(translate("Class", "Leak-by {grams} g/s").format(grams=grams))
+        lines.append(
+            translate("Class", "Leak-by {flow}").format(
+                flow=text.mass(truth.leak_by_kg_per_s * 3600.0, pounds=True) + "/h"
+                if pounds
+                else text.number(truth.leak_by_kg_per_s * 1e3, 2) + " g/s"
+            )
+        )
     if truth.hose_snow_kg > 0.0:
         snow = text.mass(truth.hose_snow_kg, pounds=pounds)
         lines.append(translate("Class", "Dry ice in the vent hose: {mass}").format(mass=snow))
@@ -129,7 +135,7 @@ def sheet_html(run: ClassRun, units: UnitChoice) -> str:
         changed = translate("Class", "Changed:")
         parts.append(f"<p>{escape(changed)} {escape(changes)}</p>")
     blocks = [
-        "\n".join(map(spoken, run.score().lines())),
+        "\n".join(said_in(line, units) for line in run.score().lines()),
         truth_words(run.truth(), units, run.scenario.ambient_pa),
         said_words(run, units),
         teaching_words(run),

@@ -81,6 +81,10 @@
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>Anweisung und Urteil sind verborgen. B zeigt sie.</translation>
         </message>
+        <message>
+            <source>name hidden (B)</source>
+            <translation>Name verdeckt (B)</translation>
+        </message>
     </context>
     <context>
         <name>Calibrate</name>
@@ -210,10 +214,6 @@
             <translation>Achten auf: {what}</translation>
         </message>
         <message>
-            <source>as it is</source>
-            <translation>wie er ist</translation>
-        </message>
-        <message>
             <source>The seed is a whole number.</source>
             <translation>Die Startzahl ist eine ganze Zahl.</translation>
         </message>
@@ -240,11 +240,6 @@
         <message>
             <source>Gas {gas}, dry metal {dry}, wet metal {wet}</source>
             <translation>Gas {gas}, trockenes Metall {dry}, benetztes Metall {wet}</translation>
-        </message>
-        <message>
-            <source>Leak-by {grams} g/s</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Durchlass {grams} g/s</translation>
         </message>
         <message>
             <source>Dry ice in the vent hose: {mass}</source>
@@ -305,6 +300,22 @@
         <message>
             <source>vapour</source>
             <translation>Dampf</translation>
+        </message>
+        <message>
+            <source>nothing: as it is</source>
+            <translation>nichts: wie er ist</translation>
+        </message>
+        <message>
+            <source>Change one thing:</source>
+            <translation>Eines ändern:</translation>
+        </message>
+        <message>
+            <source>chosen</source>
+            <translation>gewählt</translation>
+        </message>
+        <message>
+            <source>Leak-by {flow}</source>
+            <translation>Durchlass {flow}</translation>
         </message>
     </context>
     <context>
@@ -646,8 +657,12 @@
             <translation>Die Füllung hat {temperature}, kälter als die zulässige Mindesttemperatur von {metals}: nie wieder unter Druck setzen und nie darauf schlagen, bevor es warm ist.</translation>
         </message>
         <message>
-            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the surroundings when it warms. Keep it vented at both ends until it has sublimed.</source>
-            <translation>Die Füllung liegt unter dem Tripelpunkt: dort kann es keine Flüssigkeit geben, und was kein Dampf ist, ist Trockeneis. Nicht einschließen: beim Erwärmen erreicht es den Siededruck der Umgebung. An beiden Enden offen ablassen, bis es sublimiert ist.</translation>
+            <source>After what warming this charge reaches the relief setting is not known here: take it that it does, and never leave it shut in unwatched.</source>
+            <translation>Nach welcher Erwärmung diese Füllung den Ansprechdruck erreicht, ist hier nicht bekannt: davon ausgehen, dass sie es tut, und sie nie unbeobachtet eingeschlossen lassen.</translation>
+        </message>
+        <message>
+            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: when it warms it reaches the boiling pressure of the surroundings, and hundreds of bar where it fills half the section or more. Keep it vented at both ends until it has sublimed.</source>
+            <translation>Die Füllung liegt unter dem Tripelpunkt: Flüssigkeit kann es dort nicht geben, und was nicht Dampf ist, ist Trockeneis. Nicht einschließen: Beim Erwärmen erreicht es den Siededruck der Umgebung, und Hunderte bar, wo es den halben Abschnitt oder mehr füllt. An beiden Enden offen halten, bis es sublimiert ist.</translation>
         </message>
         <message>
             <source>The charge stands above 75 % of its scale.</source>
@@ -766,8 +781,8 @@
             <translation>Wärme zum Auskochen</translation>
         </message>
         <message>
-            <source>hold and vent in short bursts while ambient heat boils it, bare pipe</source>
-            <translation>halten und in kurzen Stößen ablassen, während Umgebungswärme sie auskocht, blankes Rohr</translation>
+            <source>hold and vent in short bursts while ambient heat boils it, bare pipe, its metal as cold as the liquid (warmer metal boils some of it sooner)</source>
+            <translation>halten und in kurzen Stößen ablassen, während Umgebungswärme sie siedet, blankes Rohr, Metall so kalt wie die Flüssigkeit (wärmeres Metall siedet einen Teil früher)</translation>
         </message>
         <message>
             <source>immediately dangerous</source>
@@ -1566,6 +1581,10 @@
             <translation>Druck</translation>
         </message>
         <message>
+            <source>pressure with the vent shut and no metal as cold as dry ice</source>
+            <translation>Druck bei geschlossenem Ablass und ohne Metall so kalt wie Trockeneis</translation>
+        </message>
+        <message>
             <source>pressure above the triple point</source>
             <translation>Druck über dem Tripelpunkt</translation>
         </message>
@@ -1782,10 +1801,6 @@
         <message>
             <source>two phase</source>
             <translation>Flüssigkeit und Dampf</translation>
-        </message>
-        <message>
-            <source>vapor only</source>
-            <translation>nur Dampf</translation>
         </message>
         <message>
             <source>solid present</source>
@@ -2162,6 +2177,14 @@
         <message>
             <source>Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to {calm} a minute over the last {end}.</source>
             <translation>Ganz offen fällt der Ablass im Mittel {fall} in der Minute: auf den letzten {end} auf {slow} bis {calm} in der Minute drosseln.</translation>
+        </message>
+        <message>
+            <source>vapour only</source>
+            <translation>nur Dampf</translation>
+        </message>
+        <message>
+            <source>it refuses to answer ({wrong})</source>
+            <translation>es weist die Anfrage ab ({wrong})</translation>
         </message>
     </context>
     <context>
@@ -2836,6 +2859,18 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Halten: Ablass zu lassen und sehen, ob der Anstieg abklingt.</translation>
         </message>
+        <message>
+            <source>Below the triple point: liquid that was left is dry ice now. Leave the vent shut and watch whether the pressure comes back.</source>
+            <translation>Unter dem Tripelpunkt: Flüssigkeit, die noch da war, ist jetzt Trockeneis. Den Ablass geschlossen lassen und beobachten, ob der Druck zurückkommt.</translation>
+        </message>
+        <message>
+            <source>Below the triple point: liquid that is left turns to dry ice. This vent has gone too far: close it at once (C).</source>
+            <translation>Unter dem Tripelpunkt: Flüssigkeit, die noch da ist, wird zu Trockeneis. Dieser Ablass ging zu weit: sofort schließen (C).</translation>
+        </message>
+        <message>
+            <source>Below the stop line: close the vent at once (C).</source>
+            <translation>Unter der Stopplinie: den Ablass sofort schließen (C).</translation>
+        </message>
     </context>
     <context>
         <name>Job</name>
@@ -3150,6 +3185,22 @@
         <message>
             <source>Outgassing</source>
             <translation>Ausgasen</translation>
+        </message>
+        <message>
+            <source>Take it</source>
+            <translation>Übernehmen</translation>
+        </message>
+        <message>
+            <source>Not this job&apos;s</source>
+            <translation>Gehört nicht dazu</translation>
+        </message>
+        <message>
+            <source>A vent is live. Is it this job&apos;s: take its readings?</source>
+            <translation>Ein Ablass läuft. Gehört er zu diesem Auftrag: Messwerte übernehmen?</translation>
+        </message>
+        <message>
+            <source>SIMULATED readings come. Take them into this job? It is practice from then on and can&apos;t be signed.</source>
+            <translation>SIMULIERTE Messwerte kommen. In diesen Auftrag übernehmen? Er ist von da an Übung und kann nicht unterschrieben werden.</translation>
         </message>
     </context>
     <context>
@@ -4071,6 +4122,10 @@
         <message>
             <source>{rows} rows too fast to be taken</source>
             <translation>{rows} Zeilen zu schnell</translation>
+        </message>
+        <message>
+            <source>The device answers but refuses ({exception}): check the unit number and the register map</source>
+            <translation>Das Gerät antwortet, weist aber ab ({exception}): Gerätenummer (unit) und Registerliste prüfen</translation>
         </message>
     </context>
     <context>

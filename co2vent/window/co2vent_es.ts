@@ -81,6 +81,10 @@
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>La indicación y el veredicto están ocultos. B los muestra.</translation>
         </message>
+        <message>
+            <source>name hidden (B)</source>
+            <translation>nombre oculto (B)</translation>
+        </message>
     </context>
     <context>
         <name>Calibrate</name>
@@ -210,10 +214,6 @@
             <translation>Observe: {what}</translation>
         </message>
         <message>
-            <source>as it is</source>
-            <translation>tal como está</translation>
-        </message>
-        <message>
             <source>The seed is a whole number.</source>
             <translation>La semilla es un número entero.</translation>
         </message>
@@ -240,11 +240,6 @@
         <message>
             <source>Gas {gas}, dry metal {dry}, wet metal {wet}</source>
             <translation>Gas {gas}, metal seco {dry}, metal mojado {wet}</translation>
-        </message>
-        <message>
-            <source>Leak-by {grams} g/s</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Paso de válvula {grams} g/s</translation>
         </message>
         <message>
             <source>Dry ice in the vent hose: {mass}</source>
@@ -305,6 +300,22 @@
         <message>
             <source>vapour</source>
             <translation>vapor</translation>
+        </message>
+        <message>
+            <source>nothing: as it is</source>
+            <translation>nada: tal como está</translation>
+        </message>
+        <message>
+            <source>Change one thing:</source>
+            <translation>Cambiar una cosa:</translation>
+        </message>
+        <message>
+            <source>chosen</source>
+            <translation>elegida</translation>
+        </message>
+        <message>
+            <source>Leak-by {flow}</source>
+            <translation>Paso de válvula {flow}</translation>
         </message>
     </context>
     <context>
@@ -646,8 +657,12 @@
             <translation>La carga está a {temperature}, más fría que el mínimo admisible de {metals}: no lo represurice ni lo golpee hasta que se haya calentado.</translation>
         </message>
         <message>
-            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the surroundings when it warms. Keep it vented at both ends until it has sublimed.</source>
-            <translation>La carga está por debajo del punto triple: allí no puede haber líquido y lo que no es vapor es hielo seco. No la encierre: al calentarse alcanza la presión de ebullición del entorno. Manténgala venteada por ambos extremos hasta que haya sublimado.</translation>
+            <source>After what warming this charge reaches the relief setting is not known here: take it that it does, and never leave it shut in unwatched.</source>
+            <translation>No se sabe aquí tras qué calentamiento esta carga alcanza el ajuste de alivio: dé por hecho que lo alcanza y no la deje nunca encerrada sin vigilancia.</translation>
+        </message>
+        <message>
+            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: when it warms it reaches the boiling pressure of the surroundings, and hundreds of bar where it fills half the section or more. Keep it vented at both ends until it has sublimed.</source>
+            <translation>La carga está por debajo del punto triple: ahí no puede haber líquido, y lo que no es vapor es hielo seco. No la encierre: al calentarse alcanza la presión de ebullición del entorno, y cientos de bar donde llena media sección o más. Manténgala venteada por ambos extremos hasta que haya sublimado.</translation>
         </message>
         <message>
             <source>The charge stands above 75 % of its scale.</source>
@@ -766,8 +781,8 @@
             <translation>calor para que hierva</translation>
         </message>
         <message>
-            <source>hold and vent in short bursts while ambient heat boils it, bare pipe</source>
-            <translation>esperar y ventear a golpes cortos mientras el calor ambiente la hace hervir, tubo desnudo</translation>
+            <source>hold and vent in short bursts while ambient heat boils it, bare pipe, its metal as cold as the liquid (warmer metal boils some of it sooner)</source>
+            <translation>esperar y ventear a golpes cortos mientras el calor ambiente lo hierve, tubo sin aislar, metal tan frío como el líquido (metal más caliente hierve una parte antes)</translation>
         </message>
         <message>
             <source>immediately dangerous</source>
@@ -1566,6 +1581,10 @@
             <translation>presión</translation>
         </message>
         <message>
+            <source>pressure with the vent shut and no metal as cold as dry ice</source>
+            <translation>presión con el venteo cerrado y sin metal tan frío como el hielo seco</translation>
+        </message>
+        <message>
             <source>pressure above the triple point</source>
             <translation>presión sobre el punto triple</translation>
         </message>
@@ -1782,10 +1801,6 @@
         <message>
             <source>two phase</source>
             <translation>líquido y vapor</translation>
-        </message>
-        <message>
-            <source>vapor only</source>
-            <translation>solo vapor</translation>
         </message>
         <message>
             <source>solid present</source>
@@ -2162,6 +2177,14 @@
         <message>
             <source>Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to {calm} a minute over the last {end}.</source>
             <translation>Totalmente abierto, el venteo baja {fall} por minuto de media: redúzcalo a entre {slow} y {calm} por minuto en los últimos {end}.</translation>
+        </message>
+        <message>
+            <source>vapour only</source>
+            <translation>solo vapor</translation>
+        </message>
+        <message>
+            <source>it refuses to answer ({wrong})</source>
+            <translation>rechaza la consulta ({wrong})</translation>
         </message>
     </context>
     <context>
@@ -2836,6 +2859,18 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Espera: deje el venteo cerrado y vea si la subida se apaga o no.</translation>
         </message>
+        <message>
+            <source>Below the triple point: liquid that was left is dry ice now. Leave the vent shut and watch whether the pressure comes back.</source>
+            <translation>Por debajo del punto triple: el líquido que quedaba es ahora hielo seco. Deje el venteo cerrado y observe si la presión vuelve a subir.</translation>
+        </message>
+        <message>
+            <source>Below the triple point: liquid that is left turns to dry ice. This vent has gone too far: close it at once (C).</source>
+            <translation>Por debajo del punto triple: el líquido que queda se convierte en hielo seco. Este venteo ha ido demasiado lejos: ciérrelo enseguida (C).</translation>
+        </message>
+        <message>
+            <source>Below the stop line: close the vent at once (C).</source>
+            <translation>Por debajo de la línea de parada: cierre el venteo enseguida (C).</translation>
+        </message>
     </context>
     <context>
         <name>Job</name>
@@ -3150,6 +3185,22 @@
         <message>
             <source>Outgassing</source>
             <translation>Desgasificación</translation>
+        </message>
+        <message>
+            <source>Take it</source>
+            <translation>Tomarlo</translation>
+        </message>
+        <message>
+            <source>Not this job&apos;s</source>
+            <translation>No es de este trabajo</translation>
+        </message>
+        <message>
+            <source>A vent is live. Is it this job&apos;s: take its readings?</source>
+            <translation>Hay un venteo en curso. ¿Es de este trabajo: tomar sus lecturas?</translation>
+        </message>
+        <message>
+            <source>SIMULATED readings come. Take them into this job? It is practice from then on and can&apos;t be signed.</source>
+            <translation>Llegan lecturas SIMULADAS. ¿Tomarlas en este trabajo? Desde ese momento es práctica y no se puede firmar.</translation>
         </message>
     </context>
     <context>
@@ -4071,6 +4122,10 @@
         <message>
             <source>{rows} rows too fast to be taken</source>
             <translation>{rows} filas demasiado rápidas</translation>
+        </message>
+        <message>
+            <source>The device answers but refuses ({exception}): check the unit number and the register map</source>
+            <translation>El aparato responde, pero rechaza ({exception}): compruebe el número de unidad (unit) y el mapa de registros</translation>
         </message>
     </context>
     <context>

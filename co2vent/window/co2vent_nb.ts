@@ -81,6 +81,10 @@
             <source>Prompt and verdict are hidden. B shows them.</source>
             <translation>Anvisning og dom er skjult. B viser dem.</translation>
         </message>
+        <message>
+            <source>name hidden (B)</source>
+            <translation>navn skjult (B)</translation>
+        </message>
     </context>
     <context>
         <name>Calibrate</name>
@@ -210,10 +214,6 @@
             <translation>Se etter: {what}</translation>
         </message>
         <message>
-            <source>as it is</source>
-            <translation>som den er</translation>
-        </message>
-        <message>
             <source>The seed is a whole number.</source>
             <translation>Startverdien er et heltall.</translation>
         </message>
@@ -240,11 +240,6 @@
         <message>
             <source>Gas {gas}, dry metal {dry}, wet metal {wet}</source>
             <translation>Gass {gas}, tørt metall {dry}, vått metall {wet}</translation>
-        </message>
-        <message>
-            <source>Leak-by {grams} g/s</source>
-            <translatorcomment>term to be reviewed by a technician who speaks the language: leak-by</translatorcomment>
-            <translation>Ventillekkasje {grams} g/s</translation>
         </message>
         <message>
             <source>Dry ice in the vent hose: {mass}</source>
@@ -305,6 +300,22 @@
         <message>
             <source>vapour</source>
             <translation>damp</translation>
+        </message>
+        <message>
+            <source>nothing: as it is</source>
+            <translation>ingenting: som den er</translation>
+        </message>
+        <message>
+            <source>Change one thing:</source>
+            <translation>Endre én ting:</translation>
+        </message>
+        <message>
+            <source>chosen</source>
+            <translation>valgt</translation>
+        </message>
+        <message>
+            <source>Leak-by {flow}</source>
+            <translation>Ventillekkasje {flow}</translation>
         </message>
     </context>
     <context>
@@ -646,8 +657,12 @@
             <translation>Fyllingen er på {temperature}, kaldere enn tillatt minimum for {metals}: sett den aldri under trykk igjen og slå aldri på den før den er varm.</translation>
         </message>
         <message>
-            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: it reaches the boiling pressure of the surroundings when it warms. Keep it vented at both ends until it has sublimed.</source>
-            <translation>Fyllingen er under trippelpunktet: der kan det ikke finnes væske, og det som ikke er damp, er tørris. Steng den ikke inne: når den varmes, når den koketrykket ved omgivelsenes temperatur. Hold den åpen i begge ender til den har sublimert.</translation>
+            <source>After what warming this charge reaches the relief setting is not known here: take it that it does, and never leave it shut in unwatched.</source>
+            <translation>Etter hvilken oppvarming denne fyllingen når avlastningsinnstillingen, er ikke kjent her: regn med at den gjør det, og la den aldri stå innestengt uten tilsyn.</translation>
+        </message>
+        <message>
+            <source>The charge is below the triple point: no liquid can exist there, and what is not vapour is dry ice. Do not shut it in: when it warms it reaches the boiling pressure of the surroundings, and hundreds of bar where it fills half the section or more. Keep it vented at both ends until it has sublimed.</source>
+            <translation>Fyllingen er under trippelpunktet: væske kan ikke finnes der, og det som ikke er damp, er tørris. Steng den ikke inne: når den varmes, når den omgivelsenes koketrykk, og hundrevis av bar der den fyller halve seksjonen eller mer. Hold den åpen i begge ender til den har sublimert.</translation>
         </message>
         <message>
             <source>The charge stands above 75 % of its scale.</source>
@@ -766,8 +781,8 @@
             <translation>varme for å koke den ut</translation>
         </message>
         <message>
-            <source>hold and vent in short bursts while ambient heat boils it, bare pipe</source>
-            <translation>hold og blås av i korte støt mens varme fra omgivelsene koker den ut, bart rør</translation>
+            <source>hold and vent in short bursts while ambient heat boils it, bare pipe, its metal as cold as the liquid (warmer metal boils some of it sooner)</source>
+            <translation>hold og blås av i korte støt mens omgivelsesvarme koker den, uisolert rør, metallet like kaldt som væsken (varmere metall koker noe av den tidligere)</translation>
         </message>
         <message>
             <source>immediately dangerous</source>
@@ -1566,6 +1581,10 @@
             <translation>trykk</translation>
         </message>
         <message>
+            <source>pressure with the vent shut and no metal as cold as dry ice</source>
+            <translation>trykk med avblåsningen stengt og uten metall så kaldt som tørris</translation>
+        </message>
+        <message>
             <source>pressure above the triple point</source>
             <translation>trykk over trippelpunktet</translation>
         </message>
@@ -1782,10 +1801,6 @@
         <message>
             <source>two phase</source>
             <translation>væske og damp</translation>
-        </message>
-        <message>
-            <source>vapor only</source>
-            <translation>bare damp</translation>
         </message>
         <message>
             <source>solid present</source>
@@ -2162,6 +2177,14 @@
         <message>
             <source>Fully open, the vent falls {fall} a minute on average: throttle it to {slow} to {calm} a minute over the last {end}.</source>
             <translation>Helt åpen faller avblåsningen {fall} i minuttet i snitt: strup den til {slow} til {calm} i minuttet over de siste {end}.</translation>
+        </message>
+        <message>
+            <source>vapour only</source>
+            <translation>bare damp</translation>
+        </message>
+        <message>
+            <source>it refuses to answer ({wrong})</source>
+            <translation>den avviser forespørselen ({wrong})</translation>
         </message>
     </context>
     <context>
@@ -2836,6 +2859,18 @@
             <translatorcomment>term to be reviewed by a technician who speaks the language: hold</translatorcomment>
             <translation>Hold: la avblåsningen være stengt og se om stigningen dør ut.</translation>
         </message>
+        <message>
+            <source>Below the triple point: liquid that was left is dry ice now. Leave the vent shut and watch whether the pressure comes back.</source>
+            <translation>Under trippelpunktet: væske som var igjen, er tørris nå. La avblåsningen være stengt, og se om trykket kommer tilbake.</translation>
+        </message>
+        <message>
+            <source>Below the triple point: liquid that is left turns to dry ice. This vent has gone too far: close it at once (C).</source>
+            <translation>Under trippelpunktet: væske som er igjen, blir til tørris. Denne avblåsningen gikk for langt: steng med en gang (C).</translation>
+        </message>
+        <message>
+            <source>Below the stop line: close the vent at once (C).</source>
+            <translation>Under stopplinjen: steng avblåsningen med en gang (C).</translation>
+        </message>
     </context>
     <context>
         <name>Job</name>
@@ -3150,6 +3185,22 @@
         <message>
             <source>Outgassing</source>
             <translation>Avgassing</translation>
+        </message>
+        <message>
+            <source>Take it</source>
+            <translation>Ta den med</translation>
+        </message>
+        <message>
+            <source>Not this job&apos;s</source>
+            <translation>Hører ikke hit</translation>
+        </message>
+        <message>
+            <source>A vent is live. Is it this job&apos;s: take its readings?</source>
+            <translation>En avblåsning pågår. Hører den til denne jobben: ta med målingene?</translation>
+        </message>
+        <message>
+            <source>SIMULATED readings come. Take them into this job? It is practice from then on and can&apos;t be signed.</source>
+            <translation>SIMULERTE målinger kommer. Ta dem med i denne jobben? Den er øvelse fra da av og kan ikke signeres.</translation>
         </message>
     </context>
     <context>
@@ -4071,6 +4122,10 @@
         <message>
             <source>{rows} rows too fast to be taken</source>
             <translation>{rows} rader for raske</translation>
+        </message>
+        <message>
+            <source>The device answers but refuses ({exception}): check the unit number and the register map</source>
+            <translation>Enheten svarer, men avviser ({exception}): kontroller enhetsnummeret (unit) og registerkartet</translation>
         </message>
     </context>
     <context>

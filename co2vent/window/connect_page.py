@@ -155,8 +155,8 @@ class ConnectPage(QWidget):
             check_values(metadata)
             source, columns = self._parsed_source(), self.column_names()
         except Co2ventError as error:
-            self._tell(str(error))
-            # also where the eye is: a source that can't be tried is no test that says nothing
+            self._tell("")
+            # where the eye is: a source that can't be tried is no test that says nothing
             self.panel.verdict.say(str(error), Severity.CAUTION)
             self._show_view(self.panel)
             return

@@ -8,7 +8,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, Q
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from co2vent.window.sizes import DIGIT_SHARE_OF_FONT, Sizes
-from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.theme import OUTDOOR, Band, Palette
 from co2vent.window.words import translate
 
 TAIL_SHARE = 0.25  # of the font's size: how far a g hangs below the line; DejaVu Sans Bold 0.24
@@ -25,6 +25,7 @@ class Figure(QWidget):
         self._caption = ""
         self._second = ""
         self._stale = False
+        self._band: Band | None = None
         self._digit_px = 54
         self._text_px = 16
         self._name = name
@@ -45,13 +46,26 @@ class Figure(QWidget):
         self.update()
 
     def show_figure(
-        self, digits: str, unit: str, caption: str, second: str = "", *, stale: bool = False
+        self,
+        digits: str,
+        unit: str,
+        caption: str,
+        second: str = "",
+        *,
+        stale: bool = False,
+        band: Band | None = None,
     ) -> None:
-        """Show a number; `second` is the same in another unit."""
-        new = (digits, unit, caption, second, stale)
-        if new == (self._digits, self._unit, self._caption, self._second, self._stale):
+        """Show a number; `second` is the same in another unit.
+
+        A `band` gives it a ground and ink of its own, which warn; stale digits warn of nothing.
+        """
+        band = None if stale else band
+        new = (digits, unit, caption, second, stale, band)
+        if new == (
+            self._digits, self._unit, self._caption, self._second, self._stale, self._band
+        ):  # fmt: skip
             return
-        self._digits, self._unit, self._caption, self._second, self._stale = new
+        self._digits, self._unit, self._caption, self._second, self._stale, self._band = new
         state = f" {translate('Text', 'STALE')}" if stale else ""
         self.setAccessibleName(f"{self._name}: {digits} {unit} {caption}{state}")
         self.update()
@@ -61,6 +75,8 @@ class Figure(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         width, height = float(self.width()), float(self.height())
+        if self._band is not None:
+            painter.fillRect(self.rect(), QColor(self._band.ground))
         caption_height = self._text_px * 1.35
         font = QFont(self.font())
         font.setBold(True)
@@ -79,7 +95,7 @@ class Figure(QWidget):
         comma = 0.09 * self.painted_digit_px if "," in self._digits else 0.0
         lift = max(comma, TAIL_SHARE * unit_font.pixelSize())  # comma and g hang down
         baseline = height - lift
-        ink = QColor(self._palette.faint if self._stale else self._palette.ink)
+        ink = QColor(self._palette.faint if self._stale else self._ink())
         painter.setPen(ink)
         painter.setFont(font)
         painter.drawText(QPointF(0.0, baseline), self._digits)
@@ -92,6 +108,9 @@ class Figure(QWidget):
             self._strike(painter, box)
         self._paint_caption(painter, QRectF(0.0, 0.0, width, caption_height))
         painter.end()
+
+    def _ink(self) -> str:
+        return self._palette.ink if self._band is None else self._band.ink
 
     def _paint_second(self, painter: QPainter, left: float, baseline: float, width: float) -> None:
         font = QFont(self.font())
@@ -127,5 +146,5 @@ class Figure(QWidget):
             if QFontMetricsF(font).horizontalAdvance(caption) <= area.width():
                 break
         painter.setFont(font)
-        painter.setPen(QColor(self._palette.ink))
+        painter.setPen(QColor(self._ink()))
         painter.drawText(area, int(Qt.AlignmentFlag.AlignVCenter.value), caption)

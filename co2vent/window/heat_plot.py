@@ -127,8 +127,8 @@ class HeatPlot(QWidget):
         for name, words in self._words.items():
             words.setColor(QColor(inks.get(name, palette.faint)))
             words.setFont(font)
+            words.fill = pg.mkBrush(QColor(palette.page))
         self._words["note"].setColor(QColor(palette.ink))
-        self._words["vapour"].fill = pg.mkBrush(QColor(palette.page))
         self._lines_for = None
 
     def set_sizes(self, sizes: Sizes) -> None:

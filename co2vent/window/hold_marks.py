@@ -87,6 +87,7 @@ class HoldMarks:
         ):
             words.setColor(QColor(colour))
             words.setFont(font)
+            words.fill = pg.mkBrush(QColor(palette.hold_shade))  # they stand within the hold
         for shade in self._shades.values():
             self._dress(shade)
 

@@ -2,7 +2,7 @@
 
 Gas warms once: a second hold from the same pressure rises much less. Liquid and a leaking valve
 repeat. A second vent may be laid over the first: circles stand along its curves and before its
-name.
+name. Beside each name stands a piece of its line.
 """
 
 from typing import Any, Final
@@ -38,6 +38,8 @@ from co2vent.window.traces import Traces
 from co2vent.window.words import translate
 
 STYLES: Final = (SOLID, DASH, DASH_DOT, DOT)
+SAMPLES: Final = ("━━━", "━ ━", "━ ·", "···")  # how a curve is dashed, beside its name
+NAMES_Z: Final = 20  # over all curves: names stand on the page's colour
 MOST_POINTS: Final = 2000
 LEAST_READINGS: Final = 2
 ROOM_SHARE: Final = 0.09  # around the curves: the name of the highest stands over it
@@ -171,7 +173,13 @@ class HoldsPlot(QWidget):
             connect="finite",
             pen=pen(colour, LINE_PX, STYLES[place % len(STYLES)], self._sizes),
         )
-        label = pg.TextItem(words, color=QColor(colour), anchor=(1, 1))
+        label = pg.TextItem(
+            f"{words} {SAMPLES[place % len(STYLES)]}",
+            color=QColor(colour),
+            anchor=(1, 1),
+            fill=pg.mkBrush(QColor(self._palette.page)),
+        )
+        label.setZValue(NAMES_Z)
         label.setFont(plain_font(self._sizes))
         label.setPos(float(time_s[-1]), float(rise[-1]))
         items = [curve, label]

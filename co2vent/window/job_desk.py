@@ -27,7 +27,6 @@ from co2vent.window.confirm_panel import ConfirmPanel
 from co2vent.window.job_page import JobPage
 from co2vent.window.job_start import JobStart
 from co2vent.window.look import Look
-from co2vent.window.sentences import spoken
 from co2vent.window.words import translate
 
 REOPENED_BY = "the window"  # nobody has said a name yet
@@ -56,6 +55,7 @@ class JobDesk(QStackedWidget):
         self._clock = clock
         self._looked_s = -LOOK_S
         self._said = ""
+        self.shows_vent = True  # False where the window says above it what the vent does
         self.job_file: JobFile | None = None
         self.start = JobStart(look, folder or Path.home() / "co2vent-jobs", self)
         self.page = JobPage(look, self)
@@ -128,6 +128,7 @@ class JobDesk(QStackedWidget):
 
     def _put_away(self) -> None:
         self.job_file = None
+        self.page.offer.hide()
         self.page.forget()
         self.page.person.clear()
         self.start.say("")
@@ -145,7 +146,8 @@ class JobDesk(QStackedWidget):
         """Let the newest readings meet or lose the running step's gates, once a second."""
         if self.job_file is None:
             return
-        self.page.vent.show_view(view, self._look.units)
+        if self.shows_vent:
+            self.page.vent.show_view(view, self._look.units)
         now = self._clock()
         at_s = self.job_file.at_s(now)
         if at_s - self._looked_s < LOOK_S:
@@ -234,12 +236,12 @@ class JobDesk(QStackedWidget):
             events = action(self.job_file)
         except Co2ventError as error:
             self.page.show_job(self.job_file.job)
-            self.page.say(spoken(error.text))
+            self.page.say(error.text)
             return
         self.page.show_job(self.job_file.job)
-        loud = [spoken(event.text) for event in events if event.kind is not JobEventKind.ACCEPTED]
+        loud = [event.text for event in events if event.kind is not JobEventKind.ACCEPTED]
         if asked or loud:
-            self.page.say(" ".join([*loud, self._said]).strip())
+            self.page.say(*loud, self._said)
 
     def apply_look(self) -> None:
         """Take theme and sizes."""

@@ -29,6 +29,14 @@ class FootLine(QLineEdit):
         self.put_away()
         self.purpose = purpose
         self.setText(self._drafts.pop(purpose, ""))
+        self.speak()
+        self.show()
+        self.setFocus()
+
+    def speak(self) -> None:
+        """Say in the language of the screen what is to be written."""
+        if not self.purpose:
+            return
         self.setPlaceholderText(
             {
                 "skip": translate("Job", "Why is this step left out? Enter keeps it"),
@@ -36,11 +44,9 @@ class FootLine(QLineEdit):
                 "withdraw": translate("Job", "Why is it taken back? Enter keeps it"),
                 "note": translate("Job", "Note for the record. Enter keeps it"),
                 "sign": translate("Job", "Your role, such as technician. Enter signs"),
-            }[purpose.partition(" ")[0]]
+            }[self.purpose.partition(" ")[0]]
         )
         self.setAccessibleName(self.placeholderText())
-        self.show()
-        self.setFocus()
 
     def put_away(self) -> None:
         """Hide the line; its words stay for the next time."""

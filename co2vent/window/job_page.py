@@ -6,7 +6,7 @@ keeps nothing but what is being typed, and that until the job has taken it.
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -24,6 +24,7 @@ from co2vent.guidance.job import Job, JobEventKind
 from co2vent.guidance.procedure import Step
 from co2vent.window.job_foot import FootLine
 from co2vent.window.job_gate_rows import TestRow
+from co2vent.window.job_offer import JobOffer
 from co2vent.window.job_parts import ConfirmRow, Row, WrapLabel
 from co2vent.window.job_rows import rows_at_end, rows_of
 from co2vent.window.job_step_list import StepList
@@ -31,7 +32,7 @@ from co2vent.window.job_vent_strip import VentStrip
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.sentences import spoken
-from co2vent.window.words import translate
+from co2vent.window.words import anew, translate
 
 Item = (
     items.Confirm
@@ -61,14 +62,14 @@ class JobPage(QWidget):
         self._look = look
         self._job: Job | None = None
         self._step_shown = ""
+        self._said: tuple[str, ...] = ()
         self._rows: list[Row] = []
-        self.banner = WrapLabel(translate("Job", "SIMULATED PRACTICE: never signed"), self)
+        self.banner = WrapLabel("", self)
         self.vent = VentStrip(self)
+        self.offer = JobOffer(self)
         self.title = WrapLabel("", self)
         self.person = QLineEdit(self)
         self.person.setMaxLength(200)
-        self.person.setPlaceholderText(translate("Job", "Your name"))
-        self.person.setAccessibleName(translate("Job", "Your name"))
         self.content = QWidget()
         self.content.setObjectName("content")
         self._column = QVBoxLayout(self.content)
@@ -84,6 +85,15 @@ class JobPage(QWidget):
         self.line = FootLine(self)
         self.line.returnPressed.connect(self._keep_line)
         self._build()
+        self._speak()
+
+    def _speak(self) -> None:
+        """Put what stays on the page into the language of the screen."""
+        self.banner.setText(translate("Job", "SIMULATED PRACTICE: never signed"))
+        self.person.setPlaceholderText(translate("Job", "Your name"))
+        self.person.setAccessibleName(translate("Job", "Your name"))
+        self.line.speak()
+        self.say(*self._said)
 
     def _build(self) -> None:
         self.keys = {
@@ -114,6 +124,7 @@ class JobPage(QWidget):
         column.setContentsMargins(8, 6, 8, 6)
         column.addWidget(self.banner)
         column.addWidget(self.vent)
+        column.addWidget(self.offer)
         column.addLayout(head)
         column.addLayout(self._body, 1)
         column.addWidget(self.answer)
@@ -146,8 +157,10 @@ class JobPage(QWidget):
         waits = translate("Job", "Waits for: ") + "; ".join(map(spoken, lacks))
         self.lacks.setText(waits if lacks else "")
 
-    def say(self, words: str) -> None:
+    def say(self, *sentences: str) -> None:
         """Answer what was done, above what the step waits for; it stays until the next touch."""
+        self._said = sentences
+        words = " ".join(spoken(anew(sentence)) for sentence in sentences).strip()
         self.answer.setText(words)
         self.answer.setVisible(bool(words))
 
@@ -195,6 +208,23 @@ class JobPage(QWidget):
         self.apply_look()
         if self.isVisible() and not self.person.hasFocus():
             self.focus_step()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Make the step's rows again in the new language: a job stays open for days."""
+        super().changeEvent(event)
+        if event.type() != QEvent.Type.LanguageChange:
+            return
+        self._speak()
+        if self._job is None or not self._step_shown:
+            return
+        typed = [[field.text() for field in row.fields()] for row in self._rows]
+        place = self.scroller.verticalScrollBar().value()
+        self._step_shown = ""
+        self.show_job(self._job)
+        for row, texts in zip(self._rows, typed, strict=True):
+            for field, text in zip(row.fields(), texts, strict=True):
+                field.setText(text)
+        self.scroller.verticalScrollBar().setValue(place)
 
     # --- what people do --------------------------------------------------------------------
 
@@ -305,6 +335,7 @@ class JobPage(QWidget):
             f"QScrollBar:vertical {{ width: {round(sizes.target_px * 0.6)}px; }}"
         )
         self.vent.set_look(palette, sizes)
+        self.offer.set_look(palette, sizes)
         for row in self._rows:
             row.set_look(palette, sizes)
         # in one row the last key, the way on, has two places: its words are the longest

@@ -2,12 +2,13 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QEvent, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFileDialog,
     QFormLayout,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QScrollArea,
     QVBoxLayout,
@@ -18,7 +19,7 @@ from co2vent.guidance.job import GaugeRecord, JobHead, Person
 from co2vent.window.job_parts import WrapLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
-from co2vent.window.words import translate
+from co2vent.window.words import anew, translate
 
 
 class JobStart(QWidget):
@@ -31,10 +32,9 @@ class JobStart(QWidget):
     def __init__(self, look: Look, folder: Path, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._look = look
-        self.title = WrapLabel(
-            translate("Job", "A job: plan, vent, prove, work, test, record"), self
-        )
-        names = {
+        self._heading = translate("Job", "A job: plan, vent, prove, work, test, record")
+        self.title = WrapLabel(self._heading, self)
+        self._names = {
             "section": translate("Job", "Section"),
             "site": translate("Job", "Site"),
             "unit": translate("Job", "Unit or room"),
@@ -54,7 +54,7 @@ class JobStart(QWidget):
         self._form = QFormLayout(form_box)
         self._form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         self.fields: dict[str, QLineEdit] = {}
-        for name, words in names.items():
+        for name, words in self._names.items():
             field = QLineEdit(form_box)
             field.setMaxLength(300)
             field.setAccessibleName(words)
@@ -79,6 +79,18 @@ class JobStart(QWidget):
         column.addWidget(self.scroller, 1)
         column.addWidget(self.message)
         column.addLayout(keys)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Name the fields in the new language of the screen."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.LanguageChange:
+            self.title.setText(anew(self._heading))
+            for name, words in self._names.items():
+                field = self.fields[name]
+                field.setAccessibleName(anew(words))
+                label = self._form.labelForField(field)
+                if isinstance(label, QLabel):
+                    label.setText(anew(words))
 
     def head(self) -> JobHead:
         """Return what was filled in."""

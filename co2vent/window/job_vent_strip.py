@@ -1,6 +1,6 @@
 """The vent that runs beside the job, in one line: what to do now, pressure, room to the limit."""
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QEvent, QTimer
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
@@ -21,6 +21,7 @@ class VentStrip(WrapLabel):
         super().__init__("", parent)
         self._palette: Palette = OUTDOOR
         self._severity = Severity.CALM
+        self._shown: tuple[View, UnitChoice] | None = None
         self._silence = QTimer(self)
         self._silence.setSingleShot(True)
         self._silence.setInterval(SILENT_MS)
@@ -30,6 +31,12 @@ class VentStrip(WrapLabel):
     def show_view(self, view: View, units: UnitChoice) -> None:
         """Show the newest state of the vent."""
         self._silence.start()
+        self._shown = (view, units)
+        self._say(view, units)
+        self._paint()
+        self.show()
+
+    def _say(self, view: View, units: UnitChoice) -> None:
         ambient_pa, unit = view.setup.ambient_pressure_pa, units.pressure
         parts = [headline_of(view.prompt.instruction)]
         if view.stale or view.latest is None:
@@ -41,8 +48,16 @@ class VentStrip(WrapLabel):
                 parts.append(translate("Job", "triple point ") + room)
         self._severity = view.prompt.severity
         self.setText("   ·   ".join(parts))
-        self._paint()
-        self.show()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Speak the new language of the screen at once."""
+        super().changeEvent(event)
+        if event.type() != QEvent.Type.LanguageChange or self._shown is None:
+            return
+        if self._silence.isActive():
+            self._say(*self._shown)
+        else:
+            self._fell_silent()
 
     def _fell_silent(self) -> None:
         self._severity = Severity.CAUTION

@@ -2,7 +2,8 @@
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
@@ -40,14 +41,19 @@ class LivePage(VentPage):
         self.note.written.connect(self._write)
         self.under.addWidget(self.note)
         self.confirm = ConfirmPanel(
-            lambda: self.lay_over(None),
+            self._go_on,
             translate("Live", "End the vent and its record?"),
             parent=self,
         )
         self.add_cover(self.confirm)
+        # Space presses the key that has the focus: none has it until somebody moves it there, and
+        # the way out has a stroke of its own
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        leave = Key("back", translate("Key", "Leave"), "Ctrl+W", self.leave, self)
+        leave.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.set_keys(
             [
-                Key("back", translate("Key", "Leave"), "Ctrl+W", self.leave, self),
+                leave,
                 Key("valve_open", translate("Key", "Vent open"), "O", self._opened, self),
                 Key("valve_closed", translate("Key", "Vent closed"), "C", self._closed, self),
                 Key("note", translate("Key", "Note"), "N", self.note.ask, self),
@@ -107,6 +113,16 @@ class LivePage(VentPage):
     def would_lose(self) -> bool:
         """Whether something would end with the page: a live vent always."""
         return True
+
+    def _go_on(self) -> None:
+        """Put the question away; no key is left with the focus."""
+        self.lay_over(None)
+        self.setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Hold the focus on the page itself."""
+        super().showEvent(event)
+        self.setFocus()
 
     def ask_before(self, action: Callable[[], object]) -> None:
         """Ask whether to end the vent; do `action` if so."""

@@ -76,7 +76,8 @@ class MainWindow(PageStack):
     def _new_start_page(self) -> StartPage:
         size = Command("ruler", translate("Command", "Screen size"), "K", self.open_calibration)
         commands = [c for c in self.commands() if c.action != self.open_job]
-        return StartPage(start_choices(self), [*commands[:-1], size, commands[-1]], self.look, self)
+        shown = [*commands[:-1], size, commands[-1]]
+        return StartPage(start_choices(self), shown, self.look, self, own=[size])
 
     # --- pages -------------------------------------------------------------------------------
 
@@ -94,7 +95,8 @@ class MainWindow(PageStack):
         """Plan a vent."""
         from co2vent.window.plan_page import PlanPage
 
-        page = PlanPage(self.look, self)
+        units = next(c for c in self.commands() if c.drawing == "units")
+        page = PlanPage(self.look, units, self)
         page.back.connect(self.go_to_start)
         self.show_page(page)
         page.apply_look()

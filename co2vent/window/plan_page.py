@@ -1,10 +1,18 @@
 """Before the vent: type what is known, read what to expect."""
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor, QFontDatabase, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import (
+    QColor,
+    QFontDatabase,
+    QFontMetricsF,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import (
     QBoxLayout,
     QGridLayout,
+    QHBoxLayout,
     QLabel,
     QLineEdit,
     QPlainTextEdit,
@@ -15,17 +23,43 @@ from PySide6.QtWidgets import (
 
 from co2vent.errors import Co2ventError
 from co2vent.planning.plan import plan_vent
-from co2vent.planning.text import plan_text
+from co2vent.planning.text import LINE, plan_text
+from co2vent.window.commands import Command
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.keys import Key
 from co2vent.window.look import Look
-from co2vent.window.plan_fields import FIELDS, example_words, plan_field_words, plan_input_from
-from co2vent.window.plan_words import headline_words
-from co2vent.window.sentences import spoken
+from co2vent.window.plan_fields import (
+    FIELDS,
+    converted,
+    example_words,
+    plan_field_words,
+    plan_input_from,
+)
+from co2vent.window.plan_words import headline_words, said_in
+from co2vent.window.text import UnitChoice
 from co2vent.window.words import translate
 
-PLAN_COLUMNS = 97  # characters of the longest line of the plan
-MONO_ASPECT = 0.61  # width of a character over its size, in usual fixed fonts
+LEAST_COLUMNS = 40  # characters of a line of the plan, however large they are
+FIELD_LETTERS = 5  # that a field has room for
+
+
+class PlanText(QPlainTextEdit):
+    """The plan in letters of one width, which lines it up; says when its room has changed."""
+
+    resized = Signal()
+
+    @property
+    def columns(self) -> int:
+        """How many letters a line has, beside the bar that scrolls it."""
+        edges = 2.0 * (self.document().documentMargin() + self.frameWidth())
+        bar = self.verticalScrollBar().sizeHint().width()
+        letter = QFontMetricsF(self.font()).horizontalAdvance("0")
+        return int((self.width() - bar - edges) / letter) - 1
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The lines follow the width."""
+        super().resizeEvent(event)
+        self.resized.emit()
 
 
 class PlanPage(QWidget):
@@ -33,9 +67,14 @@ class PlanPage(QWidget):
 
     back = Signal()
 
-    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, look: Look, units: Command | None = None, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._look = look
+        # what a person typed and in which unit: turned to and fro, no digit gets lost
+        self._typed: dict[str, tuple[str, str]] = {}
+        self._unit = look.units.pressure
         self.fields: dict[str, QLineEdit] = {}
         self._labels: list[QLabel] = []
         form = QWidget(self)
@@ -43,12 +82,11 @@ class PlanPage(QWidget):
         kept = look.kept.get("plan")
         for row, name in enumerate(FIELDS):
             line = QLineEdit(form)
-            line.setAccessibleName(plan_field_words(name))
-            line.setPlaceholderText(example_words(name))
             if isinstance(kept, dict):
-                line.setText(str(kept.get(name, "")))
-            line.textChanged.connect(self.reckon)
-            label = QLabel(plan_field_words(name), form)
+                unit = str(kept.get("unit", UnitChoice.BAR))
+                self._typed[name] = (str(kept.get(name, "")), unit)
+            line.textChanged.connect(lambda words, name=name: self._keep(name, words))
+            label = QLabel(form)
             label.setBuddy(line)
             self._form.addWidget(label, row, 0, Qt.AlignmentFlag.AlignRight)
             self._form.addWidget(line, row, 1)
@@ -60,11 +98,16 @@ class PlanPage(QWidget):
         self._scroll.setWidget(form)
         self.figures = FitLabel(self, bold=True)
         self.figures.setAccessibleName(translate("Spoken", "plan"))
-        self.text = QPlainTextEdit(self)
+        self.text = PlanText(self)
+        self.text.resized.connect(self.reckon)
         self.text.setReadOnly(True)
         self.text.setTabChangesFocus(True)
         self.text.setAccessibleName(translate("Spoken", "plan in full"))
         self.back_key = Key("back", translate("Key", "Back"), "Esc", self._leave, self)
+        self.keys = [self.back_key]
+        if units is not None:  # its key of the keyboard is the window's
+            words, stroke = units.words, units.shortcut
+            self.keys.append(Key(units.drawing, words, stroke, units.action, self, listens=False))
         side = QVBoxLayout()
         side.addWidget(self.figures)
         side.addWidget(self.text, 1)
@@ -74,7 +117,11 @@ class PlanPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(10, 8, 10, 8)
         column.addLayout(self._row, 1)
-        column.addWidget(self.back_key)
+        keys = QHBoxLayout()
+        for key in self.keys:
+            keys.addWidget(key)
+        column.addLayout(keys)
+        self._show_fields()
         self.reckon()
 
     def typed(self) -> dict[str, str]:
@@ -83,18 +130,39 @@ class PlanPage(QWidget):
 
     def reckon(self) -> None:
         """Make the plan again; what is missing or can't be is said instead."""
+        units = self._look.units
         try:
-            given = plan_input_from(self.typed())
+            given = plan_input_from(self.typed(), self._look.units)
             plan = plan_vent(given)
         except Co2ventError as error:
-            self.figures.say(spoken(error.text))
+            self.figures.say(said_in(error.text, units))
             self.text.setPlainText("")
             return
-        self.figures.say(headline_words(plan, self._look.units))
-        self.text.setPlainText(plan_text(given, plan, say=spoken))
+        self.figures.say(headline_words(plan, units))
+        line = min(LINE, max(LEAST_COLUMNS, self.text.columns))
+        words = plan_text(given, plan, say=lambda one: said_in(one, units), line=line)
+        if words != self.text.toPlainText():
+            self.text.setPlainText(words)
+
+    def _keep(self, name: str, words: str) -> None:
+        self._typed[name] = (words, self._unit)
+        self.reckon()
+
+    def _show_fields(self) -> None:
+        """Put labels, examples and what was typed into the chosen units."""
+        units = self._look.units
+        self._unit = units.pressure
+        for label, (name, line) in zip(self._labels, self.fields.items(), strict=True):
+            label.setText(plan_field_words(name, units))
+            line.setAccessibleName(label.text())
+            line.setPlaceholderText(example_words(name, units))
+            typed, unit = self._typed.get(name, ("", self._unit))
+            before = line.blockSignals(True)  # not typed: what was stays as it was typed
+            line.setText(converted(name, typed, unit, self._unit))
+            line.blockSignals(before)
 
     def _leave(self) -> None:
-        self._look.kept["plan"] = self.typed()
+        self._look.kept["plan"] = {**self.typed(), "unit": self._unit}
         self._look.save()
         self.back.emit()
 
@@ -109,9 +177,7 @@ class PlanPage(QWidget):
         self.figures.set_max_px(round(sizes.text_px * 1.35))
         self.figures.setFixedHeight(round(sizes.text_px * 5.6))
         mono = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
-        share = 1.0 if sizes.portrait else 4.0 / 6.0
-        fitting = (self.width() * share - 60.0) / (PLAN_COLUMNS * MONO_ASPECT)
-        mono.setPixelSize(max(10, min(sizes.small_px, int(fitting))))
+        mono.setPixelSize(sizes.text_px)
         self.text.setFont(mono)
         for label, line in zip(self._labels, self.fields.values(), strict=True):
             font = line.font()
@@ -119,11 +185,19 @@ class PlanPage(QWidget):
             line.setFont(font)
             label.setFont(font)
             line.setMinimumHeight(sizes.target_px)
-        self.back_key.set_theme(palette)
-        self.back_key.set_sizes(sizes)
+            line.setMinimumWidth(round(sizes.text_px * 0.62 * FIELD_LETTERS) + 20)
+        for key in self.keys:
+            key.set_theme(palette)
+            key.set_sizes(sizes)
         self._scroll.setStyleSheet(
             f"QScrollArea{{border:0}} QScrollArea>QWidget>QWidget{{background:{palette.page}}}"
         )
+        if self._unit != self._look.units.pressure:
+            self._show_fields()
+        form = self._scroll.widget()
+        if form is not None:
+            wide = form.minimumSizeHint().width() + sizes.target_px + 2 * self._scroll.frameWidth()
+            self._scroll.setMinimumWidth(wide)
         self.reckon()
 
     def resizeEvent(self, event: QResizeEvent) -> None:

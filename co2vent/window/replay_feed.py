@@ -6,7 +6,7 @@ from typing import Final
 
 from co2vent.guidance.events import Event
 from co2vent.guidance.session import View
-from co2vent.window.blind import CONCLUDED, blinded
+from co2vent.window.blind import CONCLUDED, blinded, hidden_name
 from co2vent.window.frame import Frame, Mode
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_notes import ReplayNotes
@@ -52,8 +52,9 @@ class ReplayFeed:
             if self.index.done or self.index.known_until_s >= self.wanted_s:
                 self.wanted_s = None
         moment = self.index.at(self.position_s)
+        name = hidden_name() if self.blind else self._name
         if moment is None:
-            return Frame(view=None, rows=0, age_s=None, source=self._name, trouble=self._trouble())
+            return Frame(view=None, rows=0, age_s=None, source=name, trouble=self._trouble())
         age_s: float | None = max(0.0, self.position_s - moment.play_s)
         if self.index.failure is not None and moment is self.index.moments[-1]:
             age_s = None  # nothing is known from here on
@@ -63,7 +64,7 @@ class ReplayFeed:
             rows=moment.rows,
             rows_ahead=0 if self.blind else len(self.traces) - moment.rows,
             age_s=age_s,
-            source=self._name,
+            source=name,
             recording_words=self._progress(),
             trouble=self._trouble(),
             events=self._events(moment.view),

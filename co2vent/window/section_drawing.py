@@ -2,7 +2,8 @@
 
 The level is logarithmic, because a few grams matter and would not be seen on a true scale; the
 marks at the side say so. Solid: at least this much. Hatched: up to this much. Line: the best
-estimate. All hatched with a question mark: not bounded.
+estimate. All hatched with a question mark: not bounded. Dry ice is drawn without a scale: crossed
+at the bottom where it shows, hatched above while nothing bounds it.
 """
 
 import math
@@ -20,6 +21,7 @@ from co2vent.window.words import charge_words, translate
 
 LOWEST_SHARE: Final = 1e-4  # of the volume: 0.01 % is drawn as nothing
 MARKS: Final = ((1e-3, 1), (1e-2, 0), (1e-1, 0), (1.0, 0))  # share of the volume, decimals
+ICE_SHARE: Final = 0.4  # of the height: the dry ice that shows, however much it is
 LINE_OF_MARK: Final = 1.15  # a mark's words need so many times their size
 
 
@@ -59,7 +61,10 @@ class SectionDrawing(QWidget):
         self.update()
 
     def show_liquid(self, share: Bounds | None, charge: Charge, *, known: bool) -> None:
-        """Show the liquid's share of the volume; `known` is False where no hold has spoken."""
+        """Show the liquid's share of the volume.
+
+        `known` is False where no hold has spoken, or nothing bounds the dry ice.
+        """
         if (share, charge, known) == (self._share, self._charge, self._known):
             return
         self._share, self._charge, self._known = share, charge, known
@@ -90,29 +95,22 @@ class SectionDrawing(QWidget):
         painter.drawPath(shape)
         self._paint_valve(painter, QPointF(body.left() - valve / 2.0, body.center().y()), valve)
         self._paint_valve(painter, QPointF(body.right() + valve / 2.0, body.center().y()), valve)
-        self._paint_marks(painter, body, valve, marks_width)
+        if self._charge is not Charge.SOLID_PRESENT:  # the marks are those of liquid
+            self._paint_marks(painter, body, valve, marks_width)
         painter.end()
 
     def _paint_contents(self, painter: QPainter, body: QRectF) -> None:
         liquid = QColor(self._palette.liquid)
         share = self._share
         if self._charge is Charge.SOLID_PRESENT:
-            ice = QRectF(
-                body.left(), body.bottom() - body.height() * 0.4, body.width(), body.height()
-            )
-            painter.fillRect(ice, QBrush(QColor(self._palette.ice), Qt.BrushStyle.DiagCrossPattern))
+            self._paint_ice(painter, body)
             return
         if self._charge is Charge.SUBCOOLED_LIQUID:
             painter.fillRect(body, liquid)
             return
         if not self._known or share is None or share.upper is None:
             painter.fillRect(body, QBrush(QColor(self._palette.rule), Qt.BrushStyle.BDiagPattern))
-            font = QFont(self.font())
-            font.setPixelSize(max(14, round(body.height() * 0.6)))
-            font.setBold(True)
-            painter.setFont(font)
-            painter.setPen(QColor(self._palette.ink))
-            painter.drawText(body, int(Qt.AlignmentFlag.AlignCenter.value), "?")
+            self._ask(painter, body)
             return
         low = level(share.lower or 0.0) * body.height()
         high = level(share.upper) * body.height()
@@ -129,6 +127,25 @@ class SectionDrawing(QWidget):
         painter.drawLine(
             QPointF(body.left(), body.bottom() - high), QPointF(body.right(), body.bottom() - high)
         )
+
+    def _paint_ice(self, painter: QPainter, body: QRectF) -> None:
+        """Paint the dry ice that shows, and over it how much more there may be."""
+        colour = QColor(self._palette.ice)
+        top = body.bottom() - body.height() * ICE_SHARE
+        if not self._known:
+            more = QRectF(body.left(), body.top(), body.width(), top - body.top())
+            painter.fillRect(more, QBrush(colour, Qt.BrushStyle.BDiagPattern))
+            self._ask(painter, more)
+        ice = QRectF(body.left(), top, body.width(), body.bottom() - top)
+        painter.fillRect(ice, QBrush(colour, Qt.BrushStyle.DiagCrossPattern))
+
+    def _ask(self, painter: QPainter, area: QRectF) -> None:
+        font = QFont(self.font())
+        font.setPixelSize(max(14, round(area.height() * (1.0 - ICE_SHARE))))
+        font.setBold(True)
+        painter.setFont(font)
+        painter.setPen(QColor(self._palette.ink))
+        painter.drawText(area, int(Qt.AlignmentFlag.AlignCenter.value), "?")
 
     def _paint_valve(self, painter: QPainter, middle: QPointF, size: float) -> None:
         half = size / 2.0

@@ -34,12 +34,23 @@ _UNITS: Final = {
 _APART: Final = "\u00a0"
 
 
+#: A rate from this on [Pa/min] is said in bar, as prompts and figures say a fall.
+BAR_FROM_PA: Final = 1e5
+
 _units: list[str] = []  # pressure and temperature; empty: each figure in its source's
 
 
 def speak_units(pressure_unit: str, temperature_unit: str) -> None:
     """Say figures in these units from now on, as numbers are said in the default `QLocale`."""
     _units[:] = [pressure_unit, temperature_unit]
+
+
+def manner() -> tuple[str, ...]:
+    """Return what decides how a sentence is said: the language and the units.
+
+    What keeps sentences it has said says them again when this changes.
+    """
+    return (QLocale().name(), *_units)
 
 
 def spoken(text: str) -> str:
@@ -59,11 +70,22 @@ def spoken(text: str) -> str:
     return template.format_map({name: _filled(value) for name, value in text.values.items()})
 
 
+def _in_units(figure: Figure) -> str:
+    per_minute = 60.0 * figure.si
+    if (
+        figure.kind == "slope"
+        and not _units[0].startswith("psi")
+        and abs(per_minute) >= BAR_FROM_PA
+    ):
+        return f"{per_minute / 1e5:.2f} bar/min"
+    return in_units(figure, *_units)
+
+
 def _filled(value: str) -> str:
     if isinstance(value, Charge):
         return charge_words(value)
     if isinstance(value, Figure) and _units:
-        value = in_units(value, *_units)
+        value = _in_units(value)
     if not isinstance(value, Sentence) and (found := _FIGURE.fullmatch(value)):
         digits, unit = found.group(1), found.group(2) or ""
         if (point := QLocale().decimalPoint()) != ".":

@@ -5,6 +5,7 @@ the limit, no verdict made from older readings is shown, whatever the View says.
 """
 
 from dataclasses import dataclass
+from enum import StrEnum
 
 from co2vent.guidance.events import EventKind, Severity
 from co2vent.guidance.session import View
@@ -13,6 +14,14 @@ from co2vent.window import text
 from co2vent.window.sentences import spoken
 from co2vent.window.text import UnitChoice
 from co2vent.window.words import headline_of, said, translate
+
+
+class Below(StrEnum):
+    """Whether the pressure stands below the triple point, and whether that is an alarm."""
+
+    NO = "no"
+    EXPECTED = "expected"  # vapour only stands: the vent goes on to zero
+    ALARM = "alarm"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,12 +33,14 @@ class Shown:
     headline: str
     reason: str
     stale: bool
+    unread: bool  # nothing has come yet: there is nothing old
     pressure: str
     pressure_unit: str
     pressure_second: str
     margin: str
     margin_unit: str
     margin_caption: str
+    below: Below
     stop: str
     rate: str
     close_in: str
@@ -63,13 +74,15 @@ def waiting(age_s: float | None = None, trouble: str = "") -> Shown:
         headline=translate("Text", "No reading yet"),
         reason=f"{trouble}. {advice}" if trouble else advice,
         stale=True,
+        unread=True,
         pressure=text.DASH,
         pressure_unit="",
         pressure_second="",
         margin=text.DASH,
         margin_unit="",
-        margin_caption=translate("Text", "above the triple point"),
-        stop="",
+        margin_caption=translate("Text", "margin: no reading yet"),
+        below=Below.NO,
+        stop=translate("Text", "gauge: no reading yet"),
         rate="",
         close_in="",
         temperature="",
@@ -123,19 +136,21 @@ def shown(view: View, age_s: float | None, units: UnitChoice, share: Bounds | No
         headline=headline,
         reason=reason,
         stale=stale,
+        unread=False,
         pressure=text.pressure_digits(latest.pressure_pa, ambient, unit),
         pressure_unit=text.unit_words(unit),
         pressure_second=""
         if second is None
         else text.pressure(latest.pressure_pa, ambient, second),
-        margin=text.difference_digits(abs(margin_pa), unit),
+        margin=text.difference_digits(margin_pa, unit),
         margin_unit=text.difference_unit(unit),
         margin_caption=_margin_words(margin_pa, unit),
+        below=_below(view, margin_pa, unit),
         stop=_stop_words(view, latest.pressure_pa, unit),
         rate="" if stale else text.rate(_rate(view), unit),
         close_in="" if stale else _close_words(view),
-        temperature=_temperature_words(view, units),
-        vent=_vent_words(view),
+        temperature=_temperature_words(view, units, stale=stale),
+        vent=_vent_words(view, stale=stale),
         hold_clock="" if stale else text.hold_clock(view.running_hold, now_s),
         inside=(
             translate("Text", "Inside: unknown while there are no readings")
@@ -167,6 +182,13 @@ def _margin_words(margin_pa: float, unit: str) -> str:
     if margin_pa < 0:
         return translate("Text", "BELOW the triple point")
     return translate("Text", "above the triple point")
+
+
+def _below(view: View, margin_pa: float, unit: str) -> Below:
+    """Return what the figure of the margin warns of; digits that show nought warn of nothing."""
+    if margin_pa >= 0.0 or text.is_zero(text.difference_digits(margin_pa, unit)):
+        return Below.NO
+    return Below.ALARM if view.vapor_only_since_s is None else Below.EXPECTED
 
 
 def _stop_words(view: View, pressure_pa: float, unit: str) -> str:
@@ -202,10 +224,10 @@ def _close_words(view: View) -> str:
     )
 
 
-def _temperature_words(view: View, units: UnitChoice) -> str:
+def _temperature_words(view: View, units: UnitChoice, *, stale: bool) -> str:
     latest = view.latest
     if latest is None or latest.line_temperature_k is None:
-        return translate("Text", "line temperature not measured")
+        return "" if stale else translate("Text", "line temperature not measured")
     words = text.temperature(latest.line_temperature_k, units.temperature)
     if units.second_pressure is not None:
         other = text.temperature_of(units.second_pressure)
@@ -213,10 +235,10 @@ def _temperature_words(view: View, units: UnitChoice) -> str:
     return translate("Text", "line {temperature}").format(temperature=words)
 
 
-def _vent_words(view: View) -> str:
+def _vent_words(view: View, *, stale: bool) -> str:
     """Return where the vent valve is, and whether that was told or follows from the pressure."""
     if view.vent_open is None:
-        return translate("Text", "vent valve: not known")
+        return "" if stale else translate("Text", "vent valve: not known")
     if view.valve_told:
         if view.vent_open:
             return translate("Text", "vent valve: OPEN")

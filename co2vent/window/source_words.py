@@ -1,6 +1,8 @@
 """What the try of a source says: the verdict in a sentence, the figures, and how a row is read."""
 
+import re
 from dataclasses import dataclass
+from typing import Final
 
 from co2vent.guidance.events import Severity
 from co2vent.readings.cells import to_number
@@ -15,6 +17,9 @@ from co2vent.wire.source_check import Finding, Heard
 
 LONGEST_SHOWN = 160  # characters of a raw line
 _NETWORK = ("socket://", "tcp://", "modbus-tcp://", "rfc2217://")
+
+# a Modbus device that is there and answers, but not with a value
+_REFUSAL: Final = re.compile(r"Modbus exception \d+ \([^)]*\)")
 
 _NO_FAULT = (LineKind.HEADER, LineKind.ABOUT, LineKind.BACK)
 
@@ -49,6 +54,13 @@ def verdict(heard: Heard, now_s: float, source: str, units: UnitChoice) -> str:
     finding = heard.finding(now_s)
     if finding is Finding.SILENT:
         return silent_words(source, from_file=heard.from_file)
+    refusal = _REFUSAL.search(heard.lost or heard.reason)
+    if refusal is not None and finding in (Finding.NO_READING, Finding.LOST):
+        return translate(
+            "SourceTest",
+            "The device answers but refuses ({exception}): check the unit number and the register "
+            "map",
+        ).format(exception=refusal[0])
     where = translate("SourceTest", "name the columns in the field above")
     reason = printable((heard.refused or heard.reason).replace(HOW_TO_NAME, where))
     return {

@@ -1,6 +1,6 @@
 """The start page: what one can do here, in large keys."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
@@ -81,7 +81,9 @@ class StartPage(QWidget):
         commands: list[Command],
         look: Look,
         parent: QWidget | None = None,
+        own: Collection[Command] = (),
     ) -> None:
+        """Show the choices and further commands; those that are its `own` nobody else hears."""
         super().__init__(parent)
         self._look = look
         self.title = FitLabel(self, max_px=40, bold=True)
@@ -115,7 +117,7 @@ class StartPage(QWidget):
         column.addLayout(self._grid, 10)
         column.addWidget(self.limits, 2)
         self.keys = [
-            Key(c.drawing, c.words, c.shortcut, c.action, self, listens=False) for c in commands
+            Key(c.drawing, c.words, c.shortcut, c.action, self, listens=c in own) for c in commands
         ]
         self._key_grid = QGridLayout()
         column.addLayout(self._key_grid)

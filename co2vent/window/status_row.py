@@ -1,7 +1,9 @@
 """Facts about the instrument itself: age of the data, valve, recording, source, sound."""
 
+from typing import Final
+
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from co2vent.guidance.events import Severity
@@ -10,39 +12,81 @@ from co2vent.window.sizes import Sizes
 from co2vent.window.theme import OUTDOOR, Palette
 from co2vent.window.words import translate
 
+STALE_SHARE: Final = 0.8  # of the size of the words: it has to leave them room
+
 
 def named(name: str, words: str) -> str:
     """Return `words` under their name, which is not said twice."""
     return words if words.casefold().startswith(name.casefold()) else f"{name}: {words}"
 
 
+class _Words(FitLabel):
+    """Words that can be struck through."""
+
+    _struck = False
+
+    def strike(self, *, struck: bool) -> None:
+        """Strike the words through, or no longer."""
+        if struck is not self._struck:
+            self._struck = struck
+            self._fitted = None
+            self.update()
+
+    def _font_of(self, pixel_size: int) -> QFont:
+        font = super()._font_of(pixel_size)
+        font.setStrikeOut(self._struck)
+        return font
+
+
 class Cell(QWidget):
-    """A few words that turn into a band of their own when they are bad news."""
+    """A few words that turn into a band of their own when they are bad news.
+
+    Old words are struck through, as the large digits are, and STALE stands before them.
+    """
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._palette: Palette = OUTDOOR
         self._bad: Severity | None = None
         self._name = name
-        self.label = FitLabel(self, align=Qt.AlignmentFlag.AlignHCenter)
+        self._old = False
+        self.label = _Words(self, align=Qt.AlignmentFlag.AlignHCenter)
+        self.stale = FitLabel(self, bold=True, wrap=False)
+        self.stale.hide()
         row = QHBoxLayout(self)
         row.setContentsMargins(6, 1, 6, 1)
-        row.addWidget(self.label)
+        row.setSpacing(4)
+        row.addWidget(self.stale)
+        row.addWidget(self.label, 1)
 
     def set_theme(self, palette: Palette) -> None:
         """Paint in the colours of `palette`."""
         self._palette = palette
-        self.label.set_ink(palette.ink if self._bad is None else palette.band(self._bad).ink)
+        ink = palette.ink if self._bad is None else palette.band(self._bad).ink
+        self.label.set_ink(palette.faint if self._old else ink)
+        self.stale.set_ink(ink)
         self.update()
 
-    def say(self, words: str, bad: Severity | None = None) -> None:
-        """Show words, on the ground of `bad` where they are bad news."""
-        if words != self.label.text():
+    def set_max_px(self, max_px: int) -> None:
+        """Set the largest font size [logical pixels]."""
+        self.label.set_max_px(max_px)
+        self.stale.set_max_px(round(max_px * STALE_SHARE))
+        self.stale.setFixedWidth(self.stale.sizeHint().width() + 2)
+
+    def say(self, words: str, bad: Severity | None = None, *, old: bool = False) -> None:
+        """Show words, on the ground of `bad` where they are bad news, struck where they are old."""
+        if (words, old) != (self.label.text(), self._old):
             self.label.say(words)
+            self.label.strike(struck=old)
+            stale = translate("Text", "STALE")
+            self.stale.say(stale)
+            self.stale.setVisible(old)
+            self.stale.setFixedWidth(self.stale.sizeHint().width() + 2)
             self.setVisible(bool(words))  # an empty cell leaves its room to the others
-            self.setAccessibleName(named(self._name, words))
-        if bad is not self._bad:
-            self._bad = bad
+            name = named(self._name, words)
+            self.setAccessibleName(f"{stale}: {name}" if old else name)
+        if (bad, old) != (self._bad, self._old):
+            self._bad, self._old = bad, old
             self.set_theme(self._palette)
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -106,7 +150,7 @@ class StatusRow(QWidget):
         self._lay_out(two_rows=sizes.portrait)
         self.setFixedHeight(round(sizes.text_px * (3.2 if sizes.portrait else 1.6)))
         for cell in self.cells:
-            cell.label.set_max_px(sizes.text_px)
+            cell.set_max_px(sizes.text_px)
 
     def show_sound(self, *, works: bool) -> None:
         """Show NO SOUND while no sound can be made."""

@@ -11,10 +11,14 @@ from PySide6.QtCore import QLocale
 from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
-from co2vent.window.sentences import spoken
+from co2vent.window.sentences import BAR_FROM_PA, spoken
 from co2vent.window.words import charge_words, leak_words, translate
 
 POUND_KG = 0.45359237  # international pound, exact by definition
+OUNCE_KG = POUND_KG / 16.0
+LEAST_GRAMS = 0.1  # less is shown as nothing, or as less than this
+LEAST_OUNCES = 0.01
+LEAST_PERCENT = 0.01
 DASH = "–"
 MINUS = "−"
 
@@ -130,6 +134,8 @@ def rate(rate_pa_per_s: float | None, unit: str) -> str:
     per_minute = abs(rate_pa_per_s) * 60.0
     if unit.startswith("psi"):
         value, places, shown_unit = per_minute / PSI_PA, 2 if per_minute < PSI_PA else 1, "psi"
+    elif per_minute >= BAR_FROM_PA:
+        value, places, shown_unit = per_minute / 1e5, 2, "bar"  # as the prompts say it
     else:
         value, places, shown_unit = per_minute / 100.0, 0, "mbar"  # as the reasons say it
     if float(f"{value:.{places}f}") == 0.0:
@@ -160,26 +166,61 @@ def age(age_s: float | None) -> str:
 
 
 def mass(mass_kg: float, *, pounds: bool) -> str:
-    """Return a mass with a unit that suits its size."""
+    """Return a mass with a unit that suits its size, in at most three significant digits."""
+    if shows_nothing(mass_kg, pounds=pounds):
+        return f"{number(0.0, 0)} {'oz' if pounds else 'g'}"
     if pounds:
-        lb = mass_kg / POUND_KG
-        return f"{number(lb, 3 if lb < 0.1 else 2)} lb"
+        if mass_kg < 0.1 * POUND_KG:
+            return f"{_significant(mass_kg / OUNCE_KG)} oz"
+        return f"{_three_digits(mass_kg / POUND_KG)} lb"
     if mass_kg < 0.0995:
         return f"{number(mass_kg * 1000.0, 1 if mass_kg < 0.00995 else 0)} g"
-    return f"{number(mass_kg, 2)} kg"
+    return f"{_three_digits(mass_kg)} kg"
+
+
+def shows_nothing(mass_kg: float, *, pounds: bool) -> bool:
+    """Return whether a mass is too small for its digits."""
+    return mass_kg < _least_kg(pounds=pounds)
+
+
+def _least_kg(*, pounds: bool) -> float:
+    return LEAST_OUNCES * OUNCE_KG if pounds else LEAST_GRAMS * 1e-3
+
+
+def _three_digits(value: float) -> str:
+    """Return a number with two decimals, fewer where they would make more than three digits."""
+    places = next((places for places in (2, 1) if round(value, places) < 10.0 ** (3 - places)), 0)
+    return number(value, places)
+
+
+def _significant(value: float) -> str:
+    """Return a number below 10 with two significant digits."""
+    return number(value, 1 - int(f"{value:.1e}".partition("e")[2]))
 
 
 def mass_bounds(bounds: Bounds, *, pounds: bool) -> str:
-    """Return an estimate with its bounds; a missing upper bound is said, never left out."""
+    """Return an estimate with its bounds; a missing upper bound is said, never left out.
+
+    An upper bound too small for its digits is said as less than the smallest mass that is shown.
+    """
     if bounds.upper is None:
-        if bounds.lower is not None and bounds.lower > 0.0:
+        if bounds.lower is not None and not shows_nothing(bounds.lower, pounds=pounds):
             least = mass(bounds.lower, pounds=pounds)
             return translate("Text", "at least {least}, no upper bound").format(least=least)
         return translate("Text", "no upper bound")
     low = mass(bounds.lower or 0.0, pounds=pounds)
     high = mass(bounds.upper, pounds=pounds)
     percent = number(bounds.confidence * 100.0, 0)
-    if bounds.estimate is None or bounds.upper <= 0.0:
+    if bounds.upper <= 0.0:
+        return high
+    if shows_nothing(bounds.upper, pounds=pounds):
+        least = mass(_least_kg(pounds=pounds), pounds=pounds)
+        return translate("Text", "less than {least} ({percent} %)").format(
+            least=least, percent=percent
+        )
+    if shows_nothing(max(bounds.estimate or 0.0, bounds.lower or 0.0), pounds=pounds):
+        return translate("Text", "at most {high} ({percent} %)").format(high=high, percent=percent)
+    if bounds.estimate is None:
         return translate("Text", "{low} to {high} ({percent} %)").format(
             low=low, high=high, percent=percent
         )
@@ -192,6 +233,10 @@ def share_bounds(bounds: Bounds) -> str:
     """Return a volume share with its bounds in per cent."""
     if bounds.upper is None:
         return translate("Text", "share of the volume: no upper bound")
+    if 0.0 < bounds.upper * 100.0 < LEAST_PERCENT:
+        return translate("Text", "less than {least} % of the volume").format(
+            least=number(LEAST_PERCENT, 2)
+        )
     low = number((bounds.lower or 0.0) * 100.0, 2)
     high = number(bounds.upper * 100.0, 2)
     return translate("Text", "{low} to {high} % of the volume").format(low=low, high=high)
@@ -205,14 +250,17 @@ def inside(hold: HoldAssessment | None, *, pounds: bool) -> str:
     if hold.may_leak_by:
         state = translate("Text", "liquid, or leak-by")
     words = translate("Text", "Inside: {state}").format(state=state)
-    if hold.liquid_kg is not None:
-        amount = mass_bounds(hold.liquid_kg, pounds=pounds)
-        words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)
-    elif hold.liquid_volume_fraction is not None:
-        amount = share_bounds(hold.liquid_volume_fraction)
-        words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)
     ice = hold.dry_ice_kg
-    if ice is not None and (ice.upper is None or ice.upper > 0.0):
+    ice_possible = ice is not None and (ice.upper is None or ice.upper > 0.0)
+    liquid, share = hold.liquid_kg, hold.liquid_volume_fraction
+    # below the triple point there is no liquid: a nought there would only hide the dry ice
+    if liquid is not None and not (ice_possible and liquid.upper == 0.0):
+        amount = mass_bounds(liquid, pounds=pounds)
+        words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)
+    elif liquid is None and share is not None and not (ice_possible and share.upper == 0.0):
+        amount = share_bounds(share)
+        words += "\n" + translate("Text", "Liquid: {amount}").format(amount=amount)
+    if ice is not None and ice_possible:
         amount = mass_bounds(ice, pounds=pounds)
         words += "\n" + translate("Text", "Dry ice: {amount}").format(amount=amount)
     return words
@@ -223,7 +271,8 @@ def power(hold: HoldAssessment | None, *, pounds: bool) -> str:
     if hold is None:
         return ""
     if hold.detection_limit_kg is not None:
-        least = mass(hold.detection_limit_kg, pounds=pounds)
+        # too small for its digits: the smallest mass that is shown is still seen
+        least = mass(max(hold.detection_limit_kg, _least_kg(pounds=pounds)), pounds=pounds)
         words = translate("Text", "This hold could see {least} or more").format(least=least)
     else:
         words = translate("Text", "Detection limit: not known yet")

@@ -52,6 +52,7 @@ MARKED_EVENTS: Final = {
 }
 
 
+LEVEL_Z = 12  # over the curves of the holds: the words of a level stand on the page's colour
 BOX_PARTS = 40  # places along the words of a line where the trace is looked for
 
 
@@ -118,7 +119,7 @@ class TracePlot(QWidget):
         line = pg.InfiniteLine(
             angle=0, label="", labelOpts={"position": 0.995, "anchors": [(1, 0), (1, 0)]}
         )
-        line.setZValue(5)
+        line.setZValue(LEVEL_Z)
         self.pressure.addItem(line, ignoreBounds=True)
         return line
 
@@ -143,6 +144,7 @@ class TracePlot(QWidget):
         for line, colour in ((self._triple, palette.triple_point), (self._stop, palette.stop)):
             line.label.setColor(QColor(colour))
             line.label.setFont(font)
+            line.label.fill = pg.mkBrush(QColor(palette.page))
         self.holds.set_theme(palette, font, sizes)
         self.fall.set_theme(palette, font, sizes)
         self.cursor_line.set_theme(palette, font)

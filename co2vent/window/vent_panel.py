@@ -18,13 +18,14 @@ from co2vent.window.headroom import Headroom
 from co2vent.window.liquid_share import liquid_share
 from co2vent.window.prompt_band import PromptBand
 from co2vent.window.section_drawing import SectionDrawing
-from co2vent.window.shown import Shown, latest_hold, shown, waiting
+from co2vent.window.shown import Below, Shown, latest_hold, shown, waiting
 from co2vent.window.sizes import Sizes
 from co2vent.window.status_row import StatusRow
 from co2vent.window.text import UnitChoice
-from co2vent.window.theme import OUTDOOR, Palette
+from co2vent.window.theme import OUTDOOR, Band, Palette
 from co2vent.window.words import translate
 
+ROOMY_SCALE = 1.1  # a screen below it has no room for anything that can yield
 NO_LIMIT = 16_777_215  # Qt's largest widget size
 
 
@@ -69,11 +70,11 @@ class VentPanel(QWidget):
         left = QVBoxLayout(self.side)
         left.setContentsMargins(8, 2, 4, 2)
         left.setSpacing(2)
-        words = QVBoxLayout()
+        self._words = words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self.inside, 5)
         words.addWidget(self.power, 2)
-        contents = QHBoxLayout()
+        self._contents = contents = QHBoxLayout()
         contents.addLayout(words, 6)
         contents.addWidget(self.drawing, 5)
         left.addLayout(top, 0)
@@ -115,7 +116,16 @@ class VentPanel(QWidget):
             label.set_max_px(sizes.text_px)
         self.motion.set_max_px(round(sizes.text_px * 1.2))
         self.power.set_max_px(sizes.small_px)
-        self.motion.setFixedHeight(round(sizes.text_px * (2.3 if sizes.scale < 1.1 else 3.0)))
+        self.motion.setFixedHeight(
+            round(sizes.text_px * (2.3 if sizes.scale < ROOMY_SCALE else 3.0))
+        )
+        tight = not sizes.portrait and sizes.scale < ROOMY_SCALE
+        for layout, stretches in (
+            (self._words, (3, 2) if tight else (5, 2)),
+            (self._contents, (8, 5) if tight else (6, 5)),  # words need the room more
+        ):
+            for place, stretch in enumerate(stretches):
+                layout.setStretch(place, stretch)
         self.drawing.setMaximumHeight(round(sizes.digit_px * 2.4))
         self.prompt.setFixedHeight(round(sizes.digit_px * 2.2))
         if sizes.portrait:
@@ -144,15 +154,20 @@ class VentPanel(QWidget):
         self.banner.show_mode(mode, simulated=view is not None and view.setup.simulated)
         self.prompt.show_prompt(said, flashing=bool(book.unacknowledged))
         self.alarms.show_alarms(book, now_s)
+        old = said.stale and not said.unread
         self.margin.show_figure(
-            said.margin, said.margin_unit, said.margin_caption, stale=said.stale
+            said.margin,
+            said.margin_unit,
+            said.margin_caption,
+            stale=old,
+            band=self._band_below(said.below),
         )
         self.pressure.show_figure(
             said.pressure,
             said.pressure_unit,
             said.stop,
             said.pressure_second,
-            stale=said.stale,
+            stale=old,
         )
         self.headroom.show_margin(said.margin_pa, said.stop_margin_pa, stale=said.stale)
         motion = (said.hold_clock, said.rate, said.close_in, frame.trouble)
@@ -166,11 +181,21 @@ class VentPanel(QWidget):
         self._show_status(said, frame)
         return said
 
+    def _band_below(self, below: Below) -> Band | None:
+        """Return ground and ink of the margin: an alarm, or inverted where below was meant."""
+        palette = self._palette
+        return {
+            Below.NO: None,
+            Below.EXPECTED: Band(palette.ink, palette.page),
+            Below.ALARM: palette.danger,
+        }[below]
+
     def _show_status(self, said: Shown, frame: Frame) -> None:
-        age = f"{translate('Text', 'STALE')}: {said.age}" if said.stale else said.age
+        old = said.stale and not said.unread
+        age = f"{translate('Text', 'STALE')}: {said.age}" if old else said.age
         self.status.age.say(age, Severity.DANGER if said.stale else None)
-        self.status.valve.say(said.vent)
-        self.status.temperature.say(said.temperature)
+        self.status.valve.say(said.vent, old=old)
+        self.status.temperature.say(said.temperature, old=old)
         self.status.show_recording(frame.recording, frame.recording_words)
         self.status.source.say(frame.source, Severity.CAUTION if frame.trouble else None)
 

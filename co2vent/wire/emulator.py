@@ -2,11 +2,11 @@
 
 import threading
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Final, Protocol
 
 from co2vent.readings.reading import Reading
-from co2vent.wire.emulator_feed import Feed
+from co2vent.wire.emulator_feed import Feed, FeedRow
 
 # A reader that joins late waits so long at most (a gauge would repeat it each 5 s or so).
 HEADER_EVERY_S: Final = 2.0
@@ -50,6 +50,9 @@ def play(
     The rows keep their own time column; `speed` only makes them come sooner.
     """
     stopping = stopping or threading.Event()
+    waiting = feed.rows_until(0.0)
+    # a register holds the first row before anybody asks; lines are sent to a reader only
+    outlet.put([], _newest(waiting))
     while not outlet.wait_for_reader(0.1):
         if stopping.is_set():
             return
@@ -61,14 +64,14 @@ def play(
         for word in outlet.take_commands():
             if word in ("open", "closed"):
                 feed.set_valve(word == "open")
-        rows = feed.rows_until((now_s() - started_s) * speed)
+        rows = [*waiting, *feed.rows_until((now_s() - started_s) * speed)]
+        waiting = []
         header_due = now_s() >= header_due_s
         if header_due:
             header_due_s = now_s() + HEADER_EVERY_S
         if rows or header_due:
-            newest = next((row.reading for row in reversed(rows) if row.reading), None)
             preamble = feed.preamble if header_due else ()
-            outlet.put([*preamble, *(row.text for row in rows)], newest)
+            outlet.put([*preamble, *(row.text for row in rows)], _newest(rows))
         if feed.ended:
             break
         stopping.wait(STEP_S)
@@ -76,3 +79,7 @@ def play(
     while not outlet.drained() and now_s() < give_up_s and not stopping.is_set():
         stopping.wait(STEP_S)
     stopping.wait(SETTLE_S)  # unplugging throws away what the reader has not fetched
+
+
+def _newest(rows: Sequence[FeedRow]) -> Reading | None:
+    return next((row.reading for row in reversed(rows) if row.reading), None)

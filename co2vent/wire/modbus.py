@@ -14,6 +14,7 @@ from co2vent.wire.serial_port import port_errors
 from co2vent.wire.source import NO_READING, lost, unavailable
 
 VALVE_COIL = 0  # of an emulated gauge set
+REFUSED = "Modbus exception"  # the device is there and answers: the cable is right
 # Modbus Application Protocol V1.1b3, section 7
 _EXCEPTION_WORDS = {
     1: "illegal function",
@@ -116,6 +117,10 @@ class ModbusSource(PolledSource):
             words, wrong = self._read_block(block)
             if words is None:
                 if self.failed():
+                    if wrong.startswith(REFUSED):
+                        raise lost(
+                            self.label, Sentence("it refuses to answer ({wrong})", wrong=wrong)
+                        )
                     raise lost(self.label, Sentence("no answer ({wrong})", wrong=wrong))
                 return f"{NO_READING}: {wrong}\n"
             for channel in block.channels:
@@ -144,7 +149,7 @@ class ModbusSource(PolledSource):
             raise lost(self.label, Sentence("disconnected")) from error
         if reply.isError():
             code = getattr(reply, "exception_code", 0)
-            return None, f"Modbus exception {code} ({_EXCEPTION_WORDS.get(code, 'unknown')})"
+            return None, f"{REFUSED} {code} ({_EXCEPTION_WORDS.get(code, 'unknown')})"
         words = list(getattr(reply, "registers", ()))
         shown = " ".join(f"{word:04X}" for word in words)
         self.reply += f"{', ' if self.reply else ''}{block.table} {block.start}: {shown}"

@@ -131,7 +131,7 @@ def _pyserial_url(text: str) -> Source:
 def _tcp(body: str, options: Options) -> Source:
     from co2vent.wire.tcp import TcpSource
 
-    host, port = _host_and_port(body, options)
+    host, port = _host_and_port(body, options, example="192.168.0.20:4001")
     options.done()
     return TcpSource(host, port)
 
@@ -141,7 +141,7 @@ def _modbus_tcp(body: str, options: Options) -> Source:
     from co2vent.wire.polling import DEFAULT_PERIOD_S
 
     source = ModbusSource(
-        tcp=_host_and_port(body, options),
+        tcp=_host_and_port(body, options, example="192.168.0.20:502"),
         unit=options.whole("unit", 1, (0, 255)),
         map_path=options.path("map"),
         period_s=options.number("period_s", DEFAULT_PERIOD_S),
@@ -198,10 +198,12 @@ def _device(body: str, options: Options) -> str:
     return unquote(body)
 
 
-def _host_and_port(body: str, options: Options) -> tuple[str, int]:
-    match = re.fullmatch(r"(\[[0-9A-Fa-f:.]+\]|[^:/\[\]\s]+):([0-9]{1,5})/?", body)
-    if match is None or not 1 <= int(match[2]) <= 65_535:
-        raise options.refused("write HOST:PORT, e.g. 192.168.0.20:502")
+def _host_and_port(body: str, options: Options, *, example: str) -> tuple[str, int]:
+    match = re.fullmatch(r"(\[[0-9A-Fa-f:.]+\]|[^:/\[\]\s]+):([0-9]{1,9})/?", body)
+    if match is None:
+        raise options.refused(f"write HOST:PORT, e.g. {example}")
+    if not 1 <= int(match[2]) <= 65_535:
+        raise options.refused(f"{match[2]} is no port: 1 to 65535")
     return match[1].strip("[]"), int(match[2])
 
 

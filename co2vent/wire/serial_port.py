@@ -1,5 +1,6 @@
 """Text from a serial device, a COM port or any URL that pyserial opens."""
 
+from errno import EIO, ENOTTY
 from typing import Any, Final
 
 from co2vent.sentence import Sentence
@@ -7,6 +8,7 @@ from co2vent.wire.ports import UsbIdentity, device_with, identity_of
 from co2vent.wire.source import lost, unavailable
 
 DEFAULT_BAUD: Final = 9600
+_NO_PORT_WORDS: Final = (f"({ENOTTY},", "inappropriate ioctl")
 _BUSY_WORDS: Final = ("lock port", "busy", "access is denied", "permissionerror", "exclusively")
 
 
@@ -122,6 +124,10 @@ def _what_to_do(error: Exception) -> tuple[str, str]:
         return "in use by another program", advice
     if number == 2 or "filenotfound" in words or "no such file" in words:
         return "no such device", "plug the gauge in and give the port's name"
+    if number == ENOTTY or any(word in words for word in _NO_PORT_WORDS):
+        return "this is no serial port", "choose a port from the list, or give a log's file name"
+    if number == EIO or f"({EIO}," in words:
+        return "nothing is at this port", "plug the gauge in, or choose another port"
     if number == 13 or "permission" in words:
         return "no permission", "allow this user to use serial ports (on Linux: group dialout)"
     return " ".join(str(error).split()) or "cannot be opened", "check the name and the cable"

@@ -279,3 +279,18 @@ def test_any_charge_gives_a_plan_that_adds_up(
     assert plan.vent_to_stop_s >= 0
     assert plan.room_ppm_all_vented is not None
     assert plan.room_ppm_all_vented <= 1e6
+
+
+def test_a_warming_that_is_not_known_is_warned_of() -> None:
+    """CoolProp: 709 kg/m3 is at 135.6 bar at 45 degC, past a relief valve set to 90 bar g."""
+    given = PlanInput(
+        setup=gauge(60, 0.5),
+        temperature_k=263.15,
+        volume_m3=0.01,
+        liquid_fraction=0.7,
+        ambient_k=318.15,
+        relief_pa_gauge=90e5,
+    )
+    plan = plan_vent(given)
+    assert plan.kelvin_to_relief_of_this_charge is None
+    assert warned(plan, "not known here: take it that it does")

@@ -137,3 +137,10 @@ def test_every_shipped_log_keeps_its_answer_while_blind() -> None:
             said = event.text.lower()
             assert not [word for word in ("alarm", "liquid", "vapour only") if word in said], said
         index.close()
+
+
+def test_the_name_of_the_log_is_hidden_with_the_verdict(feed) -> None:
+    feed.blind = True
+    assert "vent.csv" not in feed.frame().source
+    feed.blind = False
+    assert feed.frame().source == "vent.csv"

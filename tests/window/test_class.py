@@ -1,5 +1,8 @@
 """The class: the trainee works the valve, the truth waits, the sheet says what happened."""
 
+import re
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 
@@ -334,3 +337,74 @@ def test_reveal_speaks_one_choice_of_units(run) -> None:
     assert "psig / " in both
     assert both.endswith(" bar g.")
     assert said in sheet_html(run, UnitChoice.PSI)
+
+
+def _pressure(run: ClassRun, pressure_pa: float) -> None:
+    """Let the newest reading be of a pressure, the vent open."""
+    latest = replace(run.view.latest, pressure_pa=pressure_pa)
+    run.view = replace(run.view, latest=latest)
+
+
+def test_hints_below_the_stop_line_and_the_triple_point(clock) -> None:
+    run = ClassRun(_task(0), clock)
+    run.paused = False
+    run.move_valve(0.5)
+    _pressure(run, run.view.stop_pressure_pa + 0.2e5)
+    assert hint(run).startswith("Near the stop line")
+    _pressure(run, run.view.stop_pressure_pa - 0.2e5)
+    assert "at once" in hint(run)
+    assert "Near" not in hint(run)
+    _pressure(run, run.view.triple_point_pa - 0.2e5)
+    assert "dry ice" in hint(run)
+    assert "too far" in hint(run)
+    run.move_valve(0.0)
+    assert "dry ice" in hint(run)  # shut again: what was left is frozen all the same
+
+
+def test_the_name_of_the_exercise_waits_for_the_answer(page, run) -> None:
+    title = run.task.title
+    assert title not in page.panel.status.source.label.text()
+    run.revealed = True
+    page.tick()
+    assert title in page.panel.status.source.label.text()
+
+
+def test_only_the_answer_that_was_given_is_ticked(page, run) -> None:
+    page.ask()
+    assert [key.ticked for key in page.predict.keys] == [False] * 5
+    assert all(key.icon().isNull() for key in page.predict.keys)
+    page.predict.keys[2].click()
+    page.ask()
+    assert [key.ticked for key in page.predict.keys] == [False, False, True, False, False]
+    assert not page.predict.keys[2].icon().isNull()
+
+
+def test_no_empty_box_asks_for_a_value(qtbot, look) -> None:
+    start = ClassStart(look)
+    qtbot.addWidget(start)
+    start.show()
+    assert start.what.text() == "Change one thing:"
+    assert start.what.isVisible()
+    assert not start.value.isVisible()
+    start.change.setCurrentIndex(1)
+    assert start.value.isVisible()
+    assert start.value.text()
+    start.list.setCurrentRow(start.list.count() - 1)
+    assert start.value.isVisible()  # the seed
+    start.list.setCurrentRow(0)
+    assert not start.value.isVisible()
+
+
+def test_the_score_speaks_the_chosen_units(page, run, look) -> None:
+    run.predict(Charge.VAPOR_ONLY)
+    look.units = UnitChoice.PSI
+    page.toggle_reveal()
+    score = page.reveal.score.text()
+    assert " lb" in score
+    assert not re.search(r"\d k?g\b", score)
+    assert "You said: vapour only." in score
+    assert not re.search(r"\d (k?g|g/s)\b", page.reveal.truth.text())
+    look.units = UnitChoice.BAR
+    page.toggle_reveal()
+    page.toggle_reveal()
+    assert " kg" in page.reveal.score.text()

@@ -485,3 +485,26 @@ def test_all_can_be_reached_with_the_tab_key(qtbot, page) -> None:
         reached.add(page.focusWidget())
     for part in (page.columns, page.test_key, page.panel.lines, page.go_key, page.back_key):
         assert part in reached
+
+
+def test_a_port_out_of_range_is_said_once(qtbot, page) -> None:
+    page.source.setEditText("socket://127.0.0.1:99999")
+    page.start_test()
+    said = [page.message.text(), page.panel.verdict.label.text()]
+    assert ["99999 is no port: 1 to 65535" in words for words in said] == [False, True]
+
+
+def test_a_device_that_refuses_is_said_to_answer(qtbot, page, tmp_path) -> None:
+    device = ModbusDevice([0x4148, 0x0000])
+    register_map = tmp_path / "map.toml"
+    register_map.write_text(PRESSURE_MAP.replace("register = 0", "register = 900"))
+    try:
+        _test(qtbot, page, f"modbus-tcp://127.0.0.1:{device.port}?map={register_map}")
+        said = _until(qtbot, page, "answers but refuses", 6000)
+        assert "unit number" in said
+        for _ in range(20):  # also once it was given up and tried anew
+            qtbot.wait(100)
+            assert "answers but refuses" in page.panel.verdict.label.text()
+    finally:
+        page.close_feed()
+        device.stop()

@@ -1,11 +1,18 @@
 """The list of events: one line for a run of lost rows, and nothing is called hold nought."""
 
+import pytest
+from PySide6.QtWidgets import QAbstractSlider
+
 from co2vent.guidance.events import Event, EventKind
+from co2vent.inference.wording import pressure_text
 from co2vent.readings.log_file import decode_log
+from co2vent.readings.reading import Setup
 from co2vent.sentence import Sentence
 from co2vent.window.event_lines import grouped, line_words
 from co2vent.window.events_list import EventsList
+from co2vent.window.languages import install
 from co2vent.window.replay_index import ReplayIndex
+from co2vent.window.sentences import speak_units
 
 
 def _lost(line: int, at_s: float = 30.0) -> Event:
@@ -61,6 +68,68 @@ def test_the_line_grows_while_rows_are_lost_and_shrinks_after_a_seek(qtbot) -> N
     assert "lines 104 to 110" in shown.item(1).text()
     shown.show_events((START,))
     assert shown.count() == 1
+
+
+def test_a_list_that_stands_is_said_again_in_other_units_and_another_language(qtbot, qapp) -> None:
+    stop = Event(
+        50.0, EventKind.PROMPT, Sentence("stop at {stop}", stop=pressure_text(620_000.0, Setup()))
+    )
+    shown = EventsList()
+    qtbot.addWidget(shown)
+    events = (START, Event(40.0, EventKind.VENT_STARTED, Sentence("vent open")), stop)
+    shown.show_events(events)
+    assert "5.19 bar g" in shown.item(2).text()
+    speak_units("psig", "degF")
+    shown.show_events(events)
+    assert "75.2 psig" in shown.item(2).text()
+    english = shown.item(1).text()
+    install(qapp, "de")
+    try:
+        shown.show_events(events)
+        assert "75,2 psig" in shown.item(2).text()
+        assert shown.item(1).text() != english
+    finally:
+        install(qapp, "en")
+
+
+def _newest_in_view(shown: EventsList) -> bool:
+    box = shown.visualItemRect(shown.item(shown.count() - 1))
+    return bool(box.top() < shown.viewport().height() and box.bottom() > 0)
+
+
+@pytest.fixture
+def full_list(qtbot):
+    shown = EventsList()
+    qtbot.addWidget(shown)
+    shown.resize(500, 160)
+    long = "vent open, and as many words after it as a reason has that wraps over several lines"
+    shown.show_events(tuple(Event(float(at), EventKind.PROMPT, long) for at in range(40)))
+    return shown
+
+
+def test_the_newest_event_is_in_view_when_the_list_is_opened_or_resized(qtbot, full_list) -> None:
+    full_list.show()
+    qtbot.waitUntil(lambda: _newest_in_view(full_list))
+    full_list.resize(180, 90)
+    qtbot.wait(250)  # the lines wrap anew a moment after
+    assert _newest_in_view(full_list)
+    full_list.hide()
+    full_list.resize(300, 300)
+    full_list.show()
+    qtbot.wait(250)
+    assert _newest_in_view(full_list)
+
+
+def test_a_list_that_was_scrolled_up_by_hand_stays_there(qtbot, full_list) -> None:
+    full_list.show()
+    qtbot.waitUntil(lambda: _newest_in_view(full_list))
+    bar = full_list.verticalScrollBar()
+    bar.triggerAction(QAbstractSlider.SliderAction.SliderToMinimum)
+    full_list.resize(480, 150)
+    qtbot.wait(250)
+    assert bar.value() == 0
+    full_list.show_events((*full_list._shown, OPEN))  # something new happened
+    assert _newest_in_view(full_list)
 
 
 def test_a_log_with_many_lost_rows_stays_readable() -> None:

@@ -9,7 +9,7 @@ from shutil import which
 import pytest
 from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLineEdit, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from co2vent.guidance.job import JobHead, Observed, Person, StepState
@@ -22,6 +22,7 @@ from co2vent.window.job_desk import JobDesk
 from co2vent.window.job_gate_rows import GateRow
 from co2vent.window.job_parts import ConfirmRow, EntryRow, ValveRow, WordsRow
 from co2vent.window.keys import Key
+from co2vent.window.languages import install
 from co2vent.window.look import Look
 from co2vent.window.main_window import MainWindow
 from co2vent.window.page_stack import HoldsRun
@@ -588,3 +589,34 @@ def test_each_point_that_is_taken_back_has_its_own_reason(desk: JobDesk) -> None
     QTest.keyClick(desk.page.line, Qt.Key.Key_Return)
     assert desk.job_file is not None
     assert set(desk.job_file.job.confirmed) & {"co2_meter", "second_person"} == {"co2_meter"}
+
+
+def _words_on(widget: QWidget) -> str:
+    """All words on the page, but those of the keys at its foot, which speak for themselves."""
+    return "\n".join(label.text() for label in widget.findChildren(QLabel) if label.isVisible())
+
+
+def test_an_open_job_speaks_the_language_that_is_chosen(desk: JobDesk, qapp: QApplication) -> None:
+    to_protect(desk)
+    desk.observe(a_vent(1.0, simulated=True))
+    gate_row(desk).field.setText("3,5")
+    in_english = set(_words_on(desk.page).splitlines())
+    try:
+        install(qapp, "de")
+        QCoreApplication.sendPostedEvents()
+        words = _words_on(desk.page)
+        assert "SIMULIERTE ÜBUNG" in words
+        same = {
+            line for line in in_english & set(words.splitlines()) if any(map(str.isalpha, line))
+        }
+        assert same == set()
+        assert gate_row(desk).field.text() == "3,5"  # what is being typed stays
+        assert desk.page.person.placeholderText() != "Your name"
+        assert desk.page.person.text() == "Ada Berg"
+        desk.put_away()
+        desk._put_away()
+        label = desk.start._form.labelForField(desk.start.fields["section"])
+        assert isinstance(label, QLabel)
+        assert label.text() == "Abschnitt"
+    finally:
+        install(qapp, "en")

@@ -10,12 +10,15 @@ import pytest
 from PySide6.QtCore import Qt
 
 from co2vent.guidance.events import Severity
+from co2vent.guidance.job import JobHead, Person
 from co2vent.inference.outcome import Instruction
 from co2vent.live.monitor import Monitor
 from co2vent.store.recorder import Recorder
 from co2vent.window.app import watch_for_faults
 from co2vent.window.connect_page import ConnectPage, new_log_path
 from co2vent.window.fault_page import FaultPage
+from co2vent.window.job_desk import JobDesk
+from co2vent.window.keys import Key
 from co2vent.window.main_window import MainWindow
 from co2vent.window.sound import PULSES, RATE_HZ, Sounder, pulses_wav
 from co2vent.wire.parse import parse_source
@@ -213,25 +216,67 @@ def test_name_of_a_recording_is_one_any_disk_takes(tmp_path) -> None:
     assert path.name == "2026-02-03-040506-Strainer-3-4--LT.csv"
 
 
+def _with_job(window, tmp_path) -> JobDesk:
+    """Open a job in front of the live vent."""
+    window.open_job()
+    desk = window.job.desk
+    head = JobHead(section="Strainer 4", people=(Person(name="Ada", role="technician"),))
+    desk.begin(head, str(tmp_path / "jobs"))
+    return desk
+
+
 def test_a_job_runs_beside_a_live_vent(qtbot, live, tmp_path) -> None:
     window, page, source, record = live
     qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
     seen: list[object] = []
-    window.open_job()
-    desk = window.job.desk
+    desk = _with_job(window, tmp_path)
     desk.observe = seen.append
     attached: list[object] = []
     desk.attach_log = attached.append
     assert window.page is desk
     qtbot.waitUntil(window.strip.isVisible, timeout=3000)
     assert "bar g" in window.strip.words
+    qtbot.waitUntil(desk.page.offer.isVisible, timeout=3000)
+    desk.page.offer.take_key.click()
+    assert not desk.page.offer.isVisible()
     _append(source, b"40,17.1,-22.0,open\n")
     qtbot.waitUntil(lambda: any(view.latest.at_s == 40.0 for view in seen), timeout=5000)
+    assert not desk.page.vent.isVisible()  # the prompt stands on the window's strip already
     qtbot.keyClick(desk, Qt.Key.Key_L, Qt.KeyboardModifier.ControlModifier)
     assert window.page is page
     qtbot.waitUntil(lambda: not window.strip.isVisible(), timeout=3000)
     window.go_to_start()
     assert attached == [record]
+
+
+def test_a_job_on_the_desk_takes_no_simulated_vent_unasked(qtbot, live, tmp_path) -> None:
+    window, page, source, _record = live
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
+    desk = _with_job(window, tmp_path)
+    qtbot.waitUntil(desk.page.offer.isVisible, timeout=3000)
+    assert "SIMULATED" in desk.page.offer.words.text()
+    _append(source, b"40,17.1,-22.0,open\n")
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 41, timeout=5000)
+    assert not desk.job_file.job.simulated
+    desk.page.offer.leave_key.click()
+    qtbot.wait(300)
+    assert not desk.page.offer.isVisible()  # answered: not asked again and again
+    window.show_live()
+    window.go_to_start()  # the vent ends, its log is not the job's
+    assert not desk.job_file.job.simulated
+    assert desk.job_file.job.logs == ()
+
+
+def test_a_simulated_vent_that_is_taken_makes_the_job_practice(qtbot, live, tmp_path) -> None:
+    window, page, _source, _record = live
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
+    desk = _with_job(window, tmp_path)
+    qtbot.waitUntil(desk.page.offer.isVisible, timeout=3000)
+    desk.page.offer.take_key.click()
+    qtbot.waitUntil(lambda: desk.job_file.job.simulated, timeout=5000)
+    assert not desk.page.keys["sign"].isEnabled()
+    window.show_live()
+    window.go_to_start()
 
 
 def test_a_fault_of_the_screen_shows_no_guidance_and_loses_no_reading(qtbot, live) -> None:
@@ -270,3 +315,17 @@ def test_an_alarm_brings_the_vent_in_front_of_the_job(qtbot, live) -> None:
     assert window.page is window.job.desk
     qtbot.waitUntil(lambda: window.page is page, timeout=10_000)  # the source has gone quiet
     assert page.panel.prompt.severity is Severity.DANGER
+
+
+def test_space_presses_no_key_until_one_has_been_chosen(qtbot, live) -> None:
+    window, page, _source, _record = live
+    qtbot.waitUntil(lambda: len(page.live.traces) >= 40, timeout=10_000)
+    window.activateWindow()
+    leave = next(key for key in page.findChildren(Key) if key.accessibleName() == "Leave")
+    for _ in range(2):
+        assert not isinstance(window.focusWidget(), Key)
+        qtbot.keyClick(window.focusWidget() or page, Qt.Key.Key_Space)
+        assert not page.confirm.isVisible()
+        page.leave()  # asked, and stayed
+        page.confirm.keys[1].click()
+    assert leave.focusPolicy() is Qt.FocusPolicy.NoFocus

@@ -17,7 +17,8 @@ from co2vent.window.text import UnitChoice
 
 def test_typed_values_reach_the_planner_in_si() -> None:
     given = plan_input_from(
-        {"volume_l": "14,5", "temperature_c": "−20", "liquid_percent": "30", "room_m3": "400"}
+        {"volume_l": "14,5", "temperature": "−20", "liquid_percent": "30", "room_m3": "400"},
+        UnitChoice.BAR,
     )
     assert given.volume_m3 == pytest.approx(0.0145)
     assert given.temperature_k == pytest.approx(253.15)
@@ -34,7 +35,7 @@ def test_typed_values_reach_the_planner_in_si() -> None:
 )
 def test_what_is_no_number_is_said(typed) -> None:
     with pytest.raises(RefusedInputError):
-        plan_input_from(typed)
+        plan_input_from(typed, UnitChoice.BAR)
 
 
 def test_page_reckons_while_typing(qtbot, look) -> None:
@@ -44,10 +45,10 @@ def test_page_reckons_while_typing(qtbot, look) -> None:
     page.show()
     assert "volume" in page.figures.text()
     qtbot.keyClicks(page.fields["volume_l"], "14.5")
-    qtbot.keyClicks(page.fields["temperature_c"], "-20")
+    qtbot.keyClicks(page.fields["temperature"], "-20")
     assert page.figures.text().startswith("Stop at 5.20 bar g (triple point 4.17 bar g)")
     assert "Assumed" in page.text.toPlainText()
-    qtbot.keyClicks(page.fields["pressure_bar_g"], "19")
+    qtbot.keyClicks(page.fields["pressure"], "19")
     assert page.text.toPlainText() == ""  # both given: refused, nothing old is left standing
     page._leave()
     again = PlanPage(look)
@@ -71,7 +72,9 @@ def test_fields_are_15_mm_high(qtbot, look, screen) -> None:
 
 def _plan():
     return plan_vent(
-        plan_input_from({"volume_l": "14.5", "temperature_c": "-10", "liquid_percent": "60"})
+        plan_input_from(
+            {"volume_l": "14.5", "temperature": "-10", "liquid_percent": "60"}, UnitChoice.BAR
+        )
     )
 
 
@@ -97,8 +100,8 @@ def test_the_plan_speaks_the_language_of_the_screen(qtbot, qapp, look, language)
         page = PlanPage(look)
         qtbot.addWidget(page)
         for field, words in {
-            "volume_l": "14.5", "temperature_c": "-10", "liquid_percent": "60", "room_m3": "40",
-            "air_changes_per_hour": "3", "relief_bar_g": "50", "altitude_m": "120",
+            "volume_l": "14.5", "temperature": "-10", "liquid_percent": "60", "room_m3": "40",
+            "air_changes_per_hour": "3", "relief": "50", "altitude_m": "120",
         }.items():  # fmt: skip
             page.fields[field].setText(words)
         return page
@@ -114,13 +117,89 @@ def test_the_plan_speaks_the_language_of_the_screen(qtbot, qapp, look, language)
         assert "−10,0 °C" in words
         assert "deg" not in words
         assert not re.search(r"\d\.\d", words)
-        citations = ("NIOSH", "IDLH", "CAS")
+        citations = ("NIOSH", "IDLH", "CAS", "ACGIH", " read)")
         same = set(words.splitlines()) & set(english.splitlines()) - {""}
         assert [line for line in same if not any(one in line for one in citations)] == []
-        page.fields["pressure_bar_g"].setText("19")
+        page.fields["pressure"].setText("19")
         assert "charge" not in page.figures.text()
-        page.fields["pressure_bar_g"].setText("")
+        page.fields["pressure"].setText("")
         page.fields["room_m3"].setText("-1")
         assert "must be" not in page.figures.text()
     finally:
         install(qapp, "en")
+
+
+METRIC = re.compile(r"\bbar\b|°C|deg[CF]|\d K\b|/K\b|\bkg\b|\d g\b")
+
+
+def _plan_page_in_psi(qtbot, look) -> PlanPage:
+    look.units = UnitChoice.PSI
+    page = PlanPage(look)
+    qtbot.addWidget(page)
+    page.resize(1280, 800)
+    page.show()
+    for field, words in {
+        "volume_l": "14.5", "temperature": "14", "liquid_percent": "60", "room_m3": "40",
+        "air_changes_per_hour": "3", "relief": "725", "altitude_m": "120", "vent_bore_mm": "9",
+    }.items():  # fmt: skip
+        page.fields[field].clear()
+        qtbot.keyClicks(page.fields[field], words)
+    return page
+
+
+def test_the_whole_page_is_in_the_chosen_units(qtbot, look) -> None:
+    page = _plan_page_in_psi(qtbot, look)
+    labels = " ".join(label.text() for label in page._labels)
+    assert "Charge, °F" in labels
+    assert "Relief setting, psig" in labels
+    assert METRIC.findall(labels) == []
+    assert METRIC.findall(page.figures.text()) == []
+    words = page.text.toPlainText().replace("A 16 or 25 bar gauge", "")
+    assert "14.0 °F" in words  # what was typed, and no -10 degC beside it
+    assert METRIC.findall(words) == []
+    page.fields["ambient"].setText("300")
+    assert METRIC.findall(page.figures.text()) == []  # a refusal too
+
+
+def test_what_is_typed_turns_with_the_units_and_back(qtbot, look) -> None:
+    page = _plan_page_in_psi(qtbot, look)
+    in_psi = page.text.toPlainText()
+    look.units = UnitChoice.BAR
+    page.apply_look()
+    assert page.fields["temperature"].text() == "-10"
+    assert page.fields["relief"].text() == "49.99"
+    assert page.fields["relief"].accessibleName() == "Relief setting, bar g"
+    assert "psi" not in page.text.toPlainText()
+    look.units = UnitChoice.PSI
+    page.apply_look()
+    assert page.fields["relief"].text() == "725"
+    assert page.text.toPlainText() == in_psi
+    page._leave()
+    look.units = UnitChoice.BAR
+    again = PlanPage(look)
+    qtbot.addWidget(again)
+    assert again.fields["relief"].text() == "49.99"
+
+
+def test_both_units_where_both_are_chosen(qtbot, look) -> None:
+    page = _plan_page_in_psi(qtbot, look)
+    look.units = UnitChoice.PSI_AND_BAR
+    page.apply_look()
+    assert "14.0 °F / -10.0 °C" in page.text.toPlainText().replace("−", "-")
+
+
+def test_the_plan_page_has_the_key_for_units_and_letters_to_read(qtbot, look) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    window.open_plan()
+    page = window.page
+    page.fields["volume_l"].setText("14.5")
+    page.fields["temperature"].setText("-20")
+    assert page.text.font().pixelSize() >= look.sizes(page).text_px
+    assert not page.text.horizontalScrollBar().isVisible()
+    page.keys[1].click()
+    assert look.units is UnitChoice.PSI
+    assert page.fields["temperature"].text() == "-4"
+    window.go_to_start()

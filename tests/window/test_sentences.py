@@ -12,11 +12,13 @@ from co2vent.guidance.assess import assess_readings, assessment_json
 from co2vent.guidance.events import Severity
 from co2vent.guidance.view import View
 from co2vent.inference.outcome import Charge, Instruction
+from co2vent.inference.wording import kelvin_text, slope_text, warming_text
 from co2vent.readings.log_file import read_log
+from co2vent.readings.reading import Setup
 from co2vent.sentence import Sentence, joined
 from co2vent.window.frame import Mode
 from co2vent.window.languages import install
-from co2vent.window.sentences import spoken
+from co2vent.window.sentences import speak_units, spoken
 from co2vent.window.shown import shown
 from co2vent.window.text import UnitChoice, event_words
 from co2vent.window.vent_page import VentPage
@@ -140,12 +142,40 @@ def test_values_follow_the_locale_and_units_of_the_screen(spoken_in) -> None:
     )
 
 
+def test_differences_of_temperature_follow_the_units_of_the_screen(spoken_in) -> None:
+    drive = Sentence("the lowest metal is {drive} above saturation", drive=kelvin_text(60.0))
+    warming = Sentence("{change}", change=warming_text(-1.5))
+    assert drive == "the lowest metal is 60 K above saturation"  # as files say it
+    speak_units("psig", "degF")
+    assert spoken(drive) == "the lowest metal is 108 °F above saturation"
+    assert spoken(warming) == "−2.7 °F"
+    speak_units("bar_g", "degC")
+    assert spoken(drive) == drive
+    assert spoken(warming) == "−1.5 K"
+
+
+def test_a_whole_vent_in_psi_says_no_kelvin(spoken_in) -> None:
+    spoken_in("en")
+    speak_units("psig", "degF")
+    events = [spoken(event.text) for name in SAMPLES for event in _seen(name).events]
+    assert [words for words in events if re.search(r"\d K\b", words)] == []
+
+
+def test_a_fast_rise_is_said_in_bar_as_a_fall_is(spoken_in) -> None:
+    spoken_in("de")
+    setup = Setup()
+    fast = Sentence("{slope}", slope=slope_text(2000.0, setup))
+    assert fast == "1200 mbar/min"
+    assert spoken(fast) == "1,20 bar/min"
+    assert spoken(Sentence("{slope}", slope=slope_text(1000.0, setup))) == "600 mbar/min"
+
+
 # What a field holds at its longest, in the unit with the longest words.
 LONG = {
     "why": Sentence("dry metal that warms gives at most {most}", most="123 mbar/min"),
     "given": Sentence(
         " ({source})",
-        source=Sentence("the lowest metal is {drive} above saturation", drive="23 K"),
+        source=Sentence("the lowest metal is {drive} above saturation", drive=kelvin_text(23.0)),
     ),
     "between": Sentence(
         "rising between {least} and {most}", least="-12 mbar/min", most="1234 mbar/min"

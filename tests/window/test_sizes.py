@@ -3,15 +3,18 @@
 from itertools import combinations
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Bounds, Instruction
+from co2vent.window.calibrate_page import CalibratePage
 from co2vent.window.figures import Figure
 from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Mode
 from co2vent.window.keys import EDGES_PX, Key
 from co2vent.window.look import Look
+from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.replay_page import ReplayPage
@@ -171,3 +174,15 @@ def test_start_page_fits(qtbot, look: Look, screen: tuple[int, int]) -> None:
     window.show()
     assert isinstance(window.page, StartPage)
     assert _cut_off(window.page) == []
+
+
+def test_every_key_of_the_start_page_is_heard(qtbot, look: Look) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    qtbot.keyClick(window.start_page, Qt.Key.Key_K)
+    assert isinstance(window.page, CalibratePage)
+    window.go_to_start()

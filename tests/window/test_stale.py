@@ -45,6 +45,55 @@ def test_before_the_first_reading_there_is_no_number() -> None:
     assert said.reason.startswith("the port is closed")
 
 
+def test_before_the_first_reading_nothing_is_called_old(qtbot, look, clock) -> None:
+    page = VentPage(StandingFeed(None, Mode.LIVE), look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.tick()
+    panel = page.panel
+    for figure in (panel.margin, panel.pressure):
+        assert "no reading yet" in figure.accessibleName()
+        assert "STALE" not in figure.accessibleName()
+        assert "triple point" not in figure.accessibleName()
+    assert "STALE" not in panel.status.age.label.text()
+
+
+def test_valve_and_temperature_are_struck_while_the_digits_are(qtbot, look, clock) -> None:
+    feed = StandingFeed(a_view(), Mode.LIVE)
+    page = VentPage(feed, look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.tick()
+    cells = (page.panel.status.valve, page.panel.status.temperature)
+    page.apply_look()
+    inks = [cell.label._ink for cell in cells]
+    assert not any(cell.stale.isVisible() for cell in cells)
+    feed.age_s = 9.0
+    page.tick()
+    for cell in cells:
+        assert cell.stale.isVisible()
+        assert cell.stale.text() == "STALE"
+        assert cell.accessibleName().startswith("STALE: ")
+        assert cell.label._font_of(12).strikeOut()
+        assert cell.label._ink not in inks
+    assert page.panel.status.temperature.label.text() == "line −45.1 °C"
+    feed.age_s = 0.1
+    page.tick()
+    assert not any(cell.stale.isVisible() for cell in cells)
+    assert not any(cell.label._font_of(12).strikeOut() for cell in cells)
+    assert [cell.label._ink for cell in cells] == inks
+
+
+def test_what_was_never_known_is_not_called_old() -> None:
+    view = a_view()
+    assert view.latest is not None
+    bare = replace(view, vent_open=None, latest=replace(view.latest, line_temperature_k=None))
+    said = shown(bare, 9.0, UnitChoice.BAR)
+    assert said.vent == said.temperature == ""
+
+
 def test_page_turns_stale_by_its_clock_when_nothing_arrives(qtbot, look, clock) -> None:
     feed = StandingFeed(_vapor_only(), Mode.LIVE)
     page = VentPage(feed, look, clock)

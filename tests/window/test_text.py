@@ -12,16 +12,19 @@ from co2vent.readings.reading import Reading
 from co2vent.window import text
 from co2vent.window.connect_form import example_words, field_words, optional_words
 from co2vent.window.figures import Figure
+from co2vent.window.frame import Mode
 from co2vent.window.languages import install
 from co2vent.window.main_window import MainWindow
 from co2vent.window.shown import shown
 from co2vent.window.status_row import StatusRow
 from co2vent.window.text import UnitChoice
+from co2vent.window.theme import PALETTES
 from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
+from co2vent.window.vent_page import VentPage
 from co2vent.window.vent_panel import VentPanel
 from co2vent.window.words import translate
-from tests.window.conftest import AMBIENT_PA, STOP_PA, TRIPLE_PA, a_hold, a_view
+from tests.window.conftest import AMBIENT_PA, STOP_PA, TRIPLE_PA, StandingFeed, a_hold, a_view
 
 
 def test_pressure_says_gauge_or_absolute() -> None:
@@ -56,6 +59,7 @@ def test_numbers_follow_the_locale_of_the_screen() -> None:
 @pytest.mark.parametrize(
     ("rate", "words"),
     [(-1000.0, "falling 600 mbar/min"), (1000.0, "rising 600 mbar/min"), (0.01, "steady"),
+     (-2000.0, "falling 1.20 bar/min"), (99_999.0 / 60.0, "rising 1000 mbar/min"),
      (None, "rate not known")],
 )  # fmt: skip
 def test_rate_is_a_word_and_a_number(rate: float | None, words: str) -> None:
@@ -83,6 +87,48 @@ def test_pounds_go_with_psig() -> None:
     assert "lb" in text.inside(a_hold(), pounds=True)
 
 
+@pytest.mark.parametrize(
+    ("grams", "pounds", "words"),
+    [(1.36, True, "0.048 oz"), (45.0, True, "1.6 oz"), (0.2, True, "0 oz"), (50.0, True, "0.11 lb"),
+     (11_702.7, True, "25.8 lb"), (57_153.0, True, "126 lb"), (0.04, False, "0 g"),
+     (0.12, False, "0.1 g"), (9_996.0, False, "10.0 kg"), (123_456.0, False, "123 kg")],
+)  # fmt: skip
+def test_masses_have_a_unit_and_digits_that_can_be_read(
+    grams: float, pounds: bool, words: str
+) -> None:
+    # 1 oz = 28.349523125 g exactly (international avoirdupois ounce)
+    assert text.mass(grams * 1e-3, pounds=pounds) == words
+
+
+@pytest.mark.parametrize(
+    ("grams", "pounds", "words"),
+    [((0.0, 0.0, 1.36), True, "at most 0.048 oz (95 %)"),
+     ((0.0, 0.0, 0.1), True, "less than 0.010 oz (95 %)"),
+     ((0.0, 0.0, 0.04), False, "less than 0.1 g (95 %)"),
+     ((0.01, 0.0, 2.0), False, "at most 2.0 g (95 %)"),
+     ((1.0, 0.0, 2.0), False, "1.0 g (0 g to 2.0 g, 95 %)"),
+     ((0.0, 0.0, 0.0), False, "0 g")],
+)  # fmt: skip
+def test_an_upper_bound_is_never_shown_as_nothing(
+    grams: tuple[float, float, float], pounds: bool, words: str
+) -> None:
+    best, low, high = (value * 1e-3 for value in grams)
+    assert text.mass_bounds(Bounds(best, low, high), pounds=pounds) == words
+    assert text.share_bounds(Bounds(0.0, 0.0, 3e-5)) == "less than 0.01 % of the volume"
+    limit = text.power(a_hold(detection_limit_kg=1e-5), pounds=pounds)
+    assert "0.010 oz or more" in limit if pounds else "0.1 g or more" in limit
+
+
+def test_a_nought_of_liquid_does_not_hide_the_dry_ice() -> None:
+    none, unknown = Bounds(0.0, 0.0, 0.0), Bounds(None, 0.0, None)
+    cold = a_hold(liquid_kg=none, dry_ice_kg=unknown)
+    assert text.inside(cold, pounds=False).endswith("\nDry ice: no upper bound")
+    assert "Liquid: " not in text.inside(cold, pounds=False)
+    by_share = a_hold(liquid_kg=None, liquid_volume_fraction=none, dry_ice_kg=unknown)
+    assert "Liquid: " not in text.inside(by_share, pounds=False)
+    assert "Liquid: 0 g" in text.inside(a_hold(liquid_kg=none, dry_ice_kg=none), pounds=False)
+
+
 def test_duration() -> None:
     assert text.duration(59.9) == "0:59"
     assert text.duration(3661) == "1:01:01"
@@ -108,6 +154,36 @@ def test_at_the_triple_point_is_neither_above_nor_below() -> None:
     assert caption(400.0) == caption(-400.0) == "AT the triple point"
     assert caption(-600.0) == "BELOW the triple point"
     assert caption(600.0) == "above the triple point"
+
+
+@pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda p: p.name)
+def test_a_margin_below_the_triple_point_has_a_sign_and_warns(qtbot, look, clock, palette) -> None:
+    feed = StandingFeed(a_view(TRIPLE_PA - 354_000.0), Mode.LIVE)
+    look.palette = palette
+    page = VentPage(feed, look, clock)
+    qtbot.addWidget(page)
+    page.resize(1024, 600)
+    page.show()
+    page.tick()
+
+    def ground() -> str:
+        image = page.panel.margin.grab().toImage()
+        return image.pixelColor(image.width() - 3, image.height() // 2).name()
+
+    assert page.panel.shown.margin == "−3.54"
+    assert ground() == palette.danger.ground
+    feed.view = a_view(TRIPLE_PA - 354_000.0, vapor_only_since_s=200.0)  # that is the way to zero
+    page.tick()
+    assert page.panel.shown.margin == "−3.54"
+    assert ground() == palette.ink
+    feed.view = a_view()
+    page.tick()
+    assert page.panel.shown.margin == "2.42"
+    assert ground() not in (palette.ink, palette.danger.ground)
+    feed.view = a_view(TRIPLE_PA - 400.0)
+    page.tick()
+    assert page.panel.shown.margin == "0.00"
+    assert ground() not in (palette.ink, palette.danger.ground)
 
 
 def test_time_to_the_stop_pressure_is_a_span_that_says_how_sure() -> None:

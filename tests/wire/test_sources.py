@@ -280,8 +280,10 @@ def test_standard_input_gives_its_lines_and_its_end(gather: Any, text_of: Any) -
         ("/dev/ttyUSB0?baud=fast", "baud must be a whole number"),
         ("/dev/ttyUSB0?baud", "not key=value|baud must be"),
         ("/dev/ttyUSB0?parity=X", "parity must be one of"),
-        ("socket://gauge", "HOST:PORT"),
-        ("socket://gauge:99999", "HOST:PORT"),
+        ("socket://gauge", "HOST:PORT, e.g. 192.168.0.20:4001"),
+        ("socket://gauge:99999", "99999 is no port: 1 to 65535"),
+        ("modbus-tcp://gauge:99999", "99999 is no port: 1 to 65535"),
+        ("modbus-tcp://gauge", "192.168.0.20:502"),
         ("modbus-tcp://gauge:502", "add map=FILE.toml"),
         ("modbus-tcp://gauge:502?map=/no/such.toml", "give the map's path"),
         ("modbus-rtu:?map=x", "name the device"),
@@ -361,3 +363,12 @@ def test_reading_what_is_closed_is_a_lost_source_not_a_crash(gauge: Any) -> None
     source.close()
     with pytest.raises((SourceLostError, AttributeError)):
         source.read(0.1)
+
+
+@pytest.mark.skipif(not Path("/dev/null").exists(), reason="no such file here")
+@pytest.mark.parametrize("text", ["/dev/null", "/dev/zero"])
+def test_a_file_that_is_no_port_is_refused_in_plain_words(text: str) -> None:
+    with pytest.raises(SourceUnavailableError, match="this is no serial port") as refused:
+        parse_source(text).open()
+    assert "Could not" not in str(refused.value)
+    assert "(25" not in str(refused.value)
