@@ -18,7 +18,6 @@ from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
 from co2vent.window.tour import tour_steps
 from co2vent.window.vent_page import HOLDS_VIEW, VentPage
-from co2vent.window.vent_panel import ROOMY_SCALE
 from co2vent.window.words import translate
 from co2vent.window.wrong_file import why_not
 
@@ -56,7 +55,7 @@ class ReplayPage(VentPage):
         tour.addWidget(self.tour_key, 1)
         for part in (self.tour_label, self.tour_key):
             part.hide()
-        self.under.addLayout(tour)
+        self.panel.under_pictures.addLayout(tour)  # the pictures yield, the words do not
         self.under.addLayout(row)
         self.play_key = Key("play", translate("Key", "Play"), "Space", self._toggle, self)
         self.set_keys(
@@ -95,14 +94,6 @@ class ReplayPage(VentPage):
             self.tour_label.say(f"{place}  {steps[self._tour]}")
         for part in (self.tour_label, self.tour_key):
             part.setVisible(self._tour is not None)
-        self._share_room()
-
-    def _share_room(self) -> None:
-        """Let the place in the recording yield to the tour where the screen is small."""
-        sizes = self.look.sizes(self)
-        yields = self._tour is not None and not sizes.portrait and sizes.scale < ROOMY_SCALE
-        self.slider.setVisible(not yields)
-        self.clock_label.setVisible(not yields)
 
     def toggle_blind(self) -> None:
         """Hide prompt, verdict and notes, or show them."""
@@ -193,7 +184,6 @@ class ReplayPage(VentPage):
         self.tour_label.setFixedHeight(sizes.target_px)
         self.tour_key.set_theme(palette)
         self.tour_key.set_sizes(sizes)
-        self._share_room()
         self.notes.entry.set_theme(palette)
         self.notes.entry.set_sizes(sizes)
         self.clock_label.set_ink(palette.ink)

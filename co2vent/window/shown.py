@@ -247,4 +247,6 @@ def _vent_words(view: View, *, stale: bool) -> str:
         return translate("Text", "vent OPEN, by the pressure")
     if any(event.kind is EventKind.VENT_CLOSED for event in reversed(view.events)):
         return translate("Text", "vent CLOSED, by the pressure")
-    return translate("Text", "vent valve: not recorded")  # closed is only where one begins
+    return (
+        "" if stale else translate("Text", "vent valve: not recorded")
+    )  # closed is only where one begins

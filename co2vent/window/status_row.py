@@ -52,6 +52,7 @@ class Cell(QWidget):
         self._old = False
         self.label = _Words(self, align=Qt.AlignmentFlag.AlignHCenter)
         self.stale = FitLabel(self, bold=True, wrap=False)
+        self.stale.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         self.stale.hide()
         row = QHBoxLayout(self)
         row.setContentsMargins(6, 1, 6, 1)

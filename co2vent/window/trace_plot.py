@@ -225,7 +225,8 @@ class TracePlot(QWidget):
     def _place_stop_words(self, view: View) -> None:
         """Put the words of the stop line at an end and a side where the trace is not.
 
-        Below the line first, but only where the triple point's line leaves room for them.
+        Below the line first, but only where the triple point's line leaves room for them; a plot
+        too low for both has them below, at the end where the triple point has no words.
         """
         pixel_s, pixel_up = self.pressure.getViewBox().viewPixelSize()
         stop = float(self._scale.up(view.stop_pressure_pa))
@@ -235,6 +236,8 @@ class TracePlot(QWidget):
         low_s, high_s = self.pressure.viewRange()[0]
         sides = (1.0,) if gap < high else (0.0, 1.0)
         ends = (0.0,) if self.fall.falling(view) else (1.0, 0.0)  # the fall ends at the right
+        if gap < high and stop + high > self.pressure.viewRange()[1][1]:
+            sides, ends = (0.0,), (0.0,)
 
         def covered(place: tuple[float, float]) -> int:
             at_s = high_s - wide if place[0] else low_s

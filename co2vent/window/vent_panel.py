@@ -54,6 +54,7 @@ class VentPanel(QWidget):
         self.power = FitLabel(self)
         self.drawing = SectionDrawing(self)
         self.pictures = QVBoxLayout()
+        self.under_pictures = QVBoxLayout()  # takes room from the pictures alone
         self._labels = (self.motion, self.inside, self.power)
         self._build()
 
@@ -83,7 +84,11 @@ class VentPanel(QWidget):
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._body.setSpacing(6)
         self._body.addWidget(self.side, 38)
-        self._body.addLayout(self.pictures, 62)
+        self.under_pictures.addStretch()  # down to the foot while there are no pictures yet
+        beside = QVBoxLayout()
+        beside.addLayout(self.pictures, 1)
+        beside.addLayout(self.under_pictures)
+        self._body.addLayout(beside, 62)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(3)

@@ -2,6 +2,7 @@
 
 import numpy as np
 import pytest
+from pyqtgraph import TextItem
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QImage
 
@@ -11,6 +12,7 @@ from co2vent.readings.log_file import decode_log
 from co2vent.readings.reading import Reading
 from co2vent.window.export import free_path, log_lines
 from co2vent.window.frame import Mode
+from co2vent.window.heat_plot import HeatPlot
 from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
 from co2vent.window.text import UnitChoice
@@ -96,6 +98,50 @@ def test_names_of_the_curves_keep_apart_however_close_they_are(plot, apart_pa: f
     )
     assert not one.intersects(other)
     assert marks._vapor_words.toPlainText()[0] != marks._liquid_words.toPlainText()[0]
+
+
+def _opaque(words: TextItem, *colours: str) -> bool:
+    brush = words.fill
+    return brush.style() == Qt.BrushStyle.SolidPattern and brush.color().name() in colours
+
+
+@pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda p: p.name)
+def test_no_curve_strikes_through_a_name(plot, qtbot, palette) -> None:
+    plot.set_theme(palette)
+    view = _two_curves(0.0)
+    plot.show_trace(traces_of(view), 301, view)
+    marks = plot.holds
+    for level in (plot._triple, plot._stop):
+        assert _opaque(level.label, palette.page)
+        assert level.zValue() > max(marks._vapor.zValue(), marks._vapor_signs.zValue())
+    for words in (marks._vapor_words, marks._liquid_words):
+        assert _opaque(words, palette.hold_shade)
+    heat = HeatPlot()
+    qtbot.addWidget(heat)
+    heat.set_theme(palette)
+    assert all(_opaque(words, palette.page) for words in heat._words.values())
+    holds = HoldsPlot()
+    qtbot.addWidget(holds)
+    holds.set_theme(palette)
+    holds.show_holds(traces_of(view), 301, view)
+    assert all(_opaque(name, palette.page) for name, _curve in holds._names)
+    assert all(name.zValue() > curve.zValue() for name, curve in holds._names)
+
+
+def test_names_of_compared_holds_differ_as_their_lines_do(qtbot) -> None:
+    holds = tuple(a_hold(number=number) for number in (1, 2, 3, 4))
+    view = a_view(holds=holds)
+    plot = HoldsPlot()
+    qtbot.addWidget(plot)
+    plot.compare_with(traces_of(view), holds, "hold")  # a log may be called so
+    plot.show_holds(traces_of(view), 301, view)
+    pieces = [
+        (name.toPlainText().startswith("○"), name.toPlainText()[-3:]) for name, _ in plot._names
+    ]
+    assert len(set(pieces)) == len(pieces) == 8
+    assert all(piece.strip("━ ·") == "" for _, piece in pieces)  # a piece of the line
+    styles = [curve.opts["pen"].style() for _, curve in plot._names]
+    assert len({(style, piece) for style, (_, piece) in zip(styles, pieces, strict=True)}) == 4
 
 
 @pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda p: p.name)

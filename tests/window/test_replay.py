@@ -11,6 +11,7 @@ from co2vent.inference.outcome import Charge
 from co2vent.readings.log_file import decode_log
 from co2vent.readings.reading import Rejection
 from co2vent.window import text
+from co2vent.window.languages import install
 from co2vent.window.main_window import MainWindow
 from co2vent.window.replay_feed import ReplayFeed
 from co2vent.window.replay_index import ReplayIndex
@@ -21,6 +22,8 @@ from co2vent.window.text import UnitChoice
 from co2vent.window.tour import tour_steps
 from co2vent.window.traces import Traces
 from tests.window.conftest import replayed, vent_log
+
+LEAST_WORDS_PX = 11  # as for the longest reasons
 
 
 @pytest.fixture
@@ -247,6 +250,29 @@ def test_tour_is_given_once(qtbot, look) -> None:
     window.open_sample(sample_names()[0])
     assert not window.page.tour_label.isVisible()
     window.go_to_start()
+
+
+@pytest.mark.parametrize("language", ["en", "de", "es", "nb"])
+def test_the_tour_takes_room_from_the_pictures_and_not_from_the_words(
+    qtbot, qapp, look, log, language: str
+) -> None:
+    install(qapp, language)
+    try:
+        _window, page = replayed(qtbot, look, log)
+        page.replay.seek(page.replay.index.length_s)
+        page.tick()
+        page.layout().activate()
+        panel = page.panel
+        before = (panel.inside.size(), panel.power.size(), page.slider.height())
+        page.next_of_tour()
+        qtbot.wait(50)
+        assert page.tour_label.isVisible()
+        assert page.tour_label.fits
+        assert (panel.inside.size(), panel.power.size(), page.slider.height()) == before
+        assert panel.inside.font_px >= LEAST_WORDS_PX
+        assert panel.power.font_px >= LEAST_WORDS_PX
+    finally:
+        install(qapp, "en")
 
 
 def test_escape_closes_what_lies_over_a_replay_before_it_leaves(qtbot, look, log) -> None:

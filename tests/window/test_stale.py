@@ -2,11 +2,15 @@
 
 from dataclasses import replace
 
+import pytest
+
 from co2vent.guidance.events import Severity
 from co2vent.inference.outcome import Bounds, Charge, Instruction
 from co2vent.window.frame import Mode
+from co2vent.window.section_drawing import SectionDrawing
 from co2vent.window.shown import shown, waiting
 from co2vent.window.text import UnitChoice
+from co2vent.window.theme import PALETTES
 from co2vent.window.vent_page import VentPage
 from tests.window.conftest import StandingFeed, a_hold, a_prompt, a_view
 
@@ -60,7 +64,7 @@ def test_before_the_first_reading_nothing_is_called_old(qtbot, look, clock) -> N
 
 
 def test_valve_and_temperature_are_struck_while_the_digits_are(qtbot, look, clock) -> None:
-    feed = StandingFeed(a_view(), Mode.LIVE)
+    feed = StandingFeed(a_view(valve_told=True), Mode.LIVE)
     page = VentPage(feed, look, clock)
     qtbot.addWidget(page)
     page.resize(1024, 600)
@@ -78,6 +82,8 @@ def test_valve_and_temperature_are_struck_while_the_digits_are(qtbot, look, cloc
         assert cell.accessibleName().startswith("STALE: ")
         assert cell.label._font_of(12).strikeOut()
         assert cell.label._ink not in inks
+        cell.layout().activate()
+        assert cell.stale.geometry().right() < cell.label.geometry().left()
     assert page.panel.status.temperature.label.text() == "line −45.1 °C"
     feed.age_s = 0.1
     page.tick()
@@ -154,3 +160,21 @@ def test_no_drawing_looks_empty_while_dry_ice_is_not_bounded(qtbot, look, clock)
     page.tick()
     assert page.panel.drawing.grab().toImage() != unknown
     assert page.panel.drawing._known
+
+
+@pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda p: p.name)
+def test_dry_ice_without_an_upper_bound_is_hatched_to_the_top(qtbot, palette) -> None:
+    def marked(*, known: bool) -> int:
+        drawing = SectionDrawing()
+        qtbot.addWidget(drawing)
+        drawing.set_theme(palette)
+        drawing.resize(240, 120)
+        drawing.show_liquid(None, Charge.SOLID_PRESENT, known=known)
+        image = drawing.grab().toImage()
+        upper = [
+            image.pixelColor(x, y).name() for x in range(50, 80) for y in range(30, 50)
+        ]  # beside the question mark
+        return len(upper) - upper.count(palette.surface)
+
+    assert marked(known=True) == 0
+    assert marked(known=False) > 50

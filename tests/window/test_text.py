@@ -244,6 +244,25 @@ def test_what_may_stay_empty_says_so_and_examples_say_that_they_are() -> None:
     assert example_words("relief_pressure").startswith("e.g. ")
 
 
+def test_the_words_of_the_stop_line_are_whole_in_a_low_plot(qtbot, look) -> None:
+    plot = TracePlot()
+    qtbot.addWidget(plot)
+    plot.resize(620, 210)
+    plot.set_sizes(look.sizes(plot))
+    plot.show()
+    seen = a_view(pressure_pa=TRIPLE_PA, at_s=300.0, rate_pa_per_s=0.0)
+    traces = Traces()
+    for at in range(301):  # stays below the stop line: the plot ends just above that
+        traces.append(Reading(float(at), TRIPLE_PA - 4e5 * (1.0 - at / 300.0), 250.0))
+    for _ in range(2):
+        plot.show_trace(traces, len(traces), seen)
+        QApplication.processEvents()
+    view = plot.pressure.getViewBox().sceneBoundingRect()
+    for level in (plot._stop, plot._triple):
+        words = level.label.mapRectToScene(level.label.boundingRect())
+        assert view.adjusted(-1, -1, 1, 1).contains(words)
+
+
 @pytest.mark.parametrize("near", ["left", "right"])
 def test_the_words_of_the_stop_line_keep_clear_of_the_trace(qtbot, look, near: str) -> None:
     plot = TracePlot()
