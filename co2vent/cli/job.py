@@ -201,9 +201,10 @@ def _show(args: argparse.Namespace) -> int:
 
 
 def _open(args: argparse.Namespace, now: datetime) -> JobFile:
-    job, at_s = read_job(args.folder).job, _at_s(args)
+    record = read_job(args.folder)
+    history, at_s = record.job.history, (now - record.started).total_seconds()
     # one command follows another; after hours without one, nobody stood by
-    left_alone = bool(job.history) and at_s - job.history[-1].at_s > POINTS_HOLD_S
+    left_alone = bool(history) and at_s - history[-1].at_s > POINTS_HOLD_S
     return JobFile.open(args.folder, args.by, now, stopped=left_alone)
 
 
@@ -250,16 +251,16 @@ def _valve(args: argparse.Namespace) -> int:
 
 
 def _done(args: argparse.Namespace) -> int:
-    job = read_job(args.folder).job
+    job, at_s = read_job(args.folder).job, _at_s(args)
     for gate in () if job.step is None else job.step.gates:
         met = job.gates.get(gate.id)
-        read_s = None if met is None else met.met_s
-        if gate.quantity not in LASTING and read_s is not None and _at_s(args) - read_s > OLD_S:
-            raise RefusedInputError(
-                f"{gate.condition}: read {(_at_s(args) - read_s) / 60:.0f} min ago; "
-                + ("read it again" if met is not None and met.typed_by else "add a newer log")
-            )
-    return _advance(args, items.Done(_at_s(args), args.by))
+        if met is None or met.met_s is None or gate.quantity in LASTING:
+            continue
+        age_s = at_s - met.met_s
+        if age_s > OLD_S:
+            again = "read it again" if met.typed_by else "add a newer log"
+            raise RefusedInputError(f"{gate.condition}: read {age_s / 60:.0f} min ago; {again}")
+    return _advance(args, items.Done(at_s, args.by))
 
 
 def _skip(args: argparse.Namespace) -> int:

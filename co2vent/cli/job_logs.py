@@ -23,10 +23,8 @@ def feed_log(
     job_file: JobFile, path: Path, now: datetime, to_s: float | None, by: str
 ) -> Iterator[tuple[JobEvent, ...]]:
     """Add the log to the job and show it to the running step's gates, newest reading at `now`."""
-    log = read_log(path)
-    refuse_simulated(job_file.job, log.setup)
-    _refuse_from_before(job_file, path)
-    yield from _of_this_section(job_file, log, now, by)
+    log = _fitting(job_file, path)
+    yield _say_other_section(job_file, log, now, by)
     yield _attach(job_file, path, log, now)
     end_s = float(log.readings.at_s[-1]) if to_s is None else to_s
     shift_s = job_file.at_s(now) - end_s
@@ -58,18 +56,11 @@ def feed_log(
 
 
 def judge_log(
-    job_file: JobFile,
-    test: str,
-    path: Path,
-    now: datetime,
-    by: str,
-    options: TestOptions,
+    job_file: JobFile, test: str, path: Path, now: datetime, by: str, options: TestOptions
 ) -> Iterator[tuple[JobEvent, ...]]:
     """Judge the log as a `standing` or `vacuum` test and put the verdict into the job."""
-    log = read_log(path)
-    refuse_simulated(job_file.job, log.setup)
-    _refuse_from_before(job_file, path)
-    yield from _of_this_section(job_file, log, now, by)
+    log = _fitting(job_file, path)
+    yield _say_other_section(job_file, log, now, by)
     readings = [item for item in log.items() if isinstance(item, Reading)]
     at_s = job_file.at_s(now)
     result = judge_test(test, readings, log.setup, options, at_s=at_s, by=by, log=path.name)
@@ -77,8 +68,13 @@ def judge_log(
     yield job_file.advance(result, now)
 
 
-def _refuse_from_before(job_file: JobFile, path: Path) -> None:
-    """What was read before the job went back says nothing of now, whenever it is added again."""
+def _fitting(job_file: JobFile, path: Path) -> LogFile:
+    """Read a log that can say something of the job as it stands.
+
+    What was read before the job went back says nothing of now, whenever it is added again.
+    """
+    log = read_log(path)
+    refuse_simulated(job_file.job, log.setup)
     went_back_s = job_file.job.went_back_s
     added_s = job_file.log_added_s(path)
     if went_back_s is not None and added_s is not None and added_s <= went_back_s:
@@ -86,22 +82,23 @@ def _refuse_from_before(job_file: JobFile, path: Path) -> None:
             f"{path}: in this job since before it went back to an earlier step; only readings made "
             "since prove anything: add a new log"
         )
+    return log
 
 
-def _of_this_section(
+def _say_other_section(
     job_file: JobFile, log: LogFile, now: datetime, by: str
-) -> Iterator[tuple[JobEvent, ...]]:
+) -> tuple[JobEvent, ...]:
     """Write down, and say, that a log names another section than the job.
 
     Names are written in many ways: a person must tell whether it is the same section.
     """
     mine, other = job_file.job.head.section, log.setup.section_name
     if not mine or not other or _plain(mine) in _plain(other) or _plain(other) in _plain(mine):
-        return
+        return ()
     at_s = job_file.at_s(now)
     text = f"this log names another section, {other!r}; the job is of {mine!r}: see that it fits"
     job_file.advance(items.Note(at_s, text, by), now)
-    yield (JobEvent(at_s, JobEventKind.CAUTION, text),)
+    return (JobEvent(at_s, JobEventKind.CAUTION, text),)
 
 
 def _plain(name: str) -> str:

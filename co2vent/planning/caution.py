@@ -13,7 +13,7 @@ from co2vent.planning.exposure import (
 from co2vent.planning.quantity import Kind, Quantity
 from co2vent.planning.shapes import DEFAULT_LIQUID_FRACTION, PlanInput, PlanResult
 from co2vent.sentence import Sentence, comma_listed
-from co2vent.units import PSI_PA
+from co2vent.units import PSI_PA, STANDARD_ATMOSPHERE_PA, ZERO_CELSIUS_K
 
 # 1 to 2 bar a minute over the last 10 bar: what a hand on the valve and a gauge can follow.
 # Proposal, no source.
@@ -55,7 +55,7 @@ def assumptions(given: PlanInput) -> tuple[str, ...]:
     """Return what was assumed because it was not given."""
     said: list[str] = []
     if given.setup.ambient_pressure_assumed:
-        sea_level = Quantity("101.325 kPa", Kind.DIFFERENCE, 101_325.0)
+        sea_level = Quantity("101.325 kPa", Kind.DIFFERENCE, STANDARD_ATMOSPHERE_PA)
         said.append(
             Sentence("Altitude not given: sea level, {pressure}, is assumed.", pressure=sea_level)
         )
@@ -236,7 +236,9 @@ def _cold_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
                     "{metal} ({minimum})",
                     metal=metal.name,
                     minimum=Quantity(
-                        f"{metal.minimum_c:.0f} degC", Kind.TEMPERATURE, metal.minimum_c + 273.15
+                        f"{metal.minimum_c:.0f} degC",
+                        Kind.TEMPERATURE,
+                        metal.minimum_c + ZERO_CELSIUS_K,
                     ),
                 )
                 for metal in cold

@@ -96,7 +96,7 @@ class RowReader:
             return Rejection(line, f"{len(cells)} cells where the header has {self.columns.count}")
         before = self._mark, self.origin_ns, self.time_kind
         self._other_marks.clear()
-        valve = self._valve_of(cells)
+        self._told_valve = self._valve_of(cells, self._told_valve)
         pressure_pa = self._pressure_pa(cells[self._pressure.index])
         # a live row that is no reading is not stamped: a tick tells the time meanwhile
         stamped = self._stamp is not None and isinstance(pressure_pa, tuple)
@@ -104,8 +104,6 @@ class RowReader:
         if isinstance(at_s, str) or isinstance(pressure_pa, tuple):
             self._mark, self.origin_ns, self.time_kind = before  # a rejected row leaves no trace
             why = pressure_pa if isinstance(pressure_pa, tuple) else (str(at_s), False)
-            # the valve moves in a row without a pressure too
-            self._told_valve = self._told_valve if valve is None else valve
             forwards = isinstance(at_s, float) and self.last_s is not None and at_s >= self.last_s
             return Rejection(line, *why, at_s=float(at_s) if forwards else None)
         note = None
@@ -118,7 +116,7 @@ class RowReader:
             self._temperature_k(Role.LINE_TEMPERATURE, cells),
             self._temperature_k(Role.UPPER_TEMPERATURE, cells),
             self._temperature_k(Role.AMBIENT_TEMPERATURE, cells),
-            self._told_valve if valve is None else valve,
+            self._told_valve,
             self._pressure_2_pa(cells),
             self._scaled(Role.VACUUM, cells, MAX_VACUUM_PA),
             self._scaled(Role.ROOM_CO2, cells, MAX_PPM),
@@ -128,21 +126,23 @@ class RowReader:
         if self._other_marks:
             # 1,902 beside -19.8: the comma may part thousands
             self._mark, self.origin_ns, self.time_kind = before
-            self._told_valve = self._told_valve if valve is None else valve
             return Rejection(
                 line, f"two decimal marks in one log: {_shown(self._other_marks[0])} has the other"
             )
         self.last_s, self.segment, self._told_valve = at_s, segment, None
         return reading
 
-    def _valve_of(self, cells: list[str]) -> bool | None:
-        """Where the vent valve is said to be; `None` where nothing is said."""
+    def _valve_of(self, cells: list[str], before: bool | None) -> bool | None:
+        """Where the vent valve is said to be: it moves in a row without a pressure too.
+
+        `before`: what rows that were no reading have said; `None` where nothing is said.
+        """
         if self._valve is None or is_blank(cells[self._valve.index]):
-            return None
+            return before
         told = valve_open(cells[self._valve.index])
         if told is None:
             self._count_bad(self._valve)
-        return told
+        return before if told is None else told
 
     def _fit(self, cells: list[str]) -> list[str]:
         """Drop blank cells behind the last column; join a note that holds the delimiter."""

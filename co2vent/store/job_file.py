@@ -154,11 +154,11 @@ class JobFile:
         try:
             data = path.read_bytes()
             digest = hashlib.sha256(data).hexdigest()
-            if any(log.sha256 == digest for log in self.job.logs):
+            if self._added_s(digest) is not None:
                 return ()
             if path.resolve() != target.resolve():
                 if target.exists():
-                    name = f"{hashlib.sha256(data).hexdigest()[:8]}-{name}"
+                    name = f"{digest[:8]}-{name}"
                     target = self._record.folder / name
                 _write_synced(target, data)
         except OSError as error:
@@ -169,9 +169,11 @@ class JobFile:
     def log_added_s(self, path: Path) -> float | None:
         """When the same bytes were added, as the job's time [s]; `None`: they are new."""
         try:
-            digest = hashlib.sha256(path.read_bytes()).hexdigest()
+            return self._added_s(hashlib.sha256(path.read_bytes()).hexdigest())
         except OSError:
             return None
+
+    def _added_s(self, digest: str) -> float | None:
         return next((log.at_s for log in self.job.logs if log.sha256 == digest), None)
 
     def amend(self, entry: int, text: str, by: str, now: datetime) -> None:
