@@ -1,5 +1,6 @@
 """Scores -> the benchmark's figures: counts, limits, medians. Pure."""
 
+from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from math import exp, inf, lgamma, log, log1p
@@ -284,6 +285,13 @@ def calibration(vents: Sequence[VentScore]) -> list[Calibration]:
                 )
             )
     return rows
+
+
+def left_open(vents: Sequence[VentScore]) -> list[tuple[str, int]]:
+    """Return why dry holds after a vent, without a leak, were not cleared; commonest first."""
+    dry = _dry_holds(v for v in vents if not v.leaks)
+    forms = Counter(h.reason_form or "not seen as a hold" for h in dry if not _vapor_only(h))
+    return forms.most_common()
 
 
 def misses(vents: Sequence[VentScore]) -> list[dict[str, object]]:

@@ -10,6 +10,7 @@ from co2vent.benchmark.vents import TrueHold, TrueVent
 from co2vent.co2 import TRIPLE_PRESSURE_PA, liquid_density_kg_m3, saturation_temperature_k
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, LeakBy
 from co2vent.readings.reading import Reading
+from co2vent.sentence import Sentence
 from co2vent.units import PSI_PA
 
 RULE_RISE_PA: Final = PSI_PA  # the trade's rule of thumb: no rise over 1 psi in the hold
@@ -46,6 +47,7 @@ class HoldScore:
     share_upper: float | None = None
     share_stated: float | None = None
     reason: str = ""
+    reason_form: str = ""  # the same without its numbers
     rise_pa: float  # shown
     rule_says_empty: bool
 
@@ -174,9 +176,18 @@ def _score_hold(vent: TrueVent, hold: TrueHold, seen: Observed) -> HoldScore:
         share_upper=part.upper,
         share_stated=share_stated,
         reason="" if found is None else found.reason,
+        reason_form="" if found is None else form_of(found.reason),
         rise_pa=rise_pa,
         rule_says_empty=bool(shown and rise_pa <= RULE_RISE_PA),
     )
+
+
+def form_of(reason: str) -> str:
+    """Return a reason without its numbers and without the step that follows it."""
+    pair = Sentence("{first} {second}", first="", second="").template
+    while isinstance(reason, Sentence) and reason.template == pair:
+        reason = reason.values["first"]
+    return reason.template if isinstance(reason, Sentence) else reason
 
 
 def _liquid_density_kg_m3(pressure_pa: float) -> float:

@@ -16,7 +16,7 @@ from pathlib import Path
 from typing import Final
 
 from co2vent.benchmark.calibration_plot import calibration_svg
-from co2vent.benchmark.figures import Figures, Share, calibration, figures, misses
+from co2vent.benchmark.figures import Figures, Share, calibration, figures, left_open, misses
 from co2vent.benchmark.observing import observe
 from co2vent.benchmark.scoring import VentScore, score_vent
 from co2vent.benchmark.vents import EVERY_MODEL, MODELS
@@ -162,6 +162,13 @@ def report(by_model: dict[str, list[VentScore]]) -> str:
             f"{row.group:38}{100 * row.stated:>7.4g}%{row.found.text():>28}"
             f"{row.below.text():>24}{row.above.text():>24}"
         )
+    lines += ["", "dry holds after a vent, no leak, that were not called vapor_only: what was said"]
+    reasons: dict[str, dict[str, int]] = {}
+    for model, vents in by_model.items():
+        for form, count in left_open(vents):
+            reasons.setdefault(form, {})[model] = count
+    for form, counts in sorted(reasons.items(), key=lambda item: -sum(item[1].values())):
+        lines.append("".join(f"{counts.get(model, 0):6}" for model in columns) + f"  {form}")
     lines += ["", "wet holds over which vapor_only stood"]
     found = misses(every)
     lines += [
@@ -190,6 +197,7 @@ def as_json(by_model: dict[str, list[VentScore]]) -> dict[str, object]:
             for row in calibration(every)
         ],
         "misses": misses(every),
+        "left_open": {model: dict(left_open(vents)) for model, vents in by_model.items()},
         "vents": [vent.plain() for vent in every],
     }  # fmt: skip
 

@@ -9,13 +9,14 @@ import pytest
 
 from co2vent.benchmark import verdict
 from co2vent.benchmark.calibration_plot import calibration_svg
-from co2vent.benchmark.figures import Share, calibration, figures, misses, upper_limit
+from co2vent.benchmark.figures import Share, calibration, figures, left_open, misses, upper_limit
 from co2vent.benchmark.observing import Observed
-from co2vent.benchmark.scoring import VentScore, matching, score_vent
+from co2vent.benchmark.scoring import VentScore, form_of, matching, score_vent
 from co2vent.benchmark.vents import TrueHold, TrueVent
 from co2vent.cli.main import main
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, LeakBy
 from co2vent.readings.reading import Reading, Setup
+from co2vent.sentence import Sentence, joined
 from co2vent.units import PSI_PA
 
 TRIPLE_PA = 517_950.0
@@ -253,3 +254,18 @@ def test_two_processes_score_the_same_vents_as_one(monkeypatch: pytest.MonkeyPat
     alone = verdict.collect("second", 1, 40, 1)
     assert len(alone) == 3
     assert verdict.collect("second", 1, 40, 2) == alone
+
+
+def test_why_dry_holds_stayed_open_is_counted_by_what_was_said() -> None:
+    dry = score_vent(a_vent(), says(Charge.UNDETERMINED))
+    cleared = score_vent(a_vent(), says(Charge.VAPOR_ONLY))
+    leaking = score_vent(a_vent(leak=5e-5), says(Charge.UNDETERMINED))
+    assert left_open([dry, cleared, leaking]) == [("told so", 2)]
+    report = verdict.report({"first": [dry, cleared, leaking]})
+    assert "     2  told so" in report.split("dry holds after a vent, no leak, that were not")[1]
+
+
+def test_a_reason_without_its_numbers_and_without_the_step_after_it() -> None:
+    why = Sentence("Not known: {between}.", between="1 to 2 mbar/min")
+    assert form_of(joined(why, Sentence("Hold on."))) == "Not known: {between}."
+    assert form_of("told so") == "told so"
