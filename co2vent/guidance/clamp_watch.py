@@ -59,10 +59,11 @@ class ClampWatch:
         if gap_s < 0.0:
             gap_s = 0.0  # the clock ran back: how much time passed is not known
         gained_k = line_k - self._line_k - WARMS_K_PER_S * gap_s
-        if gained_k == gained_k:
-            self._excess_k = max(self._excess_k + gained_k, 0.0)
-        if self._excess_k > JUMP_K:
+        excess_k = self._excess_k + gained_k
+        if excess_k > JUMP_K:
             self._jumped_s, self._excess_k = at_s, 0.0
+        elif excess_k == excess_k:  # not NaN: it is not the first
+            self._excess_k = excess_k if excess_k > 0.0 else 0.0
         self._see_change(line_k, at_s)
         self._at_s, self._line_k = at_s, line_k
         self.doubted = False

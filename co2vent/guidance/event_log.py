@@ -14,7 +14,8 @@ class EventLog:
 
     def begin_item(self) -> None:
         """An item comes: what is said from here on belongs to it."""
-        self.new = []
+        if self.new:
+            self.new = []
 
     def say(self, at_s: float, kind: EventKind, text: str) -> None:
         """Something happened at `at_s` of the data."""
@@ -22,5 +23,7 @@ class EventLog:
 
     def end_item(self) -> tuple[Event, ...]:
         """Keep the item's events; return them."""
+        if not self.new:
+            return ()
         self.every.extend(self.new)
         return tuple(self.new)

@@ -18,11 +18,16 @@ class Freshness:
         self._intervals: deque[float] = deque(maxlen=9)
         self._said_sparse = False
 
-    def learn(self, interval_s: float, readings: int) -> None:
-        """Take the time since the reading before; `readings` is how many there were."""
+    def learn(self, interval_s: float, readings: int) -> bool:
+        """Take the time since the reading before; `readings` is how many there were.
+
+        Return whether the usual interval was looked at anew.
+        """
         self._intervals.append(interval_s)
-        if readings % 8 == 0 or readings < 12:
-            self.interval_s = sorted(self._intervals)[len(self._intervals) // 2]
+        if readings % 8 and readings >= 12:
+            return False
+        self.interval_s = sorted(self._intervals)[len(self._intervals) // 2]
+        return True
 
     def age_limit_s(self, vent_open: bool | None) -> float:
         """The age [s] over which a reading is stale."""

@@ -41,7 +41,7 @@ class GaugeCheck:
         elif self._closed_since_s is None:
             self._closed_since_s = reading.at_s
         pressure_pa = reading.pressure_pa
-        shows_noise = gauge.noise_pa > 0.5 * gauge.step_pa > 0.0
+        shows_noise = gauge.shows_noise
         found: str | None = None
         if setup.gauge_full_scale_pa is not None and pressure_pa >= setup.gauge_full_scale_pa:
             found = Sentence("the gauge is at the top of its range")

@@ -58,11 +58,6 @@ class Holds:
         return (*self.ended, *((self.running,) if self.running is not None else ()))
 
     @property
-    def fit_is_due(self) -> bool:
-        """Whether the running hold has come to its next fit."""
-        return self.trace is not None and self.trace.duration_s >= self._next_fit_s
-
-    @property
     def due_at_s(self) -> float:
         """When the running hold's next fit is due, as the data's time."""
         return self.trace.start_s + self._next_fit_s if self.trace is not None else inf
@@ -92,20 +87,22 @@ class Holds:
         for reading in past:
             self.add(reading)
 
-    def add(self, reading: Reading) -> None:
-        """Take a reading of the running hold."""
-        assert self.trace is not None
+    def add(self, reading: Reading) -> bool:
+        """Take a reading of the running hold; return whether its next fit is due."""
+        trace = self.trace
+        assert trace is not None
         if self.begun_pa is None:
             self.begun_pa = reading.pressure_pa
             highest_pa = self._highest_before_pa
             fallen_pa = highest_pa - self.begun_pa
             self.fell = self.fell or fallen_pa > max(FELL_PA, FELL_SHARE * highest_pa)
-        self.trace.add(
+        trace.add(
             reading.at_s,
             reading.pressure_pa,
             reading.line_temperature_k,
             reading.upper_temperature_k,
         )
+        return trace.last_s - trace.start_s >= self._next_fit_s
 
     def see_pressure(self, pressure_pa: float) -> None:
         """Take every pressure: one above where the last hold ended shows that something came in."""

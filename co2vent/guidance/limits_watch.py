@@ -41,11 +41,15 @@ class TriplePointWatch:
     ) -> None:
         """Take a reading, `since_last_s` after the one before; `None`: nothing joins them."""
         pressure_pa = reading.pressure_pa
-        self.highest_pa = max(self.highest_pa, pressure_pa)
-        self.lowest_pa = min(self.lowest_pa, pressure_pa)
+        if pressure_pa > self.highest_pa:
+            self.highest_pa = pressure_pa
+        if pressure_pa < self.lowest_pa:
+            self.lowest_pa = pressure_pa
         if setup.gas is not Gas.CO2:
             return
         below = pressure_pa < TRIPLE_PRESSURE_PA
+        if not (below or self._below):
+            return
         if below and since_last_s is not None:
             self.below_s += since_last_s
             if not cleared:

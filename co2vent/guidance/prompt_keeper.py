@@ -13,6 +13,7 @@ from co2vent.sentence import Sentence
 
 HIGH_SHARE = 0.9  # of the lowest of relief setting, rated pressure and gauge range
 WORDS_EVERY_S = 1.0  # in a calm hold the prompt hangs on the fits; so soon its words are renewed
+VENTING_EVERY_S = 0.2  # and so soon in a vent: no screen shows more, and a hand needs seconds
 
 
 def high_limit_pa(setup: Setup) -> float | None:
@@ -44,10 +45,11 @@ class PromptKeeper:
 
     def refresh(self, situation: Situation, at_s: float, *, sparse: bool) -> None:
         """Ask for the prompt anew. `sparse`: stale between any two readings, which isn't said."""
-        self._due_s = at_s + WORDS_EVERY_S
-        new, old = prompt_for(situation), self.prompt
+        self._due_s = at_s + (VENTING_EVERY_S if situation.vent_open else WORDS_EVERY_S) - 1e-9
+        old = self.prompt
+        new = prompt_for(situation, old.since_s)
         if new.instruction is old.instruction and new.headline == old.headline:
-            self.prompt = replace(new, since_s=old.since_s)
+            self.prompt = new
             return
         self.prompt = replace(new, since_s=at_s)
         if sparse and Instruction.NO_DATA in (new.instruction, old.instruction):

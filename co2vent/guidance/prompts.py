@@ -199,11 +199,11 @@ RULES: tuple[Rule, ...] = (
 )
 
 
-def prompt_for(situation: Situation) -> Prompt:
-    """Return the prompt of the first rule that applies; `since_s` is left to the caller."""
+def prompt_for(situation: Situation, since_s: float = 0.0) -> Prompt:
+    """Return the prompt of the first rule that applies; it stands since `since_s`."""
     for rule in RULES:
         said = rule(situation)
         if said is not None:
             instruction, headline, reason, severity = said
-            return Prompt(instruction, headline, reason, severity, 0.0)
+            return Prompt(instruction, headline, reason, severity, since_s)
     raise AssertionError("the last rule answers for every closed section")

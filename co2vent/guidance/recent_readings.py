@@ -22,7 +22,8 @@ class RecentReadings:
         kept = self._kept
         kept.append(reading)
         keep_s = RATE_WINDOW_S if has_valve else max(LOOK_BACK_S, 4.0 * interval_s)
-        while reading.at_s - kept[0].at_s > keep_s and len(kept) > 2:
+        oldest_s = reading.at_s - keep_s
+        while kept[0].at_s < oldest_s and len(kept) > 2:
             kept.popleft()
 
     def clear(self) -> None:
@@ -41,11 +42,21 @@ class RecentReadings:
         if len(self._kept) < 2:
             return None
         last = first = self._kept[-1]
+        if last.at_s - self._kept[0].at_s <= RATE_WINDOW_S:
+            # all of it is recent; in a vent told by a column nearly all of it is since the opening
+            for first in self._kept:
+                if opened_s is None or first.at_s >= opened_s:
+                    break
+            return _slope(first, last)
         for earlier in reversed(self._kept):
             if opened_s is not None and earlier.at_s < opened_s:
                 break
             first = earlier
             if last.at_s - first.at_s >= RATE_WINDOW_S:
                 break
-        span = last.at_s - first.at_s
-        return (last.pressure_pa - first.pressure_pa) / span if span > 0 else None
+        return _slope(first, last)
+
+
+def _slope(first: Reading, last: Reading) -> float | None:
+    span = last.at_s - first.at_s
+    return (last.pressure_pa - first.pressure_pa) / span if span > 0 else None

@@ -69,6 +69,36 @@ def view(session: "Session") -> View:
 class Session:
     """The past of one vent. Use through `begin`, `advance`, `finish` and `view`."""
 
+    __slots__ = (
+        "_age_limit_s",
+        "_fall_pa_per_s",
+        "_high_pa",
+        "_prompts",
+        "_second_gauge",
+        "clamp",
+        "cold_metal",
+        "fall",
+        "freshness",
+        "gauge",
+        "gauge_check",
+        "gauge_fault",
+        "holds",
+        "latest",
+        "log",
+        "outflow",
+        "readings",
+        "recent",
+        "rejections",
+        "setup",
+        "standing",
+        "stop_pa",
+        "triple_point",
+        "two_gauges",
+        "valve",
+        "vent_watch",
+        "volume_watch",
+    )
+
     def __init__(self, setup: Setup) -> None:
         self.setup = setup
         self.stop_pa = stop_pressure_pa(setup)
@@ -82,6 +112,7 @@ class Session:
         self.gauge = GaugeWatch()
         self.gauge_check = GaugeCheck()
         self.two_gauges = TwoGauges()
+        self._second_gauge = False
         self.gauge_fault: str | None = None
         self.triple_point = TriplePointWatch(self.log)
         self.cold_metal = ColdMetalWatch(self.log)
@@ -92,6 +123,7 @@ class Session:
         self.volume_watch = VolumeWatch()
         self.outflow = OutflowWatch()
         self.fall = FallForecast()
+        self._age_limit_s = self.freshness.age_limit_s(None)
         self._fall_pa_per_s = 0.0  # fastest of the last vent, near the stop pressure
         # the holds and what they say
         self.holds = Holds(self.log)
@@ -107,7 +139,11 @@ class Session:
     # --- items ------------------------------------------------------------------------------
 
     def take(self, item: Item) -> tuple[Event, ...]:
-        """Take one item; return what happened."""
+        """Take one item; return what happened.
+
+        A log of hours at ten readings a second comes through here: each reading asks as little as
+        it can, and what a section does not have is not asked for.
+        """
         self.log.begin_item()
         if isinstance(item, Reading):
             self._take_reading(item)
@@ -155,8 +191,10 @@ class Session:
             self._break_time(at_s)
             last = None
         elif last is not None:
-            self._check_stale(at_s)
-            self.freshness.learn(at_s - last.at_s, self.readings)
+            if at_s - last.at_s > self._age_limit_s:
+                self._check_stale(at_s)
+            if self.freshness.learn(at_s - last.at_s, self.readings):
+                self._age_limit_s = self.freshness.age_limit_s(self.valve.open)
         if self.freshness.stale:
             self._come_back(at_s)
         self.latest = reading
@@ -166,7 +204,8 @@ class Session:
         self._check_gauge(reading, last)
         since_last_s = None if last is None else min(at_s - last.at_s, self._age_limit_s)
         self.triple_point.see(reading, since_last_s, self.setup, self.standing.cleared)
-        self.cold_metal.see(reading, self.setup)
+        if self.setup.metal_minimum_temperature_k is not None:
+            self.cold_metal.see(reading, self.setup)
         self.clamp.see(reading)
         self.recent.add(reading, has_valve=self.valve.told_of, interval_s=self.freshness.interval_s)
         first = self.valve.open is None
@@ -180,30 +219,26 @@ class Session:
             self.log.say(at_s, EventKind.GAUGE_FAULT, why)
             self.standing.withdraw(why, at_s)
         if moved is not None:
+            self._age_limit_s = self.freshness.age_limit_s(moved.open)
             self._valve_moved(moved, first=first)
         self.holds.see_pressure(reading.pressure_pa)
-        self.standing.see_pressure(
-            reading.pressure_pa, at_s, vent_open=self.valve.told_of and self.valve.open is True
-        )
+        if self.standing.cleared:
+            self.standing.see_pressure(
+                reading.pressure_pa, at_s, vent_open=self.valve.told_of and self.valve.open is True
+            )
         if self.holds.trace is not None:
-            self.holds.add(reading)
-            if self.holds.fit_is_due:
+            if self.holds.add(reading):
                 self._judge_hold(closed=False)
         else:
             self._watch_vent(reading)
         if (
-            self.holds.trace is None
-            or self.log.new
+            self.log.new
             or self._prompts.is_due(at_s)
             or (self._high_pa is not None and reading.pressure_pa >= self._high_pa)
         ):
             self._refresh_prompt(at_s)
 
     # --- time and gauge -----------------------------------------------------------------------
-
-    @property
-    def _age_limit_s(self) -> float:
-        return self.freshness.age_limit_s(self.valve.open)
 
     def _break_time(self, at_s: float) -> None:
         """The clock ran backwards: nothing from before may be joined to what follows."""
@@ -262,7 +297,8 @@ class Session:
         holding = self.holds.trace is not None
         closed = holding and self.valve.told_of and reading.vent_open is not True
         fault = self.gauge_check.fault(reading, last, setup, self.gauge, closed=closed)
-        if fault is None:
+        self._second_gauge = self._second_gauge or reading.pressure_2_pa is not None
+        if fault is None and self._second_gauge:
             fault = self.two_gauges.fault(reading, setup, closed=holding)
         if fault is not None and self.gauge_fault is None:
             text = Sentence("check the gauge: {fault}", fault=fault)
@@ -282,7 +318,7 @@ class Session:
         self.volume_watch.reset()
         self.fall.reset()
         if not change.open:
-            self._see_outflow()  # it was shut between the reading before and this one
+            self._see_outflow(last=True)  # it was shut between the reading before and this one
         self.outflow.shut()
         at_s = change.at_s
         if change.open:
@@ -403,13 +439,14 @@ class Session:
             why = Sentence("the gauge does not answer the vent")
             self.standing.withdraw(why, reading.at_s)
 
-    def _see_outflow(self) -> None:
+    def _see_outflow(self, *, last: bool = False) -> None:
         if self.latest is not None:
             self.outflow.see(
                 self.latest.at_s,
                 self.latest.pressure_pa,
                 self.setup.ambient_pressure_pa,
                 vapor_only=self.standing.cleared,
+                last=last,
             )
 
     def _rate(self) -> float | None:

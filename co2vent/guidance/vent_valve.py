@@ -56,9 +56,8 @@ class VentValve:
         if reading.vent_open is not None and not self.refuted:
             self.told_of = True
             self._told = reading.vent_open
-        if self.told_of and self._is_refuted(reading.pressure_pa):
-            self.refuted, self.told_of, self.vented = True, False, True
-            self._finder.reset()
+        if self.told_of:
+            self._see_told(reading.pressure_pa)
         if self.told_of:
             if self._told != self.open:
                 change = ValveChange(self._told, reading.at_s)
@@ -73,11 +72,15 @@ class VentValve:
             self.vented = self.vented or change.open
         return change
 
-    def _is_refuted(self, pressure_pa: float) -> bool:
+    def _see_told(self, pressure_pa: float) -> None:
         """Whether the section is vented while the valve is told to be shut."""
         if self._told:
             self._highest_pa = -inf
-            return False
-        self._highest_pa = max(self._highest_pa, pressure_pa)
-        low = pressure_pa < self._stop_pa + REFUTED_OVER_STOP_PA
-        return low and pressure_pa < (1.0 - REFUTED_FALL) * self._highest_pa
+        elif pressure_pa > self._highest_pa:
+            self._highest_pa = pressure_pa
+        elif (
+            pressure_pa < self._stop_pa + REFUTED_OVER_STOP_PA
+            and pressure_pa < (1.0 - REFUTED_FALL) * self._highest_pa
+        ):
+            self.refuted, self.told_of, self.vented = True, False, True
+            self._finder.reset()

@@ -20,6 +20,8 @@ from co2vent.inference.bore_volume import (
 )
 from co2vent.inference.vented import HIGHEST_PA
 
+LEAST_GAP_S = 0.45  # at 1 bar a second the flow changes by a tenth in it, and evenly
+
 
 @dataclass(slots=True)
 class _Fall:
@@ -54,9 +56,23 @@ class OutflowWatch:
         self._whole = False
         self.shut()
 
-    def see(self, at_s: float, pressure_pa: float, ambient_pa: float, *, vapor_only: bool) -> None:
-        """Take one reading with the vent open. SI, absolute."""
+    def see(
+        self,
+        at_s: float,
+        pressure_pa: float,
+        ambient_pa: float,
+        *,
+        vapor_only: bool,
+        last: bool = False,
+    ) -> None:
+        """Take one reading with the vent open. SI, absolute.
+
+        A fall is straight enough over `LEAST_GAP_S`; of readings that come faster only some count,
+        and the `last`.
+        """
         gap_s, middle_pa = at_s - self._at_s, 0.5 * (pressure_pa + self._pa)
+        if gap_s < LEAST_GAP_S and not last and vapor_only is (self._fall is not None):
+            return
         self._at_s, self._pa = at_s, pressure_pa
         if self._fall is not None and not vapor_only:
             self._end_fall(self._fall)

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 Floats = NDArray[np.float64]
 
 BLOCK_S = 1.0  # shortest block [s]; the gas of a section warms over tens of seconds
+LEARNS_FROM = 200  # readings that a gauge's noise is learnt from, the newest counting most
 FIT_BLOCKS = 36  # blocks in one fit; more add correlated quantisation error, not knowledge
 
 
@@ -44,15 +45,23 @@ class GaugeWatch:
         if second == second:  # not NaN: three readings are there
             self._n += 1
             # clipped, so that a vent's jump is not taken for noise
-            limit = 25.0 * self._mean_square + 4.0 * self.step_pa**2 + 1e4
-            weight = max(1.0 / self._n, 0.005)
-            self._mean_square += weight * (min(second * second, limit) - self._mean_square)
+            mean_square, square = self._mean_square, second * second
+            limit = 25.0 * mean_square + 4.0 * self.step_pa**2 + 1e4
+            if square > limit:
+                square = limit
+            weight = 1.0 / self._n if self._n < LEARNS_FROM else 1.0 / LEARNS_FROM
+            self._mean_square = mean_square + weight * (square - mean_square)
         self._before, self._last = self._last, pressure_pa
 
     @property
     def noise_pa(self) -> float:
         """White noise of one reading [Pa]; the variance of a second difference is 6 of it."""
         return sqrt(self._mean_square / 6.0)
+
+    @property
+    def shows_noise(self) -> bool:
+        """Whether the noise is over half of a step: without a root, asked at every reading."""
+        return self._mean_square > 1.5 * self.step_pa**2 > 0.0
 
     def forget_neighbours(self) -> None:
         """Break the chain of differences at a gap."""

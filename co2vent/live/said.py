@@ -1,7 +1,5 @@
 """What the person says and the source does not: the valve, and a note for the next reading."""
 
-from dataclasses import replace
-
 from co2vent.readings.reading import Reading
 
 
@@ -24,8 +22,7 @@ class Said:
         note, self.note = self.note, None
         if note and reading.note:
             note = f"{reading.note}; {note}"
-        return replace(
-            reading,
+        return reading._replace(
             vent_open=self.vent_open if reading.vent_open is None else reading.vent_open,
             note=note or reading.note,
         )

@@ -207,7 +207,7 @@ def test_a_gauge_that_does_not_answer_the_next_vent_has_proved_nothing():
 
     def coarse() -> list[Reading | Rejection]:
         return [
-            replace(one, pressure_pa=round(one.pressure_pa / 5e3) * 5e3)
+            one._replace(pressure_pa=round(one.pressure_pa / 5e3) * 5e3)
             for one in record.items
             if isinstance(one, Reading)
         ]
@@ -234,7 +234,7 @@ def second(*, blanks: bool) -> Curve:
 def with_second(record: Record) -> list[Reading | Rejection]:
     """A second gauge whose cell was blank gave none."""
     return [
-        replace(one, pressure_2_pa=None)
+        one._replace(pressure_2_pa=None)
         if isinstance(one, Reading) and one.pressure_2_pa != one.pressure_2_pa
         else one
         for one in record.items

@@ -6,7 +6,6 @@ published tables; here only the verdicts are held against it.
 
 import csv
 import json
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -137,7 +136,7 @@ def test_a_valve_that_is_said_to_be_shut_in_a_vent_is_not_believed():
     """A column that never says open: the vent is found from the pressure, and the dry ice too."""
     log = read_log(log_path("sample:dry-ice"))
     items = [
-        replace(item, vent_open=False) if isinstance(item, Reading) else item
+        item._replace(vent_open=False) if isinstance(item, Reading) else item
         for item in log.items()
     ]
     seen = assess_readings(log.setup, items)

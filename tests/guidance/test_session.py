@@ -60,6 +60,17 @@ def test_close_is_prompted_before_the_stop_pressure_by_the_rate_of_fall():
     assert latest.pressure_pa < view(session).stop_pressure_pa + 5e4
 
 
+def test_a_fast_log_is_prompted_no_later_than_a_fifth_of_a_second_after_it_is_time():
+    """Twenty readings a second: the words are renewed five times, the moment is not lost."""
+    stop_pa = begin(SETUP).stop_pa
+    closed = [Reading(0.05 * k, 12e5, vent_open=False) for k in range(40)]
+    fall = [Reading(2.0 + 0.05 * k, 12e5 - 1_000.0 * k, vent_open=True) for k in range(560)]
+    due = next(r for r in fall if r.pressure_pa - 20_000.0 * 3.05 <= stop_pa)
+    events = run(closed + fall).events
+    said = next(e for e in events if e.kind is EventKind.PROMPT and "Close the vent" in e.text)
+    assert due.at_s - 0.06 <= said.at_s <= due.at_s + 0.21
+
+
 def test_below_the_triple_point_is_an_alarm_while_vapour_only_was_not_shown():
     items = list(vent([warming(7e4)], stop_pa=4.5e5, hold_s=30.0))
     seen = run(items)
@@ -91,7 +102,7 @@ def test_a_gap_takes_the_verdict_back_and_recovery_does_not_restore_it():
     items = list(vent([warming(7e4)], hold_s=500.0, line_k=WARM_K))
     seen = run(items)
     assert seen.vapor_only_since_s is not None
-    gap = [replace(items[-1], at_s=items[-1].at_s + 30.0 + k) for k in range(5)]
+    gap = [items[-1]._replace(at_s=items[-1].at_s + 30.0 + k) for k in range(5)]
     seen = run(items + gap)
     assert seen.vapor_only_since_s is None
     assert final_of(seen).charge is Charge.UNDETERMINED
@@ -99,7 +110,7 @@ def test_a_gap_takes_the_verdict_back_and_recovery_does_not_restore_it():
 
 def test_time_running_backwards_voids_the_hold():
     items = list(vent([warming(7e4)], hold_s=500.0, line_k=WARM_K))
-    items.append(replace(items[-1], at_s=5.0, segment=1))
+    items.append(items[-1]._replace(at_s=5.0, segment=1))
     seen = run(items)
     assert seen.vapor_only_since_s is None
     assert any(event.kind is EventKind.TIME_BROKEN for event in seen.events)
@@ -128,7 +139,7 @@ def test_a_valve_that_is_open_while_nothing_falls_is_no_quiet_hold():
     items = list(vent([warming(7e4)], hold_s=1.0))
     stuck = items[-1]
     items += [
-        replace(stuck, at_s=stuck.at_s + 0.5 * k, pressure_pa=9e5, vent_open=True)
+        stuck._replace(at_s=stuck.at_s + 0.5 * k, pressure_pa=9e5, vent_open=True)
         for k in range(1, 100)
     ]
     seen = run(items)

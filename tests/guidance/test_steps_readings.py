@@ -85,7 +85,7 @@ def test_the_clamp_is_compared_with_saturation_at_the_reading() -> None:
 
 def test_above_the_critical_pressure_there_is_no_saturation_and_no_failure() -> None:
     for pressure_pa in (90e5, 73.8e5, 0.0, -5e3):
-        odd = replace(READING, pressure_pa=pressure_pa)
+        odd = READING._replace(pressure_pa=pressure_pa)
         assert "line_above_saturation" not in observe(view(latest=odd), 7.0).values
 
 

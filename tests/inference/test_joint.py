@@ -1,6 +1,5 @@
 """Several holds together: the statistics, and a coarse gauge end to end."""
 
-from dataclasses import replace
 from math import exp, sqrt
 
 import numpy as np
@@ -81,7 +80,7 @@ def _noisy(rises, seed: int, noise_pa: float = 2_600.0, grain_pa: float = 5_000.
     values = {"hold_s": 330.0, "line_k": WARM_K, "step_pa": 1.0, "interval_s": 2.0} | changes
     for reading in vent(rises, **values):
         pressure_pa = reading.pressure_pa + noise_pa * random.standard_normal()
-        yield replace(reading, pressure_pa=round(pressure_pa / grain_pa) * grain_pa)
+        yield reading._replace(pressure_pa=round(pressure_pa / grain_pa) * grain_pa)
 
 
 SETUP = Setup(section_volume_m3=0.012, ambient_pressure_assumed=False, insulated=True)
@@ -125,11 +124,11 @@ def _broken(how: str, seed: int):
         yield reading
     for reading in _noisy([_least], seed, hold_s=430.0):
         if how == "clock":
-            yield replace(reading, segment=1)
+            yield reading._replace(segment=1)
         elif how == "gap":
-            yield replace(reading, at_s=reading.at_s + last_s + 3_600.0)
+            yield reading._replace(at_s=reading.at_s + last_s + 3_600.0)
         else:
-            yield replace(reading, at_s=reading.at_s + last_s + 2.0)
+            yield reading._replace(at_s=reading.at_s + last_s + 2.0)
 
 
 @pytest.mark.parametrize("how", ["clock", "gap", "filled"])

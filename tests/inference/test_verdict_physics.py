@@ -1,7 +1,5 @@
 """The physics that the verdict leans on, against CoolProp (Span-Wagner) and the phase rule."""
 
-from dataclasses import replace
-
 import numpy as np
 import pytest
 
@@ -102,7 +100,7 @@ def shifted(items, **changes):
         if changes.get("no_clamp"):
             line = None
         out.append(
-            replace(item, at_s=at_s, pressure_pa=item.pressure_pa + zero, line_temperature_k=line)
+            item._replace(at_s=at_s, pressure_pa=item.pressure_pa + zero, line_temperature_k=line)
         )
     return out
 
@@ -283,7 +281,7 @@ def test_in_a_small_section_a_large_rise_clears_only_when_the_next_one_is_smalle
 def test_a_clamp_that_cools_in_a_closed_section_proves_nothing():
     """Heat leaves metal in a closed section only for something colder: what boils."""
     items = [
-        replace(item, line_temperature_k=255.0 - 0.004 * item.at_s)
+        item._replace(line_temperature_k=255.0 - 0.004 * item.at_s)
         for item in vent([warming(3e4, slope_pa_per_s=2.0)], hold_s=400.0, line_k=255.0)
     ]
     seen = assess_readings(Setup(section_volume_m3=0.0145), items)
