@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
+from co2vent.guidance.event_log import in_order_of_time
 from co2vent.guidance.session import Item, View, begin, finish, view
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment
 from co2vent.readings.reading import Setup
@@ -132,5 +133,8 @@ def assessment_json(
         "seconds_below_triple_point_before_vapor_only": (
             seen.seconds_below_triple_point_before_vapor_only
         ),
-        "events": [{"at_s": e.at_s, "kind": e.kind.value, "text": e.text} for e in seen.events],
+        "events": [
+            {"at_s": e.at_s, "kind": e.kind.value, "text": e.text}
+            for e in in_order_of_time(seen.events)
+        ],
     }

@@ -1,5 +1,7 @@
 """The events of a vent, in the order in which they were said."""
 
+from collections.abc import Iterable
+
 from co2vent.guidance.events import Event, EventKind
 
 
@@ -27,3 +29,22 @@ class EventLog:
             return ()
         self.every.extend(self.new)
         return tuple(self.new)
+
+
+def in_order_of_time(events: Iterable[Event]) -> list[Event]:
+    """Return events as they happened: a valve found from the pressure is said some seconds late.
+
+    Where the clock ran backwards a new stretch begins, which stays behind the one before.
+    """
+    ordered: list[Event] = []
+    stretch: list[Event] = []
+    for event in events:
+        if event.kind is EventKind.TIME_BROKEN:
+            ordered += sorted(stretch, key=_when)
+            stretch = []
+        stretch.append(event)
+    return ordered + sorted(stretch, key=_when)
+
+
+def _when(event: Event) -> float:
+    return event.at_s

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping
 from typing import Any
 
 from co2vent.errors import Co2ventError
+from co2vent.guidance.event_log import in_order_of_time
 from co2vent.guidance.events import EventKind
 from co2vent.guidance.job import Job, StepState
 from co2vent.guidance.job_items import ITEM_NAMES, item_from_plain
@@ -287,10 +288,10 @@ def _events(facts: ReportFacts) -> str:
         ]
         parts += [heading("What was done"), table(done, ("Entry", "When", "What"), (7, 23, 70))]
     for log in facts.logs:
-        events = log.view.events
+        events = in_order_of_time(log.view.events)
         if log.name in facts.test_names:
             # a test is judged by itself: prompts for a vent would read as if CO2 were inside
-            events = tuple(event for event in events if event.kind not in _OF_A_VENT)
+            events = [event for event in events if event.kind not in _OF_A_VENT]
         rows = [
             (values.duration(event.at_s), values.event_words(event))
             for event in events[:MAX_EVENTS]

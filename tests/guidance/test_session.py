@@ -1,6 +1,7 @@
 """The core's rules: holds, prompts, staleness, what stands and what is withdrawn."""
 
 from dataclasses import replace
+from typing import cast
 
 import pytest
 
@@ -35,6 +36,22 @@ def test_the_same_holds_are_found_without_a_valve_column():
     assert [h.number for h in found.holds] == [h.number for h in told.holds]
     for one, other in zip(told.holds, found.holds, strict=True):
         assert other.start_s == pytest.approx(one.start_s, abs=12.0)
+
+
+def test_events_are_written_as_they_happened_and_a_clock_that_ran_back_is_not_mended():
+    """A valve found from the pressure is said some seconds after a prompt that came later."""
+    items = list(vent([warming(7e4), warming(2e4)], valve=False))
+    back = [item._replace(at_s=item.at_s - 300.0, segment=1) for item in items if item.at_s > 400.0]
+    seen = run([*items, *back])
+    written = cast(list[dict[str, object]], assessment_json(seen, "x.csv")["events"])
+    said = [cast(float, event["at_s"]) for event in written]
+    broken = [index for index, event in enumerate(written) if event["kind"] == "time_broken"]
+    assert len(broken) == 1
+    assert said[: broken[0]] == sorted(said[: broken[0]])
+    assert said[broken[0] :] == sorted(said[broken[0] :])
+    assert said != sorted(said)
+    late = [event.at_s for event in seen.events]
+    assert late[: broken[0]] != sorted(late[: broken[0]])  # without it they stand as they were said
 
 
 def test_live_and_batch_say_the_same():
