@@ -3,6 +3,7 @@
 import argparse
 import getpass
 import json
+import sys
 from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
@@ -13,10 +14,11 @@ from co2vent.guidance import job_items as items
 from co2vent.guidance.job import GaugeRecord, JobEvent, JobEventKind, JobHead, Person
 from co2vent.guidance.job_gates import TESTED
 from co2vent.guidance.job_tests import TestOptions
+from co2vent.guidance.procedure_rules import cautions
 from co2vent.guidance.procedure_text import MAX_BYTES, default_procedure_text, read_procedure
 from co2vent.guidance.steps import POINTS_HOLD_S
 from co2vent.store.job_file import JobFile
-from co2vent.store.job_record import folder_name, read_job
+from co2vent.store.job_record import STEPS_FILE, folder_name, read_job
 from co2vent.units import ZERO_CELSIUS_K
 
 #: Readings that met a gate longer ago say nothing of now, read or typed. This program's choice.
@@ -162,7 +164,10 @@ def _begin(args: argparse.Namespace) -> int:
         if not isinstance(plan, dict):
             raise RefusedInputError(f"{args.plan}: not a plan; give what plan --json printed")
     folder = args.folder or args.parent / folder_name(args.section, now)
-    JobFile.create(folder, head, steps, now, plan)
+    name = STEPS_FILE if args.steps is None else str(args.steps)
+    job_file = JobFile.create(folder, head, steps, now, plan, name)
+    for caution in cautions(job_file.job.procedure):
+        print(f"caution: {caution}", file=sys.stderr)
     print(folder)
     return 0
 
@@ -184,6 +189,8 @@ def _show(args: argparse.Namespace) -> int:
     for number, (step, state) in enumerate(zip(job.procedure.steps, job.steps, strict=True), 1):
         reason = f" ({state.reason})" if state.reason else ""
         print(f"{number:2d} {state.state.value:8s} {step.title} [{step.id}]{reason}")
+    for caution in cautions(job.procedure):
+        print(f"caution: {caution}")
     now = job.step
     if now is None:
         print("Every step has ended.")
@@ -325,5 +332,9 @@ def _steps(args: argparse.Namespace) -> int:
 
 def _check_steps(args: argparse.Namespace) -> int:
     procedure = read_procedure(_file_text(args.file), str(args.file))
-    print(f"{args.file}: {len(procedure.steps)} steps, nothing wrong")
+    asks_less = cautions(procedure)
+    for caution in asks_less:
+        print(f"caution: {caution}")
+    verdict = "accepted, with cautions for the record" if asks_less else "nothing wrong"
+    print(f"{args.file}: {len(procedure.steps)} steps, {verdict}")
     return 0

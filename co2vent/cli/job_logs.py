@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from datetime import datetime
 from pathlib import Path
 
+from co2vent.cli.files import named_log
 from co2vent.errors import RefusedInputError
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import JobEvent, JobEventKind
@@ -12,7 +13,7 @@ from co2vent.guidance.job_gates import TESTED
 from co2vent.guidance.job_readings import observe
 from co2vent.guidance.job_tests import TestOptions, judge_test, refuse_simulated
 from co2vent.guidance.session import begin, view
-from co2vent.readings.log_file import LogFile, read_log
+from co2vent.readings.log_file import LogFile
 from co2vent.readings.reading import Reading
 from co2vent.store.job_file import JobFile
 
@@ -73,7 +74,7 @@ def _fitting(job_file: JobFile, path: Path) -> LogFile:
 
     What was read before the job went back says nothing of now, whenever it is added again.
     """
-    log = read_log(path)
+    log = named_log(path)
     refuse_simulated(job_file.job, log.setup)
     went_back_s = job_file.job.went_back_s
     added_s = job_file.log_added_s(path)

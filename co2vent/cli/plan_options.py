@@ -7,6 +7,7 @@ from typing import Final
 from co2vent.errors import RefusedInputError
 from co2vent.planning.expansion import volume_by_expansion
 from co2vent.planning.exposure import Country
+from co2vent.planning.metal import METAL_RANGE_C
 from co2vent.planning.pipes import find_pipe
 from co2vent.planning.shapes import (
     DEFAULT_AMBIENT_K,
@@ -42,6 +43,18 @@ def number(text: str) -> float:
 
 
 number.__name__ = "number"
+
+
+def metal_c(text: str) -> float:
+    """Return a rating that a metal can have; the simulator asks no planner."""
+    value = number(text)
+    low, high = METAL_RANGE_C
+    if not low <= value <= high:
+        raise argparse.ArgumentTypeError(f"{text!r}: no metal; give {low:g} to {high:g} degC")
+    return value
+
+
+metal_c.__name__ = "number"
 
 
 def add_plan_options(parser: argparse.ArgumentParser) -> None:
@@ -81,7 +94,7 @@ def add_plan_options(parser: argparse.ArgumentParser) -> None:
         help="relief setting, bar g (default: not known)",
     )  # fmt: skip
     section.add_argument(
-        "--metal-minimum-c", type=number, metavar="C",
+        "--metal-minimum-c", type=metal_c, metavar="C",
         help="lowest rated temperature of the metal, degC (default: usual metals are compared)",
     )  # fmt: skip
     around = parser.add_argument_group("gauge, vent and surroundings")

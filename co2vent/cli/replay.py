@@ -5,11 +5,11 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from co2vent.cli.files import log_path
+from co2vent.cli.files import log_path, named_log
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.cli.window_options import add_window_options, open_window
 from co2vent.errors import RefusedInputError
-from co2vent.readings.log_file import LARGE_BYTES, decode_log, read_log
+from co2vent.readings.log_file import LARGE_BYTES, decode_log
 from co2vent.readings.quick_rows import HEAD_BYTES
 
 if TYPE_CHECKING:
@@ -42,7 +42,7 @@ def run(args: argparse.Namespace) -> int:
     columns, overrides = column_names(args), metadata_overrides(args)
     if path.is_file() and path.stat().st_size > LARGE_BYTES and _begins_well(path, args):
         return _replay_large(args, path, columns, overrides)
-    log = read_log(path, columns, overrides)
+    log = named_log(path, columns, overrides)
     from co2vent.window.app import check_display
 
     check_display()

@@ -3,6 +3,7 @@
 import argparse
 import sys
 from collections.abc import Iterable
+from itertools import takewhile
 from pathlib import Path
 from typing import Any, Final
 
@@ -20,7 +21,7 @@ from co2vent.planning.shapes import (
     DEFAULT_DISCHARGE_COEFFICIENT,
     DEFAULT_LIQUID_FRACTION,
 )
-from co2vent.practice.log_lines import truth_lines
+from co2vent.practice.log_lines import TRUTH_HEADER, truth_lines
 from co2vent.practice.operators import Operator, PlanOperator, PromptOperator, RuleOperator
 from co2vent.practice.plans import plan_from, usual_plan
 from co2vent.practice.scenario import Scenario, scenario_from
@@ -31,6 +32,7 @@ from co2vent.store.whole_file import atomic_write
 from co2vent.units import ZERO_CELSIUS_K
 
 LONGEST_MIN: Final = 180.0
+_HEAD_BYTES: Final = 1 << 16  # the metadata of any log
 DEFAULT_AMBIENT_C: Final = DEFAULT_AMBIENT_K - ZERO_CELSIUS_K
 
 
@@ -41,6 +43,11 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     out.add_argument(
         "--truth", type=Path, metavar="FILE", help="what was really inside, row by row (CSV)"
     )
+    out.add_argument(
+        "--replace", action="store_true",
+        help="write over a file even if no simulation made it (an earlier simulated one goes "
+        "without asking)",
+    )  # fmt: skip
     model = parser.add_argument_group("the simulation")
     model.add_argument(
         "--section", type=Path, metavar="FILE.toml",
@@ -75,6 +82,8 @@ def run(args: argparse.Namespace) -> int:
         raise RefusedInputError("--for: give minutes from 0.1 to 1440")
     if args.truth is not None and args.truth.resolve() == args.log.resolve():
         raise RefusedInputError("--truth: give another file than --log")
+    if not args.replace:
+        _keep_real_files(args.log, args.truth)
     if args.seed < 0:
         raise RefusedInputError("--seed: give a whole number from 0 up")
     tables = read_tables(args.section) if args.section is not None else {}
@@ -90,6 +99,39 @@ def run(args: argparse.Namespace) -> int:
     minutes = float(rows[-1, 0]) / 60.0
     print(f"{args.log}: {len(rows)} simulated readings, {minutes:.0f} min", file=sys.stderr)
     return 0
+
+
+def _keep_real_files(log: Path, truth: Path | None) -> None:
+    """Refuse to write over what no simulation made: a recorded vent can't be recorded again.
+
+    Simulated files are written over as before: programs run `simulate` to one name many times.
+    """
+    for path, ours in ((log, _is_simulated), (truth, _is_truth)):
+        if path is None or not path.is_file():
+            continue  # a device or a pipe takes what comes
+        try:
+            with path.open("rb") as file:
+                head = file.read(_HEAD_BYTES)
+        except OSError as error:
+            raise RefusedInputError(f"{path}: {error.strerror}; choose another name") from None
+        if head and not ours(head):
+            raise RefusedInputError(
+                f"{path}: exists and was not simulated; choose another name, or add --replace"
+            )
+
+
+def _is_simulated(head: bytes) -> bool:
+    """Say whether a log's metadata, the lines before its header, say that it is simulated."""
+    lines = (line.strip() for line in head.decode("utf-8-sig", "replace").splitlines())
+    for line in takewhile(lambda line: line.startswith("#"), lines):
+        key, _, value = line[1:].partition(":")
+        if key.strip() == "simulated":
+            return value.strip().lower() == "yes"
+    return False
+
+
+def _is_truth(head: bytes) -> bool:
+    return head.splitlines()[0] == TRUTH_HEADER.encode()
 
 
 def _merged(tables: dict[str, Any], args: argparse.Namespace) -> dict[str, Any]:

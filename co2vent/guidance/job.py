@@ -6,7 +6,14 @@ from enum import StrEnum
 
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job_items import JobItem
-from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Gate, Procedure, Step, StepKind
+from co2vent.guidance.procedure import (
+    VENTING_CONFIRMATIONS,
+    Entry,
+    Gate,
+    Procedure,
+    Step,
+    StepKind,
+)
 from co2vent.sentence import Sentence
 
 
@@ -166,15 +173,8 @@ class Job:
         step = self.step
         if step is None:
             return ()
-        missing = [item.text for item in step.confirmations if item.id not in self.confirmed]
-        missing += [
-            Sentence("write down: {what}", what=item.text)
-            for item in step.entries
-            if item.required and item.id not in self.written
-        ]
-        missing += [gate.condition for gate in step.gates if not self.gate_met(gate)]
-        if step.kind is StepKind.VENT:
-            missing += [text for text in self.venting_lacks if text not in missing]
+        # in the order of their doing: people and valves come before what a gauge shows
+        missing: list[str] = list(self.venting_lacks) if step.kind is StepKind.VENT else []
         if step.kind is StepKind.RETURN and self.valves_shut:
             missing.append(
                 Sentence(
@@ -183,9 +183,25 @@ class Job:
             )
         if step.kind is StepKind.ISOLATE and not self.isolation:
             missing.append(Sentence("the isolation list is empty: name each valve"))
+        missing += [
+            item.text
+            for item in step.confirmations
+            if item.id not in self.confirmed and item.text not in missing
+        ]
+        missing += [
+            entry_lack(item)
+            for item in step.entries
+            if item.required and item.id not in self.written
+        ]
+        missing += [gate.condition for gate in step.gates if not self.gate_met(gate)]
         return tuple(missing)
 
     def gate_met(self, gate: Gate) -> bool:
         """Say whether `gate` is met, by readings or by a typed value."""
         record = self.gates.get(gate.id, GateRecord())
         return record.met_s is not None and record.false_since_s is None
+
+
+def entry_lack(entry: Entry) -> str:
+    """Return what a step waits for that `entry` holds back, in words."""
+    return Sentence("write down: {what}", what=entry.text)

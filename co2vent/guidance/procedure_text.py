@@ -1,7 +1,7 @@
 """A site's job read from TOML, checked whole, refused with the place and what to do.
 
 The text is a site's own and may be damaged or hostile: size, depth, counts and lengths are bounded
-before anything is believed. The five confirmations that gate venting can't be edited away.
+before anything is believed. What protects a person can't be edited away: see `procedure_rules`.
 """
 
 import hashlib
@@ -13,7 +13,6 @@ from typing import Any, Final
 from co2vent.errors import RefusedInputError
 from co2vent.guidance.procedure import (
     QUANTITIES,
-    VENTING_CONFIRMATIONS,
     Confirmation,
     Entry,
     Gate,
@@ -21,6 +20,7 @@ from co2vent.guidance.procedure import (
     Step,
     StepKind,
 )
+from co2vent.guidance.procedure_rules import first_fault
 from co2vent.readings.bounded_toml import read_toml
 from co2vent.sentence import Sentence
 
@@ -33,9 +33,6 @@ MAX_ITEMS: Final = 40  # of one list in one step
 MAX_TEXT: Final = 600  # characters of one text
 MAX_DEPTH: Final = 8  # nested brackets
 MAX_SECONDS: Final = 7 * 86_400.0
-#: The least pressure above the triple point at which a site may let liquid follow the vapour: the
-#: stop pressure's own margin. This program's choice.
-MIN_VAPOUR_BREAK_PA: Final = 1e5
 
 
 def default_procedure_text() -> str:
@@ -206,43 +203,11 @@ class _Checker:
                     raise self.fail(f"id {identity!r} is used already; rename one")
                 seen.add(identity)
         self._place = ""
-        kinds = [step.kind for step in steps]
-        if StepKind.VENT not in kinds:
-            raise self.fail('no step of kind "vent"; a job that opens a section has one')
-        first_vent = kinds.index(StepKind.VENT)
-        before = {item.id for step in steps[: first_vent + 1] for item in step.confirmations}
-        lacking = [identity for identity in VENTING_CONFIRMATIONS if identity not in before]
-        if lacking:
-            raise self.fail(
-                f"the confirmation {lacking[0]!r} must be in or before the first vent step "
-                f"({steps[first_vent].id}); put it back"
-            )
-        if StepKind.OPEN in kinds and StepKind.BLEEDS not in kinds[: kinds.index(StepKind.OPEN)]:
-            raise self.fail('a step of kind "bleeds" must come before the step of kind "open"')
-        if StepKind.VACUUM_TEST in kinds:
-            self.check_vapour_break(steps[kinds.index(StepKind.VACUUM_TEST) :])
-        for number, step in enumerate(steps, 1):
-            firm = step.kind is StepKind.BLEEDS or (step.kind is StepKind.OPEN and not self._stored)
-            if firm and step.skippable:
-                self._place = self.place(number, step.id)
-                raise self.fail(f"{step.kind} can't be skippable; write skippable = false")
-
-    def check_vapour_break(self, later: tuple[Step, ...]) -> None:
-        """A vacuum is broken with vapour, shown above the triple point by readings, or not at all.
-
-        Liquid let into a vacuum is an instant plug of dry ice.
-        """
-        for step in later:
-            if step.kind is StepKind.VAPOUR_BREAK:
-                for gate in step.gates:
-                    if gate.quantity == "pressure_above_triple_point" and (
-                        gate.to_si(gate.at_least or 0.0) >= MIN_VAPOUR_BREAK_PA
-                    ):
-                        return
-        raise self.fail(
-            'after the vacuum test a step of kind "vapour_break" needs a gate on '
-            "pressure_above_triple_point with at_least of 1 bar or more"
-        )
+        fault = first_fault(steps, stored=self._stored)
+        if fault is not None:
+            if fault.step is not None:
+                self._place = self.place(fault.step, steps[fault.step - 1].id)
+            raise self.fail(fault.words)
 
     # -- single values -------------------------------------------------------------------------
 

@@ -10,7 +10,7 @@ from co2vent.planning.exposure import (
     OXYGEN_METER_WARNING,
     oxygen_percent,
 )
-from co2vent.planning.quantity import Kind, Quantity
+from co2vent.planning.quantity import Kind, Quantity, mass_quantity
 from co2vent.planning.shapes import DEFAULT_LIQUID_FRACTION, PlanInput, PlanResult
 from co2vent.sentence import Sentence, comma_listed
 from co2vent.units import PSI_PA, STANDARD_ATMOSPHERE_PA, ZERO_CELSIUS_K
@@ -32,6 +32,12 @@ def pressure_words(gauge_pa: float) -> str:
     """Return a gauge pressure in bar g and psig."""
     bar, psi = f"{gauge_pa / 1e5:.2f} bar g", f"{gauge_pa / PSI_PA:.1f} psig"
     return Quantity(f"{bar} ({psi})", Kind.PRESSURE, gauge_pa)
+
+
+def absolute_words(pressure_pa: float) -> str:
+    """Return an absolute pressure in bar and psi."""
+    bar, psi = f"{pressure_pa / 1e5:.3f} bar absolute", f"{pressure_pa / PSI_PA:.2f} psia"
+    return Quantity(f"{bar} ({psi})", Kind.ABSOLUTE, pressure_pa)
 
 
 def celsius_words(temperature_k: float) -> str:
@@ -184,9 +190,7 @@ def _pressure_warnings(given: PlanInput, plan: PlanResult) -> Iterator[str]:
 def _liquid_warnings(plan: PlanResult) -> Iterator[str]:
     ice = plan.dry_ice_kg_if_vented_straight_down
     if plan.liquid_left_at_stop_kg and ice:
-        liquid, dry_ice = (
-            Quantity(f"{kg:.2g} kg", Kind.MASS, kg) for kg in (plan.liquid_left_at_stop_kg, ice)
-        )
+        liquid, dry_ice = (mass_quantity(kg, digits=2) for kg in (plan.liquid_left_at_stop_kg, ice))
         if plan.vented_to_stop_kg:
             yield Sentence(
                 "About {liquid} of liquid is left at the stop pressure, {stop}: vented straight "

@@ -5,6 +5,10 @@ from typing import Final
 
 from co2vent.sentence import Sentence
 
+#: The lowest ratings that metals have, from austenitic steel (-196 degC) up: a slip of the finger
+#: beyond it would pass every metal, or none. This program's choice.
+METAL_RANGE_C: Final = (-200.0, 100.0)
+
 
 @dataclass(frozen=True, slots=True)
 class MetalLimit:

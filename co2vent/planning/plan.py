@@ -12,7 +12,7 @@ from co2vent.planning.boil_down import VentPath, dry_ice_on_the_shelf_kg, vent_v
 from co2vent.planning.charge import ChargeState, charge_at
 from co2vent.planning.exposure import ExposureLimit
 from co2vent.planning.gauge_fit import gauge_fit
-from co2vent.planning.metal import metal_checks
+from co2vent.planning.metal import METAL_RANGE_C, metal_checks
 from co2vent.planning.quantity import Kind, Quantity
 from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
 from co2vent.planning.trapped import trapped
@@ -66,6 +66,13 @@ def _checked(given: PlanInput) -> None:
     _require(given.ambient_k - 273.15, Sentence("the ambient temperature"), -70.0, 70.0, "degC")
     _require(given.room_m3, Sentence("the room"), 0.1, 1e7, "m3")
     _require(given.air_changes_per_hour, Sentence("air changes per hour"), 0.0, 1000.0, "")
+    if given.metal_minimum_k is not None:
+        _require(
+            given.metal_minimum_k - 273.15,
+            Sentence("the metal's lowest rated temperature"),
+            *METAL_RANGE_C,
+            "degC",
+        )
     if given.relief_pa_gauge is not None:
         _require(given.relief_pa_gauge / 1e5, Sentence("the relief setting"), 0.1, 1000.0, "bar g")
     if given.pressure_pa_gauge is not None:

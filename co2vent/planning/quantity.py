@@ -39,3 +39,10 @@ class Quantity(str):
     def __reduce_ex__(self, _protocol: SupportsIndex) -> tuple[object, tuple[str, Kind, float]]:
         # a str would be built again from its text alone
         return Quantity, (str(self), self.kind, self.si)
+
+
+def mass_quantity(kilograms: float, digits: int = 3) -> Quantity:
+    """Return a mass in kg, or g below 100 g, in so many digits."""
+    small = kilograms < 0.1
+    text = f"{kilograms * 1e3:.{digits}g} g" if small else f"{kilograms:.{digits}g} kg"
+    return Quantity(text, Kind.MASS, kilograms)

@@ -5,8 +5,14 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from co2vent.planning.caution import celsius_words, figure, pressure_words, warming_words
-from co2vent.planning.quantity import Kind, Quantity
+from co2vent.planning.caution import (
+    absolute_words,
+    celsius_words,
+    figure,
+    pressure_words,
+    warming_words,
+)
+from co2vent.planning.quantity import Kind, Quantity, mass_quantity
 from co2vent.planning.shapes import LimitCheck, PlanInput, PlanResult
 from co2vent.sentence import Sentence, comma_listed
 
@@ -42,8 +48,7 @@ def mass_words(kilograms: float | None) -> str:
         return Sentence("not known")
     if kilograms == 0.0:
         return Sentence("none")
-    text = f"{kilograms * 1e3:.3g} g" if kilograms < 0.1 else f"{kilograms:.3g} kg"
-    return Quantity(text, Kind.MASS, kilograms)
+    return mass_quantity(kilograms)
 
 
 def _ppm_words(ppm: float | None) -> str:
@@ -118,7 +123,9 @@ def _section(given: PlanInput, plan: PlanResult) -> Iterator[_Row]:
         yield _Row(pressure_words(plan.charge_pressure_pa_gauge), Sentence("pressure"))
     yield _Row(mass_words(plan.charge_kg), Sentence("CO2 in it"))
     liquid = Sentence(
-        "{mass} ({share} by volume)", mass=mass_words(plan.liquid_kg), share=f"{given.filled:.0%}"
+        "{mass} ({share} by volume)",
+        mass=mass_words(plan.liquid_kg),
+        share=f"{100.0 * given.filled:.0f} %",
     )
     yield _under(Sentence("of it liquid"), liquid)
     if plan.dry_ice_kg:
@@ -128,6 +135,7 @@ def _section(given: PlanInput, plan: PlanResult) -> Iterator[_Row]:
 def _vent(given: PlanInput, plan: PlanResult) -> Iterator[_Row]:
     yield _Row("")
     yield _Row(Sentence("Vent"))
+    yield _Row(absolute_words(plan.ambient_pressure_pa), Sentence("air pressure here"))
     yield _Row(pressure_words(plan.triple_point_pa_gauge), Sentence("triple point here"))
     yield _Row(pressure_words(plan.stop_pressure_pa_gauge), Sentence("stop at"))
     yield _under(Sentence("boiling there at"), celsius_words(plan.stop_temperature_k))

@@ -8,7 +8,7 @@ from pathlib import Path
 import numpy as np
 
 from co2vent import __version__
-from co2vent.errors import Co2ventError, SourceUnavailableError
+from co2vent.errors import Co2ventError, RefusedInputError, SourceUnavailableError
 from co2vent.guidance.assess import assess_readings
 from co2vent.readings.arrays import Floats
 from co2vent.readings.log_file import decode_log
@@ -33,7 +33,10 @@ def log_facts(
         data = path.read_bytes()
     except OSError as error:
         raise SourceUnavailableError(f"{path}: {error.strerror}; check the name") from None
-    log = decode_log(data, columns, overrides)
+    try:
+        log = decode_log(data, columns, overrides)
+    except RefusedInputError as error:
+        raise RefusedInputError(f"{path}: {error}") from error
     readings = log.readings
     at_s = readings.at_s
     recorded = (log.metadata.get(key, "") for key in ("recorded_utc", "recorded_from"))

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from co2vent.guidance.assess import final_of
 from co2vent.guidance.job import Job
 from co2vent.guidance.job_items import GoBack
+from co2vent.guidance.procedure_rules import cautions
 from co2vent.guidance.session import View
 from co2vent.inference.amounts import WARMING_W
 from co2vent.inference.outcome import HoldAssessment, Instruction
@@ -44,7 +45,9 @@ def _left_out(facts: ReportFacts) -> str:
     if facts.record is None:
         return ""
     job = facts.record.job
-    said = [paragraph(f"LEFT OUT: {'; '.join(job.skipped)}.")] if job.skipped else []
+    less = cautions(job.procedure)
+    said = [paragraph(f"THE STEPS OF THIS SITE ASK LESS. {' '.join(less)}")] if less else []
+    said += [paragraph(f"LEFT OUT: {'; '.join(job.skipped)}.")] if job.skipped else []
     said += [
         paragraph(
             f"WENT BACK to {event.item.id!r}: {event.item.reason}. What was read before it says "

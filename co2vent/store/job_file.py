@@ -51,14 +51,17 @@ class JobFile:
         steps_text: str,
         now: datetime,
         plan: Mapping[str, Any] | None = None,
+        steps_name: str = STEPS_FILE,
     ) -> "JobFile":
         """Begin a job in the new folder `folder`. `now` carries its time zone.
+
+        `steps_name`: the file that the steps came from, for an error.
 
         Raises:
             StoreError: the folder exists already or can't be written.
             RefusedInputError: the steps are not valid.
         """
-        procedure = read_procedure(steps_text, STEPS_FILE)
+        procedure = read_procedure(steps_text, steps_name)
         body = {"format": "co2vent job 1", "head": asdict(head), "steps_sha256": procedure.sha256}
         entry = next_entry(Chain((), b"", "").digest, 1, _stamp(now), "job", body)
         try:

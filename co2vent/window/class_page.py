@@ -23,7 +23,7 @@ from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.saving import save_as
 from co2vent.window.traces import Traces
-from co2vent.window.vent_page import HOLDS_VIEW, VentPage
+from co2vent.window.vent_page import EDGE_PX, HOLDS_VIEW, VentPage
 from co2vent.window.words import translate
 
 VALVE_STEP = 0.25  # of the valve's travel for one touch
@@ -41,6 +41,7 @@ class ClassPage(VentPage):
         self.run = run
         self._guided = guided
         self.guide = FitLabel(self, bold=True)
+        self.guide.setContentsMargins(EDGE_PX, 0, EDGE_PX, 0)
         self.guide.setVisible(guided)
         self.under.addWidget(self.guide)
         self._first: tuple[Traces, View, str] | None = None

@@ -11,6 +11,12 @@ from co2vent.window.text import UnitChoice
 from co2vent.window.theme import Palette
 from co2vent.window.truth_drawing import TruthDrawing
 
+LINE_LETTERS = 70  # about so many stand in a line on the smallest screen
+
+
+def _lines(text: str) -> int:
+    return 1 + sum(1 + len(line) // LINE_LETTERS for line in text.splitlines())
+
 
 class ClassReveal(QWidget):
     """Laid over the pictures when the truth is shown."""
@@ -26,15 +32,14 @@ class ClassReveal(QWidget):
         left = QVBoxLayout()
         left.addWidget(self.drawing, 5)
         left.addWidget(self.truth, 4)
-        right = QVBoxLayout()
-        right.addWidget(self.said, 3)
-        right.addWidget(self.score, 3)
-        right.addWidget(self.teaching, 4)
+        self._right = QVBoxLayout()
+        for label in (self.said, self.score, self.teaching):
+            self._right.addWidget(label, 1)
         self._row = QBoxLayout(QBoxLayout.Direction.LeftToRight, self)
         self._row.setContentsMargins(6, 2, 6, 2)
         self._row.setSpacing(12)
         self._row.addLayout(left, 2)
-        self._row.addLayout(right, 3)
+        self._row.addLayout(self._right, 3)
 
     def show_run(self, run: ClassRun, units: UnitChoice) -> None:
         """Show the truth of a run as it stands."""
@@ -44,6 +49,9 @@ class ClassReveal(QWidget):
         self.said.say(said_words(run, units))
         self.score.say("\n".join(said_in(line, units) for line in run.score().lines()))
         self.teaching.say(teaching_words(run))
+        for place, label in enumerate((self.said, self.score, self.teaching)):
+            # room by need: else the longest is in small letters beside empty space
+            self._right.setStretch(place, _lines(label.text()))
 
     def set_theme(self, palette: Palette) -> None:
         """Paint in the colours of `palette`."""

@@ -1053,10 +1053,6 @@
             <translation>Jetzt {now}. Nahe 1 bar g anhalten und auf Trockeneis halten; ein Stehen nahe {triple} heißt Trockeneis.</translation>
         </message>
         <message>
-            <source>, falling {fall} a minute</source>
-            <translation>, fällt {fall} je Minute</translation>
-        </message>
-        <message>
             <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>{now}{rate}; Stoppdruck {stop}, Tripelpunkt {triple}.</translation>
@@ -2186,6 +2182,42 @@
             <source>it refuses to answer ({wrong})</source>
             <translation>es weist die Anfrage ab ({wrong})</translation>
         </message>
+        <message>
+            <source>{step}: the air may hold {limit} ppm of CO2. Over a working day the limit is 5000.</source>
+            <translation>{step}: Die Luft darf {limit} ppm CO2 enthalten. Über einen Arbeitstag sind 5000 ppm die Grenze.</translation>
+        </message>
+        <message>
+            <source>No time shut is watched before the vent: a valve may pass unseen.</source>
+            <translation>Vor dem Ablass wird keine geschlossene Zeit beobachtet: Ein undichtes Ventil bleibt vielleicht unbemerkt.</translation>
+        </message>
+        <message>
+            <source>No zero of the gauge is asked for before the vent.</source>
+            <translation>Vor dem Ablass wird der Nullpunkt des Manometers nicht verlangt.</translation>
+        </message>
+        <message>
+            <source>One hold that shows vapour only is enough: no second is asked for.</source>
+            <translation>Ein Halt, der nur Dampf zeigt, genügt: Ein zweiter wird nicht verlangt.</translation>
+        </message>
+        <message>
+            <source>No low hold has to rule dry ice out before the joint is broken.</source>
+            <translation>Kein Halt bei niedrigem Druck muss Trockeneis ausschließen, bevor die Verbindung gelöst wird.</translation>
+        </message>
+        <message>
+            <source>The metal&apos;s minimum temperature is not asked for before it is pressurised.</source>
+            <translation>Die Mindesttemperatur des Metalls wird nicht verlangt, bevor es unter Druck gesetzt wird.</translation>
+        </message>
+        <message>
+            <source>, falling {fall}</source>
+            <translation>, fällt {fall}</translation>
+        </message>
+        <message>
+            <source>air pressure here</source>
+            <translation>Luftdruck hier</translation>
+        </message>
+        <message>
+            <source>the metal&apos;s lowest rated temperature</source>
+            <translation>die tiefste zulässige Temperatur des Metalls</translation>
+        </message>
     </context>
     <context>
         <name>Events</name>
@@ -2939,10 +2971,6 @@
             <translation>Alle Schritte sind beendet</translation>
         </message>
         <message>
-            <source>Waits for: </source>
-            <translation>Wartet auf: </translation>
-        </message>
-        <message>
             <source>Write your name first (top right).</source>
             <translation>Zuerst Ihren Namen schreiben (oben rechts).</translation>
         </message>
@@ -3202,6 +3230,26 @@
             <source>SIMULATED readings come. Take them into this job? It is practice from then on and can&apos;t be signed.</source>
             <translation>SIMULIERTE Messwerte kommen. In diesen Auftrag übernehmen? Er ist von da an Übung und kann nicht unterschrieben werden.</translation>
         </message>
+        <message>
+            <source>Show it</source>
+            <translation>Zeigen</translation>
+        </message>
+        <message>
+            <source>{count} missing. First: {what}</source>
+            <translation>{count} fehlen. Zuerst: {what}</translation>
+        </message>
+        <message>
+            <source>Missing: {what}</source>
+            <translation>Es fehlt: {what}</translation>
+        </message>
+        <message>
+            <source>Nothing is missing here: Step done ends this step.</source>
+            <translation>Hier fehlt nichts: „Schritt erledigt“ beendet den Schritt.</translation>
+        </message>
+        <message>
+            <source>The steps of this site ask less than those of the program.</source>
+            <translation>Die Schritte dieser Anlage verlangen weniger als die des Programms.</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -3312,6 +3360,10 @@
         <message>
             <source>Next</source>
             <translation>Nächstes</translation>
+        </message>
+        <message>
+            <source>End tour</source>
+            <translation>Rundgang beenden</translation>
         </message>
     </context>
     <context>

@@ -1053,10 +1053,6 @@
             <translation>Ahora {now}. Pare cerca de 1 bar g y espere por hielo seco; si se queda cerca de {triple}, es hielo seco.</translation>
         </message>
         <message>
-            <source>, falling {fall} a minute</source>
-            <translation>, baja {fall} por minuto</translation>
-        </message>
-        <message>
             <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>{now}{rate}; presión de parada {stop}, punto triple {triple}.</translation>
@@ -2186,6 +2182,42 @@
             <source>it refuses to answer ({wrong})</source>
             <translation>rechaza la consulta ({wrong})</translation>
         </message>
+        <message>
+            <source>{step}: the air may hold {limit} ppm of CO2. Over a working day the limit is 5000.</source>
+            <translation>{step}: el aire puede tener {limit} ppm de CO2. Para una jornada de trabajo el límite es 5000 ppm.</translation>
+        </message>
+        <message>
+            <source>No time shut is watched before the vent: a valve may pass unseen.</source>
+            <translation>Antes del venteo no se observa ningún tiempo cerrado: una válvula puede dejar pasar sin que se note.</translation>
+        </message>
+        <message>
+            <source>No zero of the gauge is asked for before the vent.</source>
+            <translation>Antes del venteo no se pide el cero del manómetro.</translation>
+        </message>
+        <message>
+            <source>One hold that shows vapour only is enough: no second is asked for.</source>
+            <translation>Basta una espera que muestre solo vapor: no se pide una segunda.</translation>
+        </message>
+        <message>
+            <source>No low hold has to rule dry ice out before the joint is broken.</source>
+            <translation>Ninguna espera a baja presión tiene que descartar el hielo seco antes de abrir la junta.</translation>
+        </message>
+        <message>
+            <source>The metal&apos;s minimum temperature is not asked for before it is pressurised.</source>
+            <translation>No se pide la temperatura mínima del metal antes de presurizarlo.</translation>
+        </message>
+        <message>
+            <source>, falling {fall}</source>
+            <translation>, baja {fall}</translation>
+        </message>
+        <message>
+            <source>air pressure here</source>
+            <translation>presión del aire aquí</translation>
+        </message>
+        <message>
+            <source>the metal&apos;s lowest rated temperature</source>
+            <translation>la temperatura mínima admisible del metal</translation>
+        </message>
     </context>
     <context>
         <name>Events</name>
@@ -2939,10 +2971,6 @@
             <translation>Todos los pasos han terminado</translation>
         </message>
         <message>
-            <source>Waits for: </source>
-            <translation>Espera: </translation>
-        </message>
-        <message>
             <source>Write your name first (top right).</source>
             <translation>Escriba primero su nombre (arriba a la derecha).</translation>
         </message>
@@ -3202,6 +3230,26 @@
             <source>SIMULATED readings come. Take them into this job? It is practice from then on and can&apos;t be signed.</source>
             <translation>Llegan lecturas SIMULADAS. ¿Tomarlas en este trabajo? Desde ese momento es práctica y no se puede firmar.</translation>
         </message>
+        <message>
+            <source>Show it</source>
+            <translation>Mostrar</translation>
+        </message>
+        <message>
+            <source>{count} missing. First: {what}</source>
+            <translation>Faltan {count}. Primero: {what}</translation>
+        </message>
+        <message>
+            <source>Missing: {what}</source>
+            <translation>Falta: {what}</translation>
+        </message>
+        <message>
+            <source>Nothing is missing here: Step done ends this step.</source>
+            <translation>Aquí no falta nada: «Paso hecho» termina este paso.</translation>
+        </message>
+        <message>
+            <source>The steps of this site ask less than those of the program.</source>
+            <translation>Los pasos de esta instalación exigen menos que los del programa.</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -3312,6 +3360,10 @@
         <message>
             <source>Next</source>
             <translation>Siguiente</translation>
+        </message>
+        <message>
+            <source>End tour</source>
+            <translation>Salir del recorrido</translation>
         </message>
     </context>
     <context>

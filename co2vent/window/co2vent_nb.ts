@@ -1053,10 +1053,6 @@
             <translation>Nå {now}. Stopp nær 1 bar g og hold for tørris; blir det stående nær {triple}, er det tørris.</translation>
         </message>
         <message>
-            <source>, falling {fall} a minute</source>
-            <translation>, faller {fall} i minuttet</translation>
-        </message>
-        <message>
             <source>{now}{rate}; stop pressure {stop}, triple point {triple}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: stop pressure</translatorcomment>
             <translation>{now}{rate}; stopptrykk {stop}, trippelpunkt {triple}.</translation>
@@ -2186,6 +2182,42 @@
             <source>it refuses to answer ({wrong})</source>
             <translation>den avviser forespørselen ({wrong})</translation>
         </message>
+        <message>
+            <source>{step}: the air may hold {limit} ppm of CO2. Over a working day the limit is 5000.</source>
+            <translation>{step}: luften kan inneholde {limit} ppm CO2. Over en arbeidsdag er grensen 5000 ppm.</translation>
+        </message>
+        <message>
+            <source>No time shut is watched before the vent: a valve may pass unseen.</source>
+            <translation>Ingen lukket tid følges før avblåsningen: en ventil kan lekke uten at det merkes.</translation>
+        </message>
+        <message>
+            <source>No zero of the gauge is asked for before the vent.</source>
+            <translation>Manometerets nullpunkt kreves ikke før avblåsningen.</translation>
+        </message>
+        <message>
+            <source>One hold that shows vapour only is enough: no second is asked for.</source>
+            <translation>Ett hold som viser bare damp, er nok: et nummer to kreves ikke.</translation>
+        </message>
+        <message>
+            <source>No low hold has to rule dry ice out before the joint is broken.</source>
+            <translation>Ingen hold ved lavt trykk må utelukke tørris før koblingen åpnes.</translation>
+        </message>
+        <message>
+            <source>The metal&apos;s minimum temperature is not asked for before it is pressurised.</source>
+            <translation>Metallets laveste temperatur kreves ikke før det settes under trykk.</translation>
+        </message>
+        <message>
+            <source>, falling {fall}</source>
+            <translation>, faller {fall}</translation>
+        </message>
+        <message>
+            <source>air pressure here</source>
+            <translation>lufttrykk her</translation>
+        </message>
+        <message>
+            <source>the metal&apos;s lowest rated temperature</source>
+            <translation>metallets laveste tillatte temperatur</translation>
+        </message>
     </context>
     <context>
         <name>Events</name>
@@ -2939,10 +2971,6 @@
             <translation>Alle steg er avsluttet</translation>
         </message>
         <message>
-            <source>Waits for: </source>
-            <translation>Venter på: </translation>
-        </message>
-        <message>
             <source>Write your name first (top right).</source>
             <translation>Skriv navnet ditt først (øverst til høyre).</translation>
         </message>
@@ -3202,6 +3230,26 @@
             <source>SIMULATED readings come. Take them into this job? It is practice from then on and can&apos;t be signed.</source>
             <translation>SIMULERTE målinger kommer. Ta dem med i denne jobben? Den er øvelse fra da av og kan ikke signeres.</translation>
         </message>
+        <message>
+            <source>Show it</source>
+            <translation>Vis det</translation>
+        </message>
+        <message>
+            <source>{count} missing. First: {what}</source>
+            <translation>{count} mangler. Først: {what}</translation>
+        </message>
+        <message>
+            <source>Missing: {what}</source>
+            <translation>Mangler: {what}</translation>
+        </message>
+        <message>
+            <source>Nothing is missing here: Step done ends this step.</source>
+            <translation>Her mangler ingenting: «Steg utført» avslutter steget.</translation>
+        </message>
+        <message>
+            <source>The steps of this site ask less than those of the program.</source>
+            <translation>Stegene for dette anlegget krever mindre enn programmets egne.</translation>
+        </message>
     </context>
     <context>
         <name>Key</name>
@@ -3312,6 +3360,10 @@
         <message>
             <source>Next</source>
             <translation>Neste</translation>
+        </message>
+        <message>
+            <source>End tour</source>
+            <translation>Avslutt omvisning</translation>
         </message>
     </context>
     <context>

@@ -87,6 +87,8 @@ class FallBand:
             item.setData(latest.at_s + share * seconds, fall)
         self._fill.setVisible(True)
         self.words.setText(fall_words(bounds.lower, bounds.upper, bounds.confidence))
-        (_left, right), (_bottom, top) = self._plot.viewRange()
-        self.words.setPos(right, top)
-        self.words.setVisible(True)
+        self.words.setVisible(True)  # whoever knows what else is drawn says where
+
+    def lines(self) -> tuple[pg.PlotCurveItem, ...]:
+        """Return what is drawn of the fall."""
+        return self.line, self.early, self.late

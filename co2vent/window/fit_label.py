@@ -1,10 +1,18 @@
 """A label whose text is as large as its place allows, up to a limit, and is never cut off."""
 
+import re
+
 from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
 SMALLEST_PX = 9
+# No line ends between a number and its unit, nor within the unit: "bar/" over "min" and "bar" over
+# "g" read as other figures.
+_BEFORE_UNIT = re.compile(
+    r"(?<=\d) (?=(?:m?bar|psi[ag]?|kPa|°[CF]|k?g|oz|lb|K|mm|ppm|min|s|h|l)\b|%)"
+)
+_WITHIN_UNIT = re.compile(r"(?<=\bbar|\bkPa|\bMPa) (?=(?:g|abs|a)\b)")
 
 
 class FitLabel(QLabel):
@@ -51,6 +59,12 @@ class FitLabel(QLabel):
             self.setText(text)
 
     @property
+    def painted(self) -> str:
+        """The text with its units kept whole."""
+        text = _WITHIN_UNIT.sub("\u00a0", _BEFORE_UNIT.sub("\u00a0", self.text()))
+        return text.replace("/min", "/\u2060min")
+
+    @property
     def font_px(self) -> int:
         """The font size [logical pixels] the text is painted in."""
         self._fit()
@@ -72,7 +86,7 @@ class FitLabel(QLabel):
         return font
 
     def _fits_in(self, font: QFont, room: QRect) -> bool:
-        box = QFontMetrics(font).boundingRect(room, self._flags, self.text())
+        box = QFontMetrics(font).boundingRect(room, self._flags, self.painted)
         return box.width() <= room.width() and box.height() <= room.height()
 
     def _fit(self) -> None:
@@ -97,5 +111,5 @@ class FitLabel(QLabel):
         painter = QPainter(self)
         painter.setFont(self._font)
         painter.setPen(self._ink)
-        painter.drawText(self.contentsRect(), self._flags, self.text())
+        painter.drawText(self.contentsRect(), self._flags, self.painted)
         painter.end()

@@ -10,7 +10,7 @@ from typing import Any, Final
 import numpy as np
 import numpy.typing as npt
 import pyqtgraph as pg
-from PySide6.QtCore import QRectF
+from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -18,6 +18,7 @@ from co2vent.guidance.session import View
 from co2vent.inference.outcome import HoldAssessment
 from co2vent.units import PRESSURE_UNITS
 from co2vent.window import text
+from co2vent.window.name_places import Places, box_at, dense, pixels_of
 from co2vent.window.number_axes import NumberAxis
 from co2vent.window.plot_style import (
     DASH,
@@ -46,7 +47,9 @@ ROOM_SHARE: Final = 0.09  # around the curves: the name of the highest stands ov
 SIGN_PX: Final = 8
 OTHER_SIGN: Final = "○"
 SIGNS_AT: Final = (0.15, 0.4, 0.65, 0.9)  # shares of a hold
-NAME_AT: Final = (1.0, 0.8, 0.6, 0.4, 0.25)  # tried in turn until a name is free of the others
+#: Where a name may end, a share of its curve, and how far from it, in heights of text.
+NAME_AT: Final = (1.0, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3)
+NAME_AWAY: Final = (0.25, 0.6, 1.1, 1.9)
 
 Floats = npt.NDArray[np.floating]
 
@@ -84,6 +87,7 @@ class HoldsPlot(QWidget):
         self._sizes: Sizes | None = None
         self._items: list[Any] = []
         self._names: list[tuple[Any, Any]] = []  # a name and the curve it belongs to
+        self._places = Places()
         self._other: tuple[Traces, tuple[HoldAssessment, ...], str] | None = None
         self.setAccessibleName(translate("Spoken", "holds over each other"))
         column = QVBoxLayout(self)
@@ -199,16 +203,26 @@ class HoldsPlot(QWidget):
         self._names.append((label, curve))
 
     def _part_names(self) -> None:
-        """Move each name back along its curve until it lies on no other name."""
-        self.plot.getViewBox().updateAutoRange()
+        """Put each name near its curve, where no other name and, if there is room, no curve is."""
+        box = self.plot.getViewBox()
+        box.updateAutoRange()
+        room = QRectF(0.0, 0.0, box.width(), box.height())
+        curves = [pixels_of(box, *curve.getData()) for _label, curve in self._names]
+        if room.isEmpty() or not curves:
+            return
+        seen = np.vstack([dense(*curve.T) for curve in curves])
+        line_px = plain_font(self._sizes).pixelSize()
         taken: list[QRectF] = []
-        for label, curve in self._names:
-            time_s, rise = curve.getData()
-            for share in NAME_AT:
-                at = round(share * (time_s.size - 1))
-                label.setPos(float(time_s[at]), float(rise[at]))
-                label.updateTransform()
-                box = label.mapRectToScene(label.boundingRect())
-                if not any(box.intersects(other) for other in taken):
-                    break
-            taken.append(box)
+        for (label, _curve), curve in zip(self._names, curves, strict=True):
+            size = label.boundingRect().size()
+            places: list[tuple[QPointF, tuple[float, float]]] = []
+            for away in NAME_AWAY:
+                for share in NAME_AT:
+                    x, y = curve[round(share * (len(curve) - 1))]
+                    places.append((QPointF(x, y - away * line_px), (1.0, 1.0)))
+                    places.append((QPointF(x, y + away * line_px), (1.0, 0.0)))
+            boxes = [box_at(place, size, anchor) for place, anchor in places]
+            best, _under = self._places.choose(label.toPlainText(), boxes, room, seen, taken)
+            label.setAnchor(places[best][1])
+            label.setPos(box.mapToView(places[best][0]))
+            taken.append(boxes[best])

@@ -18,11 +18,12 @@ from co2vent.guidance.job import JobEvent, JobEventKind, JobHead
 from co2vent.guidance.job_items import JobItem
 from co2vent.guidance.job_readings import observe
 from co2vent.guidance.job_tests import TestOptions, judge_test, refuse_simulated
+from co2vent.guidance.procedure_rules import cautions
 from co2vent.guidance.procedure_text import MAX_BYTES, default_procedure_text
 from co2vent.guidance.session import View
 from co2vent.readings.log_file import read_log
 from co2vent.store.job_file import JobFile
-from co2vent.store.job_record import folder_name
+from co2vent.store.job_record import STEPS_FILE, folder_name
 from co2vent.window.confirm_panel import ConfirmPanel
 from co2vent.window.job_page import JobPage
 from co2vent.window.job_start import JobStart
@@ -81,7 +82,8 @@ class JobDesk(QStackedWidget):
             steps = _steps_text(steps_file)
             folder = Path(parent or ".") / folder_name(head.section, now)
             known_plan = plan if isinstance(plan, dict) else None
-            self._take(JobFile.create(folder, head, steps, now, known_plan), head)
+            name = Path(steps_file).name or STEPS_FILE
+            self._take(JobFile.create(folder, head, steps, now, known_plan, name), head)
         except Co2ventError as error:
             self.start.say(str(error))
 
@@ -100,6 +102,9 @@ class JobDesk(QStackedWidget):
         if head.people and not self.page.person.text():
             self.page.person.setText(head.people[0].name)
         self.page.show_job(job_file.job)
+        if less := cautions(job_file.job.procedure):
+            title = translate("Job", "The steps of this site ask less than those of the program.")
+            self.page.say(title, *less)
         self.setCurrentWidget(self.page)
         self.page.apply_look()
         self.page.focus_step()

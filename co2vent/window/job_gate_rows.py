@@ -19,6 +19,7 @@ class GateRow(Row):
     def __init__(self, gate: Gate) -> None:
         super().__init__()
         self.gate = gate
+        self.wants = gate.condition
         self.condition = spoken(gate.condition)
         self.state = WrapLabel(self.condition, self)
         row = QHBoxLayout(self)
@@ -39,6 +40,11 @@ class GateRow(Row):
     def fields(self) -> tuple[QLineEdit, ...]:
         """Return the field of the value."""
         return (self.field,)
+
+    def asks(self, job: Job, lack: str) -> str:
+        """Say the condition with what is read now: a number tells how far it still is."""
+        del lack
+        return f"{self.condition}: {self._now(job, job.gates.get(self.gate.id))}"
 
     def _touch(self) -> None:
         value = to_number(self.typed)
@@ -89,12 +95,10 @@ class TestRow(Row):
         self.moved.setCheckable(True)
         self.key = QPushButton(translate("Job", "Judge a log of this test"), self)
         self.verdict = WrapLabel("", self)
-        line = QHBoxLayout()
-        line.addWidget(self.moved)
-        line.addWidget(self.key)
-        column = QVBoxLayout(self)
+        column = QVBoxLayout(self)  # side by side the keys' words have no room in some languages
         column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(line)
+        column.addWidget(self.moved)
+        column.addWidget(self.key)
         column.addWidget(self.verdict)
         self.key.clicked.connect(self._touch)
 

@@ -21,8 +21,10 @@ class JobOffer(QWidget):
         self._palette: Palette = OUTDOOR
         self._simulated = False
         self.words = WrapLabel("", self)
-        self.take_key = Key("connect", translate("Job", "Take it"), "", self.taken.emit, self)
-        self.leave_key = Key("back", translate("Job", "Not this job's"), "", self.left.emit, self)
+        self.take_key = Key("connect", translate("Job", "Take it"), "F8", self.taken.emit, self)
+        self.leave_key = Key(
+            "back", translate("Job", "Not this job's"), "F10", self.left.emit, self
+        )
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.words, 6)

@@ -6,30 +6,30 @@ keeps nothing but what is being typed, and that until the job has taken it.
 
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, Qt, Signal
+from PySide6.QtCore import QEvent, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QBoxLayout,
-    QGridLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import Job, JobEventKind
-from co2vent.guidance.procedure import Step
+from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Step
 from co2vent.window.job_foot import FootLine
 from co2vent.window.job_gate_rows import TestRow
+from co2vent.window.job_keys import JobKeys
 from co2vent.window.job_offer import JobOffer
 from co2vent.window.job_parts import ConfirmRow, Row, WrapLabel
-from co2vent.window.job_rows import rows_at_end, rows_of
+from co2vent.window.job_rows import asks_anew, rows_at_end, rows_of
 from co2vent.window.job_step_list import StepList
+from co2vent.window.job_step_view import StepView
 from co2vent.window.job_vent_strip import VentStrip
-from co2vent.window.keys import Key
+from co2vent.window.job_waits import JobWaits, row_of
 from co2vent.window.look import Look
 from co2vent.window.sentences import spoken
 from co2vent.window.words import anew, translate
@@ -63,25 +63,18 @@ class JobPage(QWidget):
         self._job: Job | None = None
         self._step_shown = ""
         self._said: tuple[str, ...] = ()
-        self._rows: list[Row] = []
         self.banner = WrapLabel("", self)
         self.vent = VentStrip(self)
         self.offer = JobOffer(self)
         self.title = WrapLabel("", self)
         self.person = QLineEdit(self)
         self.person.setMaxLength(200)
-        self.content = QWidget()
-        self.content.setObjectName("content")
-        self._column = QVBoxLayout(self.content)
-        self._column.setSpacing(8)
-        self.scroller = QScrollArea(self)
-        self.scroller.setWidgetResizable(True)
-        self.scroller.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.scroller.setWidget(self.content)
+        self.step_view = StepView(self)
         self.steps = StepList(self)
         self.answer = WrapLabel("", self)  # to the last thing done; readings don't wipe it away
         self.answer.hide()
-        self.lacks = WrapLabel("", self)
+        self.waits = JobWaits(self)
+        self.waits.asked.connect(self.show_missing)
         self.line = FootLine(self)
         self.line.returnPressed.connect(self._keep_line)
         self._build()
@@ -96,30 +89,30 @@ class JobPage(QWidget):
         self.say(*self._said)
 
     def _build(self) -> None:
-        self.keys = {
-            name: Key(drawing, words, shortcut, action, self, listens=name != "done")
-            for name, drawing, words, shortcut, action in (
-                ("leave", "back", translate("Job", "Leave"), "Esc", self._leave),
-                ("close", "open_log", translate("Job", "Put away"), "", self.put_away.emit),
-                ("note", "note", translate("Job", "Note"), "", lambda: self._ask("note")),
-                ("back", "previous", translate("Job", "Step back"), "", lambda: self._ask("back")),
-                ("skip", "next", translate("Job", "Skip"), "", lambda: self._ask("skip")),
-                ("report", "export", translate("Job", "Report"), "", self.report_asked.emit),
-                ("sign", "sign", translate("Job", "Sign"), "", lambda: self._ask("sign")),
-                ("done", "acknowledge", translate("Job", "Step done"), "Ctrl+↵", self._done),
-            )
-        }
+        self._key_rows = JobKeys(
+            {
+                "leave": self._leave,
+                "close": self.put_away.emit,
+                "note": lambda: self._ask("note"),
+                "back": lambda: self._ask("back"),
+                "skip": lambda: self._ask("skip"),
+                "report": self.report_asked.emit,
+                "sign": lambda: self._ask("sign"),
+                "done": self._done,
+            },
+            self,
+        )
+        self.keys = self._key_rows.keys
         for stroke in ("Ctrl+Return", "Ctrl+Enter"):  # Enter alone keeps what is typed
             done = QShortcut(QKeySequence(stroke), self)
             done.setAutoRepeat(False)
-            done.activated.connect(self.keys["done"].click)
+            done.activated.connect(self._done_or_missing)
         head = QHBoxLayout()
         head.addWidget(self.title, 1)
         head.addWidget(self.person)
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._body.addWidget(self.scroller, 7)
+        self._body.addWidget(self.step_view, 7)
         self._body.addWidget(self.steps, 3)
-        self._key_grid = QGridLayout()
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 6, 8, 6)
         column.addWidget(self.banner)
@@ -128,9 +121,9 @@ class JobPage(QWidget):
         column.addLayout(head)
         column.addLayout(self._body, 1)
         column.addWidget(self.answer)
-        column.addWidget(self.lacks)
+        column.addWidget(self.waits)
         column.addWidget(self.line)
-        column.addLayout(self._key_grid)
+        column.addLayout(self._key_rows)
 
     # --- what is shown ---------------------------------------------------------------------
 
@@ -143,19 +136,27 @@ class JobPage(QWidget):
         words = translate("Job", "Every step has ended") if step is None else spoken(step.title)
         self.title.setText(f"{number}/{len(job.steps)}  {words}")
         shown = f"{step.id} {job.steps[job.current].begun_s}" if step else f"ended {job.simulated}"
-        if shown != self._step_shown:
+        rows = self.step_view.rows
+        points = {row.confirmation.id for row in rows if isinstance(row, ConfirmRow)}
+        asks = asks_anew(step, job) and not points.issuperset(VENTING_CONFIRMATIONS)
+        if shown != self._step_shown or asks:
             self._step_shown = shown
             self._show_step(step, job)
-        for row in self._rows:
+        for row in self.step_view.rows:
             row.show_job(job)
         self.steps.show_job(job)
-        lacks = job.lacks()
-        self.keys["done"].setEnabled(step is not None and not lacks)
+        self.waits.show_job(job, self.step_view.rows)
+        self.keys["done"].setEnabled(step is not None and not job.lacks())
         self.keys["skip"].setEnabled(step is not None and step.skippable)
         self.keys["back"].setEnabled(job.current > 0)
         self.keys["sign"].setEnabled(not job.simulated)
-        waits = translate("Job", "Waits for: ") + "; ".join(map(spoken, lacks))
-        self.lacks.setText(waits if lacks else "")
+
+    def show_missing(self) -> None:
+        """Bring the row of what is missing first into sight, and the keyboard to it."""
+        lacks = () if self._job is None else self._job.lacks()
+        row = row_of(lacks[0], self.step_view.rows, self._job) if lacks and self._job else None
+        if row is not None:
+            self.step_view.bring(row)
 
     def say(self, *sentences: str) -> None:
         """Answer what was done, above what the step waits for; it stays until the next touch."""
@@ -173,38 +174,25 @@ class JobPage(QWidget):
     @property
     def would_lose(self) -> bool:
         """Whether words were typed that the job does not have yet."""
-        return bool(self.line.typed) or any(row.typed for row in self._rows)
+        return bool(self.line.typed or self.step_view.typed)
 
     def focus_step(self) -> None:
         """Give the keyboard to the step: arrows scroll it, Tab goes to its first row."""
         if self.person.text().strip():
-            self.scroller.setFocus()
+            self.step_view.setFocus()
         else:
             self.person.setFocus()
 
     def _show_step(self, step: Step | None, job: Job) -> None:
-        self._rows = rows_at_end(job) if step is None else rows_of(step)
-        while (item := self._column.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.hide()
-                widget.deleteLater()
-        for row in self._rows:
+        rows = rows_at_end(job) if step is None else rows_of(step, job)
+        for row in rows:
             row.acted.connect(lambda item, row=row: self._keep_row(item, row))
             row.said.connect(self.say)
             if isinstance(row, ConfirmRow):
                 row.withdraw_asked.connect(lambda identity: self._ask(f"withdraw {identity}"))
             if isinstance(row, TestRow):
                 row.judge_asked.connect(self.judge_asked)
-            self._column.addWidget(row)
-        self._column.addStretch(1)
-        self.scroller.verticalScrollBar().setValue(0)
-        before: QWidget = self.scroller
-        for row in self._rows:
-            for part in row.findChildren(QWidget):
-                if part.focusPolicy() & Qt.FocusPolicy.TabFocus:
-                    self.setTabOrder(before, part)
-                    before = part
+        self.step_view.show_rows(rows)
         self.apply_look()
         if self.isVisible() and not self.person.hasFocus():
             self.focus_step()
@@ -217,14 +205,12 @@ class JobPage(QWidget):
         self._speak()
         if self._job is None or not self._step_shown:
             return
-        typed = [[field.text() for field in row.fields()] for row in self._rows]
-        place = self.scroller.verticalScrollBar().value()
+        typed, bar = self.step_view.all_typed(), self.step_view.verticalScrollBar()
+        place = bar.value()
         self._step_shown = ""
         self.show_job(self._job)
-        for row, texts in zip(self._rows, typed, strict=True):
-            for field, text in zip(row.fields(), texts, strict=True):
-                field.setText(text)
-        self.scroller.verticalScrollBar().setValue(place)
+        self.step_view.put_back(typed)
+        bar.setValue(place)
 
     # --- what people do --------------------------------------------------------------------
 
@@ -254,7 +240,7 @@ class JobPage(QWidget):
 
     def _all_kept(self) -> bool:
         """Say whether nothing is typed in the step that would go with it; name it otherwise."""
-        left = next((row.typed for row in self._rows if row.typed), "")
+        left = self.step_view.typed
         if left:
             words = translate("Job", "Typed and not kept yet: “{words}”. Keep it, or clear it.")
             self.say(words.format(words=left))
@@ -264,11 +250,18 @@ class JobPage(QWidget):
         if self._all_kept():
             self._stamp(items.Done(0.0, ""))
 
+    def _done_or_missing(self) -> None:
+        """End the step by keyboard; where it can't be ended yet, show what it waits for."""
+        if self.keys["done"].isEnabled():
+            self.keys["done"].click()
+        else:
+            self.show_missing()
+
     def _leave(self) -> None:
         """Put the line at the foot away; with nothing there, leave the page."""
         if self.line.isVisible():
             self.line.put_away()
-            self.scroller.setFocus()
+            self.step_view.setFocus()
         else:
             self.back.emit()
 
@@ -312,7 +305,7 @@ class JobPage(QWidget):
         self._body.setDirection(
             QBoxLayout.Direction.TopToBottom if sizes.portrait else QBoxLayout.Direction.LeftToRight
         )
-        plain: tuple[QLabel | QLineEdit, ...] = (self.answer, self.lacks, self.person, self.line)
+        plain: tuple[QLabel | QLineEdit, ...] = (self.answer, self.person, self.line)
         for part in plain:
             font = part.font()
             font.setPixelSize(sizes.text_px)
@@ -327,26 +320,12 @@ class JobPage(QWidget):
             font.setBold(True)
             label.setFont(font)
             label.setStyleSheet(f"background: {band.ground}; color: {band.ink}; padding: 6px;")
-        self.content.setStyleSheet(
-            f"QWidget#content, QLabel {{ background: {palette.page}; color: {palette.ink}; }}"
-        )
         self.steps.set_look(palette, sizes)
-        self.scroller.setStyleSheet(
-            f"QScrollBar:vertical {{ width: {round(sizes.target_px * 0.6)}px; }}"
-        )
+        self.step_view.set_look(palette, sizes)
         self.vent.set_look(palette, sizes)
         self.offer.set_look(palette, sizes)
-        for row in self._rows:
-            row.set_look(palette, sizes)
-        # in one row the last key, the way on, has two places: its words are the longest
-        columns = 4 if sizes.portrait else len(self.keys) + 1
-        for place, (name, key) in enumerate(self.keys.items()):
-            span = 2 if name == "done" and not sizes.portrait else 1
-            self._key_grid.addWidget(key, place // columns, place % columns, 1, span)
-            self._key_grid.setColumnStretch(place, int(place < columns))
-            key.set_theme(palette)
-            key.set_sizes(sizes)
-        self._key_grid.setColumnStretch(len(self.keys), int(not sizes.portrait))
+        self.waits.set_look(palette, sizes)
+        self._key_rows.set_look(palette, sizes)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Sizes follow the window."""

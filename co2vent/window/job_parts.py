@@ -6,6 +6,7 @@ is typed stays until the job has taken it: `kept` is called then, and only then.
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
+    QBoxLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
@@ -16,7 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from co2vent.guidance import job_items as items
-from co2vent.guidance.job import Job
+from co2vent.guidance.job import Job, entry_lack
 from co2vent.guidance.procedure import Confirmation, Entry
 from co2vent.window.sentences import spoken
 from co2vent.window.sizes import Sizes
@@ -41,6 +42,17 @@ class Row(QWidget):
 
     acted = Signal(object)
     said = Signal(str)
+    wants = ""  # what the step lacks as long as this row is not answered, as the job says it
+
+    def waits(self, job: Job) -> bool:
+        """Say whether the step waits for this row, where `wants` alone does not tell."""
+        del job
+        return False
+
+    def asks(self, job: Job, lack: str) -> str:
+        """Return what is missing here, in the words of the screen."""
+        del job
+        return spoken(lack)
 
     @property
     def typed(self) -> str:
@@ -97,6 +109,7 @@ class ConfirmRow(Row):
     def __init__(self, confirmation: Confirmation) -> None:
         super().__init__()
         self.confirmation = confirmation
+        self.wants = confirmation.text
         self._given = False
         self._palette: Palette | None = None
         self.key = QPushButton(self)
@@ -151,6 +164,7 @@ class EntryRow(Row):
     def __init__(self, entry: Entry) -> None:
         super().__init__()
         self.entry = entry
+        self.wants = entry_lack(entry)
         self.text = spoken(entry.text)
         self.label = WrapLabel(self.text, self)
         self.field = QLineEdit(self)
@@ -207,20 +221,34 @@ class ValveRow(Row):
             self,
         )
         self.listed = WrapLabel("", self)
-        line = QHBoxLayout()
-        line.addWidget(self.valve, 3)
-        line.addWidget(self.lock, 1)
-        line.addWidget(self.tag, 1)
-        line.addWidget(self.key)
+        fields = QHBoxLayout()
+        fields.addWidget(self.valve, 3)
+        fields.addWidget(self.lock, 1)
+        fields.addWidget(self.tag, 1)
+        self._line = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._line.addLayout(fields, 1)
+        self._line.addWidget(self.key)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(line)
+        column.addLayout(self._line)
         column.addWidget(self.listed)
         self.key.clicked.connect(self._touch)
 
     def fields(self) -> tuple[QLineEdit, ...]:
         """Return the fields of one valve."""
         return self.valve, self.lock, self.tag
+
+    def set_look(self, palette: Palette, sizes: Sizes) -> None:
+        """On a tall screen the key stands under its fields."""
+        super().set_look(palette, sizes)
+        directions = QBoxLayout.Direction
+        self._line.setDirection(
+            directions.TopToBottom if sizes.portrait else directions.LeftToRight
+        )
+
+    def waits(self, job: Job) -> bool:
+        """A list that is empty, or whose valves are still shut, is answered here."""
+        return bool(job.valves_shut) if self._position == "open" else not job.isolation
 
     def _touch(self) -> None:
         valve, lock, tag = (field.text().strip() for field in self.fields())

@@ -67,8 +67,8 @@ class JobStart(QWidget):
         self.message = WrapLabel("", self)
         self.keys = (
             Key("back", translate("Job", "Leave"), "Esc", self.back.emit, self),
-            Key("open_log", translate("Job", "Open a job"), "", self._choose, self),
-            Key("next", translate("Job", "Begin"), "", self._begin, self),
+            Key("open_log", translate("Job", "Open a job"), "Ctrl+O", self._choose, self),
+            Key("next", translate("Job", "Begin"), "Ctrl+Return", self._begin, self),
         )
         keys = QHBoxLayout()
         for key in self.keys:
@@ -148,6 +148,9 @@ class JobStart(QWidget):
             part.setFont(font)
             if isinstance(part, QLineEdit):
                 part.setMinimumHeight(sizes.target_px)
+                label = self._form.labelForField(part)
+                if label is not None:  # beside its field it stands in the middle
+                    label.setMinimumHeight(0 if sizes.portrait else sizes.target_px)
         form_box = self.scroller.widget()
         if form_box is not None:
             form_box.setStyleSheet(

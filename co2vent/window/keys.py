@@ -22,6 +22,7 @@ def keyboard_words(shortcut: str) -> str:
     """Return a key of the keyboard as it is called on the keyboards of the screen's language."""
     if shortcut == "Space":
         return translate("Keyboard", "Space")
+    shortcut = shortcut.replace("Return", "↵")  # as it stands on the key
     return shortcut.replace("Ctrl+", translate("Keyboard", "Ctrl") + "+")
 
 

@@ -6,7 +6,7 @@ from co2vent.sentence import Sentence
 from co2vent.units import PSI_PA, temperature_from_k
 from co2vent.window import text
 from co2vent.window.sentences import spoken
-from co2vent.window.text import POUND_KG, UnitChoice, temperature_of
+from co2vent.window.text import OUNCE_KG, POUND_KG, UnitChoice, temperature_of
 from co2vent.window.words import translate
 
 MINUTES_FROM_S = 90.0
@@ -82,7 +82,8 @@ def _in_unit(quantity: Quantity, pressure_unit: str) -> str:
         case Kind.WARMING:
             return f"{si * 1.8:.1f} °F"
         case Kind.MASS:
-            return f"{si / POUND_KG:.3g} lb"
+            ounces = si < 0.1 * POUND_KG  # as the figures beside it are said
+            return f"{si / OUNCE_KG:.2g} oz" if ounces else f"{si / POUND_KG:.3g} lb"
         case Kind.MASS_UNIT:
             return "lb"
         case Kind.VOLUME_PER_MASS:

@@ -48,12 +48,17 @@ class ReplayPage(VentPage):
         self.tour_key = Key(
             "next", translate("Key", "Next"), "I", self.next_of_tour, self, listens=False
         )
-        self.tour_key.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # I is its key; space stays with play
+        self.tour_end_key = Key(
+            "leave", translate("Key", "End tour"), "Esc", self.end_tour, self, listens=False
+        )
+        for key in (self.tour_key, self.tour_end_key):
+            key.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # they have keys; space stays with play
         tour = QHBoxLayout()
         tour.setContentsMargins(8, 0, 8, 0)
         tour.addWidget(self.tour_label, 5)
         tour.addWidget(self.tour_key, 1)
-        for part in (self.tour_label, self.tour_key):
+        tour.addWidget(self.tour_end_key, 1)
+        for part in (self.tour_label, self.tour_key, self.tour_end_key):
             part.hide()
         self.panel.under_pictures.addLayout(tour)  # the pictures yield, the words do not
         self.under.addLayout(row)
@@ -86,14 +91,26 @@ class ReplayPage(VentPage):
         steps = tour_steps()
         self._tour = 0 if self._tour is None else self._tour + 1
         if self._tour >= len(steps):
-            self._tour = None
-            self.look.kept["toured"] = True
-            self.look.save()
+            self.end_tour()
+            return
+        self.tour_label.say(f"{self._tour + 1}/{len(steps)}  {steps[self._tour]}")
+        for part in (self.tour_label, self.tour_key, self.tour_end_key):
+            part.show()
+
+    def end_tour(self) -> None:
+        """Leave the tour wherever it is; it is not given unasked again."""
+        self._tour = None
+        self.look.kept["toured"] = True
+        self.look.save()
+        for part in (self.tour_label, self.tour_key, self.tour_end_key):
+            part.hide()
+
+    def uncover_or_leave(self) -> None:
+        """Put away what lies over the pictures, then the tour; with neither, leave the page."""
+        if self._tour is None or any(cover.isVisibleTo(self) for cover in self._covers):
+            super().uncover_or_leave()
         else:
-            place = f"{self._tour + 1}/{len(steps)}"
-            self.tour_label.say(f"{place}  {steps[self._tour]}")
-        for part in (self.tour_label, self.tour_key):
-            part.setVisible(self._tour is not None)
+            self.end_tour()
 
     def toggle_blind(self) -> None:
         """Hide prompt, verdict and notes, or show them."""
@@ -182,8 +199,9 @@ class ReplayPage(VentPage):
         self.tour_label.set_ink(palette.ink)
         self.tour_label.set_max_px(sizes.text_px)
         self.tour_label.setFixedHeight(sizes.target_px)
-        self.tour_key.set_theme(palette)
-        self.tour_key.set_sizes(sizes)
+        for key in (self.tour_key, self.tour_end_key):
+            key.set_theme(palette)
+            key.set_sizes(sizes)
         self.notes.entry.set_theme(palette)
         self.notes.entry.set_sizes(sizes)
         self.clock_label.set_ink(palette.ink)

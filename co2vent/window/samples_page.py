@@ -2,6 +2,8 @@
 
 from collections.abc import Callable
 from importlib.resources import files
+from itertools import zip_longest
+from typing import Final
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QResizeEvent
@@ -12,6 +14,7 @@ from co2vent.window.keys import Key
 from co2vent.window.look import Look
 from co2vent.window.words import QT_TRANSLATE_NOOP, translate
 
+DIGITS: Final = "1234567890"  # the strokes of the first ten
 # What each shows, in the order in which to look at them.
 TITLES = {
     "liquid-left-bare.csv": QT_TRANSLATE_NOOP("Samples", "Liquid left, bare steel"),
@@ -53,8 +56,9 @@ class SamplesPage(QWidget):
             translate("Samples", "Simulated vents: invented readings, replayed at ten times speed")
         )
         self.keys = [
-            Key("play", self._words(name), "", self._opener(open_sample, name), self)
-            for name in sample_names()
+            Key("play", self._words(name), digit, self._opener(open_sample, name), self)
+            for name, digit in zip_longest(sample_names(), DIGITS, fillvalue="")
+            if name
         ]
         self.back_key = Key("back", translate("Key", "Back"), "Esc", self.back.emit, self)
         self._grid = QGridLayout()

@@ -14,6 +14,7 @@ from PySide6.QtCore import QLocale
 from co2vent.inference.outcome import Charge
 from co2vent.inference.wording import in_units
 from co2vent.sentence import Figure, Sentence
+from co2vent.units import PSI_PA
 from co2vent.window.words import charge_words, translate
 
 #: Contexts of the catalogue that hold the core's texts; a text is looked up in each.
@@ -72,12 +73,12 @@ def spoken(text: str) -> str:
 
 def _in_units(figure: Figure) -> str:
     per_minute = 60.0 * figure.si
-    if (
-        figure.kind == "slope"
-        and not _units[0].startswith("psi")
-        and abs(per_minute) >= BAR_FROM_PA
-    ):
-        return f"{per_minute / 1e5:.2f} bar/min"
+    if figure.kind == "slope":
+        psi = _units[0].startswith("psi")
+        if psi and abs(per_minute) >= PSI_PA:
+            return f"{per_minute / PSI_PA:.1f} psi/min"
+        if not psi and abs(per_minute) >= BAR_FROM_PA:
+            return f"{per_minute / 1e5:.2f} bar/min"
     return in_units(figure, *_units)
 
 

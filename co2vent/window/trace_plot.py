@@ -5,7 +5,7 @@ from typing import Any, Final
 
 import numpy as np
 import pyqtgraph as pg
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRectF, Qt
 from PySide6.QtGui import QColor, QKeyEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -15,6 +15,8 @@ from co2vent.window import text
 from co2vent.window.drawing_file import save_svg
 from co2vent.window.fall_band import FallBand
 from co2vent.window.hold_marks import HoldMarks
+from co2vent.window.level_names import LevelNames
+from co2vent.window.name_places import as_points
 from co2vent.window.note_marks import NoteMarks
 from co2vent.window.number_axes import NumberAxis
 from co2vent.window.plot_style import (
@@ -53,7 +55,6 @@ MARKED_EVENTS: Final = {
 
 
 LEVEL_Z = 12  # over the curves of the holds: the words of a level stand on the page's colour
-BOX_PARTS = 40  # places along the words of a line where the trace is looked for
 
 
 class TracePlot(QWidget):
@@ -94,6 +95,7 @@ class TracePlot(QWidget):
         self._other: Traces | None = None
         self._triple = self._level()
         self._stop = self._level()
+        self._names = LevelNames(self.pressure, self._stop, self._triple)
         self.holds = HoldMarks(self.pressure)
         self.fall = FallBand(self.pressure)
         self.cursor_line = TraceCursor(self.pressure)
@@ -186,12 +188,34 @@ class TracePlot(QWidget):
         if rows:
             self.range.fit(traces, (rows, self._drawn[3]), view, self._scale)
         self._draw_curves()
-        self._place_stop_words(view)
         self.cursor_line.show(traces, rows, self._scale)
-        self.holds.show(view, self._scale, self.cursor_line.hold_under(view))
         self.fall.show(view, self._scale)
+        box = self.pressure.getViewBox()
+        seen = as_points(box, self._trace_lines())
+        self._names.place(seen)
+        seen = np.vstack([seen, as_points(box, self._level_lines())])
+        self._names.place_words(self.fall.words, seen)
+        self.holds.show(
+            view, self._scale, self.cursor_line.hold_under(view), seen, self._level_names()
+        )
         self._show_events(view.events)
         self._note_marks.show(self.pressure, self.notes)
+
+    def _trace_lines(self) -> list[tuple[Any, Any]]:
+        """Return the lines that say where the pressure is and goes: trace, saturation and fall."""
+        items = [self._curves["pressure"], self._curves["saturation"], *self.fall.lines()]
+        found = [item.getData() for item in items]
+        return [(time, value) for time, value in found if time is not None]
+
+    def _level_lines(self) -> list[tuple[Any, Any]]:
+        low_s, high_s = self.pressure.viewRange()[0]
+        return [([low_s, high_s], [line.value()] * 2) for line in (self._stop, self._triple)]
+
+    def _level_names(self) -> list[QRectF]:
+        """Return where the names of the levels, and of the fall, stand in the scene."""
+        names = [self._stop.label, self._triple.label]
+        names += [self.fall.words] if self.fall.words.isVisible() else []
+        return [name.mapRectToScene(name.boundingRect()) for name in names]
 
     def _draw_curves(self) -> None:
         if self._drawn is None:
@@ -221,42 +245,6 @@ class TracePlot(QWidget):
         line.setPos(float(self._scale.up(pressure_pa)))
         shown = text.pressure(pressure_pa, self._scale.ambient_pa, self._scale.units.pressure)
         line.label.setFormat(f"{words} {shown}")
-
-    def _place_stop_words(self, view: View) -> None:
-        """Put the words of the stop line at an end and a side where the trace is not.
-
-        Below the line first, but only where the triple point's line leaves room for them; a plot
-        too low for both has them below, at the end where the triple point has no words.
-        """
-        pixel_s, pixel_up = self.pressure.getViewBox().viewPixelSize()
-        stop = float(self._scale.up(view.stop_pressure_pa))
-        gap = stop - float(self._scale.up(view.triple_point_pa))
-        high = plain_font(self._sizes).pixelSize() * 1.7 * pixel_up
-        wide = self._stop.label.boundingRect().width() * pixel_s
-        low_s, high_s = self.pressure.viewRange()[0]
-        sides = (1.0,) if gap < high else (0.0, 1.0)
-        ends = (0.0,) if self.fall.falling(view) else (1.0, 0.0)  # the fall ends at the right
-        if gap < high and stop + high > self.pressure.viewRange()[1][1]:
-            sides, ends = (0.0,), (0.0,)
-
-        def covered(place: tuple[float, float]) -> int:
-            at_s = high_s - wide if place[0] else low_s
-            return self._under_box(at_s, at_s + wide, stop - high * (1.0 - place[1]), high)
-
-        end, side = min(((end, side) for side in sides for end in ends), key=covered)
-        self._stop.label.orthoPos = 0.005 + 0.99 * end
-        self._stop.label.anchors = [(end, side), (end, side)]
-        self._stop.label.updatePosition()
-
-    def _under_box(self, from_s: float, to_s: float, low: float, high: float) -> int:
-        """Return how much of the drawn trace lies between two times and `high` above `low`."""
-        time, value = self._curves["pressure"].getData()
-        seen = np.isfinite(time) & np.isfinite(value)
-        if not seen.any():
-            return 0
-        at_s = np.linspace(from_s, to_s, BOX_PARTS)
-        level = np.interp(at_s, time[seen], value[seen], left=np.nan, right=np.nan)
-        return int(np.count_nonzero((level >= low) & (level <= low + high)))
 
     def _show_events(self, events: tuple[Event, ...]) -> None:
         marked = [event for event in events if event.kind in MARKED_EVENTS]

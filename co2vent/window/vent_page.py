@@ -38,6 +38,7 @@ TICK_MS: Final = 20  # a reading waits half of it on the mean; an unchanged mome
 STANDING_S: Final = 0.1  # how often age and clocks are painted while nothing new comes
 HOLDS_VIEW: Final = 3  # the pictures' view of holds over each other
 MESSAGE_S: Final = 8.0
+EDGE_PX: Final = 8  # words do not touch the frame of the screen
 PICTURES_LATEST_MS: Final = 1500  # where no reading comes, the empty pictures come after this
 PICTURES_AFTER_MS: Final = 30  # after the first figures: time to paint them
 PICTURES_EVERY_S: Final = (
@@ -84,6 +85,7 @@ class VentPage(QWidget):
         self._help.hide()
         self._more: MorePanel | None = None
         self.message = FitLabel(self, bold=True)
+        self.message.setContentsMargins(EDGE_PX, 0, EDGE_PX, 0)
         self.message.hide()
         self._message_until_s = 0.0
         self._key_rows = KeyRows()

@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 
 from co2vent.cli.main import main
+from co2vent.guidance.procedure_text import default_procedure_text
 from co2vent.store.job_record import read_job
 
 ROWS = [f"{at_s},0.001,{400 + 8 * (at_s % 3)},15.0" for at_s in range(0, 900, 2)]
@@ -75,3 +76,49 @@ def test_a_log_from_before_the_job_went_back_proves_nothing_again(
     assert main(["job", "back", str(folder), "brief", "--reason", "hiss", *by]) == 0
     assert main(["job", "read", str(folder), str(log), *by]) == 2
     assert "add a new log" in capsys.readouterr().err
+
+
+def site_steps(tmp_path: Path, old: str, new: str) -> Path:
+    path = tmp_path / "ours.toml"
+    text = default_procedure_text()
+    assert old in text
+    path.write_text(text.replace(old, new), encoding="utf-8")
+    return path
+
+
+def test_steps_that_drop_a_protection_are_refused_by_their_files_name(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    steps = site_steps(tmp_path, "at_most = 5000", "at_most = 90000")
+    folder = tmp_path / "job"
+    for words in (
+        ["check-steps", str(steps)],
+        ["begin", "--folder", str(folder), "--steps", str(steps)],
+    ):
+        assert main(["job", *words]) == 2
+        error = capsys.readouterr().err
+        assert f"{steps}: step 4 (protect), line " in error
+        assert "no limit lets people stay in more than 30000 ppm" in error
+        assert error.count("\n") == 1
+    assert not folder.exists()
+
+
+def test_what_a_sites_steps_ask_less_of_is_said_and_stands_in_the_record(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    steps = site_steps(tmp_path, "at_most = 5000", "at_most = 15000")
+    folder = tmp_path / "job"
+    said = "the air may hold 15000 ppm of CO2"
+    assert main(["job", "check-steps", str(steps)]) == 0
+    out = capsys.readouterr().out
+    assert said in out
+    assert "nothing wrong" not in out
+    assert main(["job", "begin", "--folder", str(folder), "--steps", str(steps)]) == 0
+    assert said in capsys.readouterr().err
+    assert main(["job", "show", str(folder)]) == 0
+    assert said in capsys.readouterr().out
+    record = tmp_path / "record.html"
+    assert main(["report", str(folder), "--out", str(record)]) == 0
+    words = record.read_text(encoding="utf-8")
+    assert "THE STEPS OF THIS SITE ASK LESS" in words
+    assert said in words

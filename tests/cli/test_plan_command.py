@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Sequence
+from pathlib import Path
 
 import pytest
 
@@ -133,3 +134,35 @@ def test_a_value_that_is_no_number_is_refused(
         main(["plan", "--volume-l", "5", "--temperature-c", value])
     assert stopped.value.code == 2
     assert capsys.readouterr().err.count("\n") == 1
+
+
+@pytest.mark.parametrize("minimum", ["500", "-500", "-273.2"])
+@pytest.mark.parametrize("command", [PLAIN, ["simulate", "--for", "1"]])
+def test_a_metal_that_there_is_not_is_refused(
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    command: Sequence[str],
+    minimum: str,
+) -> None:
+    log = tmp_path / "log.csv"
+    more = ["--log", str(log)] if command[0] == "simulate" else []
+    with pytest.raises(SystemExit) as ended:
+        main([*command, *more, f"--metal-minimum-c={minimum}"])
+    assert ended.value.code == 2
+    error = capsys.readouterr().err
+    assert minimum in error
+    assert "-200 to 100 degC" in error
+    assert error.count("\n") == 1
+    assert not log.exists()
+
+
+@pytest.mark.parametrize(
+    ("altitude_m", "bar"),
+    [("0", "1.013 bar absolute (14.70 psia)"), ("2000", "0.795 bar absolute")],
+)
+def test_the_air_pressure_that_was_used_is_printed(
+    capsys: pytest.CaptureFixture[str], altitude_m: str, bar: str
+) -> None:
+    # ISO 2533: 1013.25 hPa at 0 m, 794.95 hPa at 2000 m
+    assert main([*PLAIN, "--altitude-m", altitude_m]) == 0
+    assert bar in capsys.readouterr().out

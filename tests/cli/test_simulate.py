@@ -92,3 +92,43 @@ def test_what_cannot_be_is_refused_in_one_line(
     error = capsys.readouterr().err
     assert words in error
     assert error.count("\n") == 1
+
+
+SHORT = ["--operator", "plan", "--for", "1"]
+REAL = "# section_name: strainer 3\nelapsed_s,pressure_bar_g\n0,19.0\n1,18.9\n"
+
+
+@pytest.mark.parametrize("which", ["--log", "--truth"])
+@pytest.mark.parametrize(
+    "content",
+    [
+        REAL,
+        "# simulated: no\n" + REAL,
+        REAL + "# simulated: yes\n",
+        "elapsed_s,pressure_bar_g\n0,5\n",
+        "notes",
+    ],
+)
+def test_what_no_simulation_made_is_not_written_over(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], which: str, content: str
+) -> None:
+    files = {"--log": tmp_path / "log.csv", "--truth": tmp_path / "truth.csv"}
+    files[which].write_text(content)
+    words = [part for option, path in files.items() for part in (option, str(path))]
+    assert main(["simulate", *words, *SHORT]) == 2
+    error = capsys.readouterr().err
+    assert error.count("\n") == 1
+    assert f"{files[which]}: exists and was not simulated" in error
+    assert files[which].read_text() == content
+    assert len(list(tmp_path.iterdir())) == 1, "nothing was begun"
+    assert main(["simulate", *words, *SHORT, "--replace"]) == 0
+    assert read_log(files["--log"]).setup.simulated
+
+
+def test_a_simulated_pair_is_made_again_under_its_names(tmp_path: Path) -> None:
+    log, truth = tmp_path / "log.csv", tmp_path / "truth.csv"
+    truth.touch()  # empty, as from a tool that makes a name
+    for seed in ("1", "2"):
+        words = ["simulate", "--log", str(log), "--truth", str(truth), *SHORT, "--seed", seed]
+        assert main(words) == 0
+    assert truth.read_text().startswith(TRUTH_HEADER)

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from co2vent.errors import RefusedInputError
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, StepKind
+from co2vent.guidance.procedure_rules import cautions
 from co2vent.guidance.procedure_text import (
     MAX_BYTES,
     MAX_TEXT,
@@ -136,3 +137,103 @@ def test_damaged_text_is_refused_or_read_and_nothing_else(data: st.DataObject) -
     before = procedure.steps[: kinds.index(StepKind.VENT) + 1]
     confirmed = {item.id for step in before for item in step.confirmations}
     assert set(VENTING_CONFIRMATIONS) <= confirmed
+
+
+def without(text: str, block: str) -> str:
+    """The steps without the confirmation, gate or entry `block`."""
+    head, tail = text.split(f'id = "{block}"')
+    start = head.rindex("  [[step.")
+    ends = [at for mark in ("[[step]]", "[[step.") if (at := tail.find(mark)) >= 0]
+    return head[:start] + tail[min(ends) :]
+
+
+def in_step(identity: str, old: str, new: str) -> str:
+    """The steps with the first `old` after the step or block `identity` replaced."""
+    head, tail = DEFAULT.split(f'id = "{identity}"')
+    assert old in tail
+    return f'{head}id = "{identity}"' + tail.replace(old, new, 1)
+
+
+@pytest.mark.parametrize(
+    ("text", "place", "what"),
+    [
+        (made_skippable("vapour_break"), "(vapour_break)", "can't be skippable"),
+        (
+            in_step("above_triple", "  source", "  by_hand = true\n  source"),
+            "(vapour_break)",
+            "'above_triple' of the vapour break can't be typed",
+        ),
+        (
+            in_step("above_triple", "at_least = 4", "at_least = 1.0"),
+            "(vapour_break)",
+            "1.03 bar or more",
+        ),
+        (edited('kind = "vapour_break"', 'kind = "work"'), "", "vapour_break"),
+        (in_step("room_air", "5000", "90000"), "(protect)", "more than 30000 ppm"),
+        (in_step("room_air_open", "5000", "30001"), "(open)", "more than 30000 ppm"),
+        (in_step("room_air", "at_most", "at_least"), "(protect)", "more than 30000 ppm"),
+        (without(DEFAULT, "room_air"), "(vent)", "room_co2"),
+        (without(DEFAULT, "room_air_open"), "(open)", "put back the gate on room_co2"),
+        (without(DEFAULT, "no_rise"), "(bleeds)", "pressure_shut"),
+        (in_step("no_rise", "at_most = 0.1", "at_most = 3"), "(bleeds)", "pressure_shut"),
+        (in_step("no_rise", "steady = 300", "steady = 5"), "(bleeds)", "pressure_shut"),
+        (in_step("no_rise", "  source", "  by_hand = true\n  source"), "(bleeds)", "by_hand"),
+        (without(DEFAULT, "bleed_first_end"), "(bleeds)", "'bleed_first_end'"),
+        (without(DEFAULT, "bleed_second_end"), "(bleeds)", "'bleed_second_end'"),
+        (without(DEFAULT, "vapor_only_before"), "(open)", "vapor_only_holds"),
+        (made_skippable("through_triple_point"), "(open)", "skippable = false"),
+        (
+            in_step("vapor_only_before", "at_least = 1", "at_least = 0"),
+            "(open)",
+            "vapor_only_holds",
+        ),
+        (
+            in_step("dry_ice_bound", "  source", "  by_hand = true\n  source"),
+            "(dry_ice_hold)",
+            "can't be typed",
+        ),
+        (edited('kind = "open"', 'kind = "prepare"'), "(work)", 'kind "open"'),
+    ],
+)
+def test_what_protects_a_person_can_not_be_edited_away(text: str, place: str, what: str) -> None:
+    assert text != DEFAULT
+    with pytest.raises(RefusedInputError) as caught:
+        read_procedure(text, "site.toml")
+    message = str(caught.value)
+    assert place in message
+    assert what in message
+    assert "\n" not in message
+
+
+@pytest.mark.parametrize(
+    "text",
+    [made_skippable("vapour_break"), without(DEFAULT, "no_rise"), without(DEFAULT, "room_air")],
+)
+def test_a_job_that_began_under_older_rules_opens_still(text: str) -> None:
+    assert read_procedure(text, stored=True).steps
+
+
+def test_a_job_that_ends_open_needs_no_vapour() -> None:
+    """A section that is taken out of the plant is not filled again."""
+    head, _ = DEFAULT.split('[[step]]\nid = "close"')
+    assert read_procedure(head).steps[-1].id == "work"
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        (in_step("room_air", "5000", "15000"), "the air may hold 15000 ppm"),
+        (without(DEFAULT, "isolation_watch"), "a valve may pass unseen"),
+        (without(DEFAULT, "zero"), "No zero of the gauge"),
+        (in_step("two_holds", "at_least = 2", "at_least = 1"), "no second is asked for"),
+        (without(DEFAULT, "dry_ice_bound"), "rule dry ice out"),
+        (without(DEFAULT, "metal"), "The metal's minimum temperature"),
+    ],
+)
+def test_what_a_site_asks_less_of_is_said(text: str, words: str) -> None:
+    (caution,) = cautions(read_procedure(text))
+    assert words in caution
+
+
+def test_the_shipped_steps_ask_nothing_less() -> None:
+    assert cautions(read_procedure(DEFAULT)) == ()

@@ -294,3 +294,9 @@ def test_a_warming_that_is_not_known_is_warned_of() -> None:
     plan = plan_vent(given)
     assert plan.kelvin_to_relief_of_this_charge is None
     assert warned(plan, "not known here: take it that it does")
+
+
+@pytest.mark.parametrize("minimum_k", [773.15, 0.0, -226.85])
+def test_a_rating_that_no_metal_has_is_refused(minimum_k: float) -> None:
+    with pytest.raises(RefusedInputError, match="lowest rated temperature"):
+        plan_vent(replace(PLAIN, metal_minimum_k=minimum_k))

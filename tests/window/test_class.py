@@ -341,7 +341,7 @@ def test_reveal_speaks_one_choice_of_units(run) -> None:
 
 def _pressure(run: ClassRun, pressure_pa: float) -> None:
     """Let the newest reading be of a pressure, the vent open."""
-    latest = replace(run.view.latest, pressure_pa=pressure_pa)
+    latest = run.view.latest._replace(pressure_pa=pressure_pa)
     run.view = replace(run.view, latest=latest)
 
 

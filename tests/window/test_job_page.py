@@ -8,6 +8,7 @@ from shutil import which
 
 import pytest
 from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtGui import QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLabel, QLineEdit, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
@@ -15,6 +16,7 @@ from pytestqt.qtbot import QtBot
 from co2vent.guidance.job import JobHead, Observed, Person, StepState
 from co2vent.guidance.job_items import TestResult
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS
+from co2vent.guidance.procedure_text import default_procedure_text
 from co2vent.guidance.session import View, begin, view
 from co2vent.readings.reading import Reading, Setup
 from co2vent.store.job_record import read_job
@@ -56,7 +58,7 @@ def desk(qtbot: QtBot, look: Look, tmp_path: Path) -> Iterator[JobDesk]:
 
 
 def rows(desk: JobDesk, kind: type) -> list:  # type: ignore[type-arg]
-    return [row for row in desk.page._rows if isinstance(row, kind)]
+    return [row for row in desk.page.step_view.rows if isinstance(row, kind)]
 
 
 def touch(widget: QPushButton | Key) -> None:
@@ -272,7 +274,7 @@ def test_the_other_theme_is_taken(desk: JobDesk, look: Look) -> None:
     to_protect(desk)
     look.palette = PLANT_ROOM
     desk.apply_look()
-    assert PLANT_ROOM.caution.ground in desk.page._rows[1].words.styleSheet()  # type: ignore[attr-defined]
+    assert PLANT_ROOM.caution.ground in desk.page.step_view.rows[1].words.styleSheet()  # type: ignore[attr-defined]
 
 
 def gate_row(desk: JobDesk) -> GateRow:
@@ -456,7 +458,7 @@ def test_an_answer_stays_while_readings_come(desk: JobDesk) -> None:
         desk.observe(a_vent(at_s, room_co2_ppm=480.0))
     assert desk.page.answer.text().startswith("Signed, digest")
     assert desk.page.answer.isVisible()
-    assert desk.page.lacks.text().startswith("Waits for: ")
+    assert desk.page.waits.words.text().startswith("6 missing. First: CO2 meter on")
     touch(rows(desk, ConfirmRow)[0].key)
     assert not desk.page.answer.isVisible(), "the next touch has its own answer"
 
@@ -467,7 +469,7 @@ def test_what_was_left_out_does_not_hide_what_the_joint_waits_for(desk: JobDesk)
     write_line(desk, "skip", "warm already")
     assert desk.page.title.text().startswith("13/21")
     assert "Left out before the joint is broken" in desk.page.answer.text()
-    assert "supervisor" in desk.page.lacks.text()
+    assert "supervisor" in desk.page.waits.words.text()
     assert not desk.page.keys["skip"].isEnabled()
 
 
@@ -532,7 +534,7 @@ def test_a_step_is_ended_and_walked_by_keyboard(desk: JobDesk) -> None:
     QTest.keyClick(entry.field, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert desk.page.title.text().startswith("2/21")
     QCoreApplication.processEvents()
-    assert desk.focusWidget() is desk.page.scroller, "and not the field of the name"
+    assert desk.focusWidget() is desk.page.step_view, "and not the field of the name"
     QTest.keyClick(desk.focusWidget(), Qt.Key.Key_Tab)
     (valves,) = rows(desk, ValveRow)
     assert desk.focusWidget() is valves.valve
@@ -620,3 +622,111 @@ def test_an_open_job_speaks_the_language_that_is_chosen(desk: JobDesk, qapp: QAp
         assert label.text() == "Abschnitt"
     finally:
         install(qapp, "en")
+
+
+def test_what_is_missing_stands_above_the_keys_and_leads_to_its_row(desk: JobDesk) -> None:
+    to_protect(desk)
+    page = desk.page
+    QCoreApplication.processEvents()
+    height = page.waits.height()
+    (air,) = rows(desk, GateRow)
+    for row in rows(desk, ConfirmRow):
+        QTest.mouseClick(page.waits, Qt.MouseButton.LeftButton)
+        assert desk.focusWidget() is row.key
+        assert not row.visibleRegion().isEmpty(), "below the fold before"
+        assert page.waits.words.text().endswith(row.text)
+        QTest.keyClick(row.key, Qt.Key.Key_Space)
+    assert page.waits.words.text().startswith("Missing: CO2 in the air at most 5000 ppm")
+    assert page.waits.words.text().endswith("no fresh reading")
+    for stroke in (QKeySequence("F9"), QKeySequence("Ctrl+Return")):
+        page.step_view.setFocus()
+        QTest.keySequence(page, stroke)
+        assert desk.focusWidget() is air.field, "where the step can't end it shows why"
+    read_off(desk, "450")
+    assert page.waits.words.text().startswith("Nothing is missing here")
+    assert not page.waits.key.isEnabled()
+    assert page.waits.height() == height, "nothing jumps under a glove"
+
+
+@pytest.mark.parametrize("screen", [(1024, 600), (600, 1024), (600, 600)])
+def test_a_long_step_never_hides_what_it_waits_for(desk: JobDesk, screen: tuple[int, int]) -> None:
+    to_protect(desk)
+    desk.resize(*screen)
+    QCoreApplication.processEvents()
+    assert desk.job_file is not None
+    for step in desk.job_file.job.procedure.steps:
+        at_step(desk, step.id)
+        QCoreApplication.processEvents()
+        words = desk.page.waits.words
+        assert words.font_px >= 14, words.text()
+        assert words.fits
+        assert desk.page.rect().contains(desk.page.waits.geometry())
+
+
+def test_points_that_were_voided_can_be_confirmed_where_the_vent_waits(desk: JobDesk) -> None:
+    to_protect(desk)
+    at_step(desk, "vent")
+    assert "CO2 meter on" in desk.page.waits.words.text()
+    shown = rows(desk, ConfirmRow)
+    assert [row.confirmation.id for row in shown] == list(VENTING_CONFIRMATIONS)
+    for row in shown:
+        touch(row.key)
+    assert "pressure above the stop pressure" in desk.page.waits.words.text()
+    assert rows(desk, ConfirmRow) == shown, "and they stay where they are"
+
+
+def test_every_key_has_a_stroke_that_works_in_a_field_too(desk: JobDesk) -> None:
+    to_protect(desk)
+    (air,) = rows(desk, GateRow)
+    for stroke, purpose in (("F3", "note"), ("F4", "back"), ("F7", "sign")):
+        air.field.setFocus()
+        QTest.keySequence(air.field, stroke)
+        assert desk.page.line.purpose == purpose
+        QTest.keyClick(desk.page.line, Qt.Key.Key_Escape)
+    for key in desk.page.findChildren(Key):
+        assert key.text().endswith(")"), f"{key.text()} says its stroke"
+    QTest.keySequence(desk.page, "F2")
+    assert desk.currentWidget() is desk.start
+
+
+def test_a_sites_steps_that_ask_less_say_so_as_the_job_begins(
+    desk: JobDesk, tmp_path: Path
+) -> None:
+    steps = tmp_path / "ours.toml"
+    text = default_procedure_text().replace("at_most = 5000", "at_most = 15000")
+    steps.write_text(text, encoding="utf-8")
+    desk.begin(HEAD, str(tmp_path), str(steps))
+    assert "ask less" in desk.page.answer.text()
+    assert "15000 ppm of CO2" in desk.page.answer.text()
+    desk.put_away()
+    steps.write_text(text.replace("15000", "90000"), encoding="utf-8")
+    desk.begin(HEAD, str(tmp_path), str(steps))
+    assert desk.currentWidget() is desk.start
+    assert "ours.toml: step 4 (protect)" in "".join(
+        label.text() for label in desk.start.findChildren(QLabel)
+    )
+
+
+def test_another_language_keeps_what_is_typed_when_points_were_confirmed_again(
+    desk: JobDesk, qapp: QApplication
+) -> None:
+    to_protect(desk)
+    at_step(desk, "vent")
+    for row in rows(desk, ConfirmRow):
+        touch(row.key)
+    try:
+        install(qapp, "de")
+        QCoreApplication.sendPostedEvents()
+        assert not rows(desk, ConfirmRow), "nothing of them is left to do"
+        assert "Stoppdruck" in desk.page.waits.words.text()
+    finally:
+        install(qapp, "en")
+
+
+def test_the_form_is_left_and_sent_by_keyboard(desk: JobDesk) -> None:
+    form = desk.start
+    assert [key.text().rpartition(" ")[2] for key in form.keys] == ["(Esc)", "(Ctrl+O)", "(Ctrl+↵)"]
+    form.fields["section"].setText("Strainer 4")
+    form.fields["technician"].setText("Ada Berg")
+    QTest.keySequence(form.fields["technician"], QKeySequence("Ctrl+Return"))
+    assert desk.currentWidget() is desk.page

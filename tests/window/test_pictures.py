@@ -1,5 +1,7 @@
 """The pictures: lines, holds, curves, cursor, views, saving."""
 
+from itertools import combinations
+
 import numpy as np
 import pytest
 from pyqtgraph import TextItem
@@ -15,12 +17,13 @@ from co2vent.window.frame import Mode
 from co2vent.window.heat_plot import HeatPlot
 from co2vent.window.holds_plot import HoldsPlot
 from co2vent.window.line_plot import LinePlot
+from co2vent.window.name_places import covered, dense, pixels_of
 from co2vent.window.text import UnitChoice
 from co2vent.window.theme import OUTDOOR, PALETTES, luminance
 from co2vent.window.trace_plot import TracePlot
 from co2vent.window.traces import Traces
 from co2vent.window.vent_page import VentPage
-from tests.window.conftest import StandingFeed, a_hold, a_view, traces_of
+from tests.window.conftest import TRIPLE_PA, StandingFeed, a_hold, a_view, traces_of
 
 
 @pytest.fixture
@@ -98,6 +101,33 @@ def test_names_of_the_curves_keep_apart_however_close_they_are(plot, apart_pa: f
     )
     assert not one.intersects(other)
     assert marks._vapor_words.toPlainText()[0] != marks._liquid_words.toPlainText()[0]
+
+
+@pytest.mark.parametrize("apart_pa", [0.0, 2e3, 2e4])
+@pytest.mark.parametrize("low_pa", [6.25e5, 6.9e5])
+def test_names_in_the_trace_keep_clear_of_its_lines(plot, apart_pa: float, low_pa: float) -> None:
+    curves = tuple(
+        Curve(charge, (60.0, 180.0, 300.0), (low_pa, low_pa + 6e4, low_pa + 7e4 + more))
+        for charge, more in ((Charge.VAPOR_ONLY, 0.0), (Charge.TWO_PHASE, apart_pa))
+    )
+    hold = a_hold(number=0, start_s=0.0, curves=curves)  # its number stands where the vent began
+    view = a_view(holds=(hold,), running_hold=hold, at_s=300.0)
+    traces = Traces()
+    for at in range(301):
+        pressure_pa = max(9e5 - 6e3 * at, low_pa + 250.0 * at)
+        traces.append(Reading(float(at), pressure_pa, 250.0))
+    plot.show_trace(traces, 301, view)
+    plot.show_trace(traces, 301, view)
+    box, marks = plot.pressure.getViewBox(), plot.holds
+    lines = np.vstack(
+        [dense(*pixels_of(box, *line).T) for line in [*plot._trace_lines(), *plot._level_lines()]]
+        + [dense(*pixels_of(box, *c.getData()).T) for c in (marks._vapor, marks._liquid)]
+    )
+    (number,) = (shade.label for shade in marks._shades.values())
+    for words in (marks._vapor_words, marks._liquid_words, number):
+        words.updateTransform(force=True)
+        place = box.mapRectFromScene(words.mapRectToScene(words.boundingRect()))
+        assert covered(place, lines, grounded=words is not number) == 0, words.toPlainText()
 
 
 def _opaque(words: TextItem, *colours: str) -> bool:
@@ -252,6 +282,73 @@ def test_diagram_has_the_path_and_the_lines(qtbot) -> None:
     assert line._path.getData()[0].size == 301
 
 
+def test_names_of_compared_holds_keep_clear_of_all_curves(qtbot) -> None:
+    def vent(rise_pa: float, noise_pa: float) -> Traces:
+        traces = Traces()
+        for at in range(601):
+            gain = rise_pa * (1.0 - np.exp(-at / 60.0)) + noise_pa * (at % 2)
+            traces.append(Reading(float(at), 6.3e5 + gain, 250.0))
+        return traces
+
+    holds = (a_hold(number=1, start_s=0.0, end_s=540.0), a_hold(number=2, start_s=0.0, end_s=600.0))
+    view = a_view(holds=holds)
+    plot = HoldsPlot()
+    qtbot.addWidget(plot)
+    plot.set_theme(OUTDOOR)
+    plot.resize(560, 320)
+    plot.show()
+    plot.compare_with(vent(6e4, 300.0), holds, "vapour-only")
+    for _ in range(2):
+        plot.show_holds(vent(6e5, 300.0), 601, view)
+    box = plot.plot.getViewBox()
+    lines = np.vstack([dense(*pixels_of(box, *curve.getData()).T) for _label, curve in plot._names])
+    for label, _curve in plot._names:
+        label.updateTransform(force=True)
+        place = box.mapRectFromScene(label.mapRectToScene(label.boundingRect()))
+        assert covered(place, lines) == 0, label.toPlainText()
+
+
+PATHS_C_BAR = {
+    "dry ice": [(-8, 26), (-20, 7), (-28, 4.17), (-45, 0.5), (-40, 4.17), (-50, 4.17)],
+    "liquid": [(-8, 26), (-12, 14), (-43, 5.2), (-44, 6.5), (-32, 11.5)],
+    "vapour": [(3, 26), (3, 5.2), (7, 5.4)],
+    "along the foot": [(-8, 26), (-56, 4.5), (25, 4.5), (25, 0.3), (-56, 0.3)],
+}
+
+
+@pytest.mark.parametrize("size", [(560, 320), (400, 240), (320, 230), (1100, 700)])
+@pytest.mark.parametrize("path", PATHS_C_BAR.values(), ids=list(PATHS_C_BAR))
+@pytest.mark.parametrize("units", [UnitChoice.BAR, UnitChoice.PSI])
+def test_the_names_of_the_diagram_keep_clear_of_its_lines(qtbot, units, path, size) -> None:
+    traces = Traces()
+    for at, (celsius, bar_g) in enumerate(path):
+        traces.append(Reading(float(at), (bar_g + 1.01325) * 1e5, celsius + 273.15))
+    celsius, bar_g = path[-1]
+    latest = Reading(float(len(path)), (bar_g + 1.01325) * 1e5, celsius + 273.15)
+    line = LinePlot()
+    qtbot.addWidget(line)
+    line.set_theme(OUTDOOR)
+    line.set_units(units)
+    line.resize(*size)
+    line.show()
+    line.show_path(traces, len(path), a_view(latest=latest))
+    view_box = line.plot.getViewBox()
+    origin = view_box.mapRectToScene(view_box.boundingRect()).topLeft()
+    room = view_box.boundingRect().translated(origin)
+    lines = line._lines_px() + [origin.x(), origin.y()]
+    boxes = {}
+    for name, words in line._words.items():
+        words.updateTransform(force=True)
+        boxes[name] = words.mapRectToScene(words.boundingRect())
+        assert room.contains(boxes[name].adjusted(4, 4, -4, -4)), name
+    for name, other in combinations(boxes, 2):
+        assert covered(boxes[name], lines[:0], [boxes[other]]) == 0, (name, other)
+    for name, box in boxes.items():
+        struck = covered(box, lines)
+        assert not struck or line._words[name].fill.style() != Qt.BrushStyle.NoBrush, name
+        assert not struck or path is PATHS_C_BAR["along the foot"] or size[0] <= 400, name
+
+
 def test_holds_lie_over_each_other_from_their_own_beginning(qtbot) -> None:
     view = a_view()
     plot = HoldsPlot()
@@ -277,7 +374,8 @@ def test_names_of_equal_holds_lie_apart_and_a_second_vent_has_a_sign(qtbot) -> N
     plot.grab()
     boxes = [name.mapRectToScene(name.boundingRect()) for name, _curve in plot._names]
     for at, box in enumerate(boxes):
-        assert not any(box.intersects(other) for other in boxes[at + 1 :])
+        letters = box.adjusted(4, 4, -4, -4)  # the margin of a text in a picture
+        assert not any(letters.intersects(other) for other in boxes[at + 1 :])
     names = [name.toPlainText() for name, _curve in plot._names]
     assert [name[0] == "○" for name in names] == [False, False, False, True]
 
@@ -370,3 +468,32 @@ def test_zoom_turns_to_hold_close_up_and_whole(plot) -> None:
         seen.append((start > 30.0, high - low < 1.0))
         plot.next_extent()
     assert seen == [(True, False), (True, True), (False, False), (True, False)]
+
+
+@pytest.mark.parametrize("size", [(620, 260), (420, 400), (900, 500)])
+@pytest.mark.parametrize("end_pa", [-43e3, -2e3, 4e3, 5e4, 3e5])
+@pytest.mark.parametrize("vents", [True, False])
+def test_no_name_hides_where_the_pressure_is(qtbot, size, end_pa: float, vents: bool) -> None:
+    """Least of all under the triple point's line, where the trace runs along it."""
+    plot = TracePlot()
+    qtbot.addWidget(plot)
+    plot.set_theme(OUTDOOR)
+    plot.resize(*size)
+    plot.show()
+    traces = Traces()
+    for at in range(301):
+        pressure_pa = TRIPLE_PA + end_pa + (2.2e6 * np.exp(-(at - 120) / 20) if at > 120 else 2.2e6)
+        traces.append(Reading(float(at), pressure_pa, 250.0))
+    bounds = Bounds(60.0, 40.0, 100.0) if vents and end_pa > 2e5 else None
+    view = a_view(
+        pressure_pa=TRIPLE_PA + end_pa, vent_open=vents, stop_in_s=bounds, running_hold=None,
+        rate_pa_per_s=-2e3 if vents else 0.0,
+    )  # fmt: skip
+    for _ in range(2):
+        plot.show_trace(traces, 301, view)
+    box = plot.pressure.getViewBox()
+    lines = np.vstack([dense(*pixels_of(box, *line).T) for line in plot._trace_lines()])
+    for words in (plot._stop.label, plot._triple.label, plot.fall.words):
+        if words.isVisible():
+            place = box.mapRectFromScene(words.mapRectToScene(words.boundingRect()))
+            assert covered(place, lines, grounded=True) == 0, words.toPlainText()

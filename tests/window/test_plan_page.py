@@ -7,11 +7,12 @@ from PySide6.QtCore import QLocale
 
 from co2vent.errors import RefusedInputError
 from co2vent.planning.plan import plan_vent
+from co2vent.planning.text import plan_text
 from co2vent.window.languages import install
 from co2vent.window.main_window import MainWindow
 from co2vent.window.plan_fields import plan_input_from
 from co2vent.window.plan_page import PlanPage
-from co2vent.window.plan_words import duration_words, headline_words, mass_words
+from co2vent.window.plan_words import duration_words, headline_words, mass_words, said_in
 from co2vent.window.text import UnitChoice
 
 
@@ -203,3 +204,27 @@ def test_the_plan_page_has_the_key_for_units_and_letters_to_read(qtbot, look) ->
     assert look.units is UnitChoice.PSI
     assert page.fields["temperature"].text() == "-4"
     window.go_to_start()
+
+
+@pytest.mark.parametrize(
+    ("units", "wanted", "unwanted"),
+    [(UnitChoice.BAR, r"\d g of liquid", "kg of"), (UnitChoice.PSI, r"\d oz of liquid", "lb of")],
+)
+def test_small_masses_in_sentences_are_said_as_in_figures(units, wanted, unwanted) -> None:
+    given = plan_input_from(
+        {"volume_l": "0.1", "temperature": "-10", "liquid_percent": "60"}, UnitChoice.BAR
+    )
+    (left,) = [one for one in plan_vent(given).warnings if "of liquid is left" in one]
+    words = said_in(left, units)
+    assert re.search(wanted, words), words
+    assert unwanted not in words
+
+
+@pytest.mark.parametrize(
+    ("units", "words"),
+    [(UnitChoice.BAR, "1.013 bar abs\n"), (UnitChoice.PSI, "14.7 psia\n")],
+)
+def test_the_plan_says_which_air_pressure_it_used(units, words) -> None:
+    given = plan_input_from({"volume_l": "14.5", "temperature": "-10"}, UnitChoice.BAR)
+    plan = plan_text(given, plan_vent(given), say=lambda one: said_in(one, units))
+    assert words in plan.partition("air pressure here")[2]

@@ -252,6 +252,30 @@ def test_tour_is_given_once(qtbot, look) -> None:
     window.go_to_start()
 
 
+@pytest.mark.parametrize("by_key", [True, False])
+def test_the_tour_is_left_at_once(qtbot, look, by_key: bool) -> None:
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.resize(1024, 600)
+    window.show()
+    window.open_sample(sample_names()[0])
+    page = window.page
+    page.next_of_tour()
+    with qtbot.assertNotEmitted(page.back):
+        if by_key:
+            page.uncover_or_leave()
+        else:
+            assert page.tour_end_key.height() >= look.sizes(page).target_px
+            qtbot.mouseClick(page.tour_end_key, Qt.MouseButton.LeftButton)
+    for part in (page.tour_label, page.tour_key, page.tour_end_key):
+        assert not part.isVisible()
+    with qtbot.waitSignal(page.back):
+        page.uncover_or_leave()
+    window.open_sample(sample_names()[0])
+    assert not window.page.tour_label.isVisible(), "who left it is not led again"
+    window.go_to_start()
+
+
 @pytest.mark.parametrize("language", ["en", "de", "es", "nb"])
 def test_the_tour_takes_room_from_the_pictures_and_not_from_the_words(
     qtbot, qapp, look, log, language: str
@@ -317,3 +341,19 @@ def test_what_a_record_lost_stands_on_the_screen(log, clock) -> None:
 
 def test_a_whole_record_says_nothing_of_losses(index, clock) -> None:
     assert ReplayFeed(index, "vent.csv", clock).frame().recording_words == ""
+
+
+def test_a_sample_is_opened_by_its_digit(qtbot, look) -> None:
+    look.kept["toured"] = True
+    window = MainWindow(look)
+    qtbot.addWidget(window)
+    window.show()
+    window.activateWindow()
+    window.open_samples()
+    qtbot.waitUntil(window.isActiveWindow)
+    keys = window.page.keys
+    assert [key.text()[-3:] for key in keys] == [f"({digit})" for digit in "1234567890"]
+    qtbot.keyClick(window.page, Qt.Key.Key_2)
+    assert isinstance(window.page, ReplayPage)
+    assert window.page.replay.frame().source == sample_names()[1]
+    window.go_to_start()

@@ -188,7 +188,7 @@ LONG = {
         "{slope}, {steepness} per kelvin", slope="12345 mbar/min", steepness="12.34 bar"
     ),
     "found": Sentence("Dry ice, or flow past a closed valve"),
-    "rate": Sentence(", falling {fall} a minute", fall="12.34 bar"),
+    "rate": Sentence(", falling {fall}", fall="12.34 bar/min"),
     "time": "100 min",
 }
 STEP = Sentence(

@@ -95,7 +95,7 @@ def test_valve_and_temperature_are_struck_while_the_digits_are(qtbot, look, cloc
 def test_what_was_never_known_is_not_called_old() -> None:
     view = a_view()
     assert view.latest is not None
-    bare = replace(view, vent_open=None, latest=replace(view.latest, line_temperature_k=None))
+    bare = replace(view, vent_open=None, latest=view.latest._replace(line_temperature_k=None))
     said = shown(bare, 9.0, UnitChoice.BAR)
     assert said.vent == said.temperature == ""
 

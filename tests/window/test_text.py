@@ -4,17 +4,22 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QLocale
+from PySide6.QtGui import QTextLayout
 from PySide6.QtWidgets import QApplication
 
 from co2vent.guidance.events import Event, EventKind
+from co2vent.guidance.situation import Situation
+from co2vent.guidance.venting_prompts import venting
 from co2vent.inference.outcome import Bounds
-from co2vent.readings.reading import Reading
+from co2vent.readings.reading import Reading, Setup
 from co2vent.window import text
 from co2vent.window.connect_form import example_words, field_words, optional_words
 from co2vent.window.figures import Figure
+from co2vent.window.fit_label import FitLabel
 from co2vent.window.frame import Mode
 from co2vent.window.languages import install
 from co2vent.window.main_window import MainWindow
+from co2vent.window.sentences import speak_units, spoken
 from co2vent.window.shown import shown
 from co2vent.window.status_row import StatusRow
 from co2vent.window.text import UnitChoice
@@ -233,6 +238,25 @@ def test_the_figures_rate_is_in_the_unit_of_the_reason(unit: str, words: str) ->
     assert text.rate(-slope_pa_per_s, unit) == f"falling {words}"
 
 
+@pytest.mark.parametrize("pressure_unit", ["bar_g", "psig", "kPa_g"])
+@pytest.mark.parametrize("fall_pa_per_s", [130.0, 1000.0, 1999.0, 9000.0])
+@pytest.mark.parametrize(("unit", "warmth"), [("bar_g", "degC"), ("psig", "degF")])
+def test_prompt_and_figures_say_one_fall_in_one_unit(
+    pressure_unit: str, fall_pa_per_s: float, unit: str, warmth: str
+) -> None:
+    at_pa = 6.4e5
+    situation = Situation(
+        setup=Setup(pressure_unit=pressure_unit), latest=Reading(100.0, at_pa, 250.0),
+        stale=False, vent_open=True, vented=True, stop_pa=6.2e5, lead_pa=1e5,
+        rate_pa_per_s=-fall_pa_per_s, high_limit_pa=None, gauge_fault=None, plateau=None,
+        cleared=False, solid_seen=False, low_hold_done=False, hold=None, hold_age_s=None,
+    )  # fmt: skip
+    said = venting(situation)
+    assert said is not None
+    speak_units(unit, warmth)
+    assert text.rate(-fall_pa_per_s, unit) in spoken(said[2])
+
+
 def test_a_gauge_is_the_first_choice(qtbot, look) -> None:
     window = MainWindow(look)
     qtbot.addWidget(window)
@@ -303,3 +327,32 @@ def test_a_rise_that_may_be_a_leaking_valve_is_not_called_liquid_inside() -> Non
     assert text.inside(a_hold(), pounds=False).startswith("Inside: liquid and vapour")
     unsure = a_hold(may_leak_by=True)
     assert text.inside(unsure, pounds=False).startswith("Inside: liquid, or leak-by")
+
+
+@pytest.mark.parametrize(
+    ("said", "kept"),
+    [
+        ("Before the vent: 0:23 · rising 1.22 bar/min", ["1.22 bar/min"]),
+        ("Indique el volumen del tramo y los °C o bar g de la carga.", ["bar g"]),
+        ("Hold 2: stop in 0:43 to 1:31 (90 %) at 5.21 bar g or 75.6 psig", ["90 %", "5.21 bar g"]),
+    ],
+)
+def test_no_line_ends_within_a_figure_and_its_unit(qtbot, said: str, kept: list[str]) -> None:
+    """Seen on small screens: "rising 1.22 bar/" over "min", "bar" over "g"."""
+    label = FitLabel(max_px=20, bold=True)
+    qtbot.addWidget(label)
+    label.say(said)
+    painted = label.painted
+    plain = painted.replace("\u2060", "").replace("\u00a0", " ")
+    assert plain == said
+    layout = QTextLayout(painted, label.font())
+    for width in range(120, 500, 5):
+        layout.beginLayout()
+        lines = []
+        while (line := layout.createLine()).isValid():
+            line.setLineWidth(width)
+            lines.append(painted[line.textStart() : line.textStart() + line.textLength()])
+        layout.endLayout()
+        whole = [one.replace("\u2060", "").replace("\u00a0", " ") for one in lines]
+        for figure in kept:
+            assert any(figure in one for one in whole), whole

@@ -70,6 +70,8 @@ def test_every_step_is_said_and_fits(qtbot, look, spoken_in, language, screen) -
         )
         assert [text for text in english if len(text) > 12 and text in shown] == []
         qtbot.waitUntil(lambda: _too_low(page) == [], timeout=2000)  # the layout takes a few turns
+        inside = page.step_view.widget()
+        assert inside.width() <= page.step_view.viewport().width(), "nothing is cut off at the side"
 
 
 def test_a_sites_own_words_stay_as_they_were_written(spoken_in) -> None:
