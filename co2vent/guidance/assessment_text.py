@@ -59,8 +59,9 @@ def assessment_lines(result: dict[str, Any]) -> list[str]:
                 lines.append(text)
         if hold["boil_off_s"] is not None:
             lines.append(
-                f"    boiled off not before {duration_text(hold['boil_off_s'])}, with "
-                f"{WARMING_W:.0f} W of gentle warmth {duration_text(hold['boil_off_warmed_s'])}"
+                "    half of the simulated sections that rise like this are not boiled off before "
+                f"{duration_text(hold['boil_off_s'])}, with {WARMING_W:.0f} W of gentle warmth "
+                f"not before {duration_text(hold['boil_off_warmed_s'])}"
             )
     if result["seconds_below_triple_point_before_vapor_only"] > 0:
         lines.append(

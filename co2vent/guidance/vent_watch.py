@@ -33,7 +33,8 @@ class Plateau(StrEnum):
                 "the pressure stands at the triple point with the vent open: liquid is freezing"
             )
         return Sentence(
-            "the vent is open and the pressure does not fall: a plug, or the gauge is cut off"
+            "the vent is open and the pressure does not fall: a plug, a gauge cut off, or liquid "
+            "that boils as fast as it leaves"
         )
 
 

@@ -33,8 +33,8 @@ def vent_stands_still(s: Situation) -> Said:
         "Check the vent line",
         Sentence(
             "The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, "
-            "or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, "
-            "no blows.",
+            "a gauge cut off, or liquid that boils as fast as it leaves. Close the vent; keep out "
+            "of line with hose and cover; no flame, no blows.",
             now=s.now,
         ),
         Severity.DANGER,

@@ -26,6 +26,7 @@ class Criteria:
     # section always warms by tens of mbar, so a live gauge moves (common practice: crack the vent)
     least_changes: int = 2
     least_moved_pa: float = 1_500.0
+    least_moved_share: float = 0.0025  # of the pressure, by the means of its beginning and end
 
     # --- what liquid would keep up, by what gives the hold power (calibrated; 1 mbar/min = 1.67)
     # Wet sections whose metal is all at saturation, insulated and full, rose 2 to 5 mbar/min and
@@ -78,8 +79,13 @@ class Criteria:
     compensated_bare_most: float = 0.6  # of the rise: gas near the clamp's metal is not all the gas
     compensated_insulated: float = 0.5
     compensated_insulated_most: float = 0.2
-    # steel of 4 mm in air 60 K warmer gains 0.04 K/s at 10 W/m2K; more is a blower on the clamp
+    # steel of 4 mm in air 60 K warmer gains 0.04 K/s at 10 W/m2K; more is a blower on the clamp. A
+    # low point that has boiled out gains from the metal around it besides, which the air's
+    # temperature tells from a blower; what is warmer than the air is warmed by something else
     warmed_by_hand: float = 0.03  # K/s
+    warmed_in_air: float = 0.06  # K/s, where the air is so much warmer:
+    warmed_in_air_k: float = 10.0
+    warmer_than_air_k: float = 3.0
     clamp_wet_k: float = 4.0  # a clamp this near saturation sits where liquid may lie
 
     # --- what dry metal gives at most while it warms (calibrated)
@@ -149,10 +155,14 @@ class Criteria:
     balance_volume_m3: float = 0.004
     # a best slope under this may be boiling that an outward leak hides: no verdict on it
     sinking_pa_per_s: float = 3.3
+    # after a hold that fell none clears sooner: 76 g rose by -17, 8, 29 and 50 Pa/s in four holds,
+    # and were quiet for a minute in the third, at 2.5 min
+    leaky_hold_s: float = 300.0
     # a rise that gathers pace, by so many standard errors: 146 g behind an outward leak stood still
     # at 2 min, rose 18 Pa/s at 4 min and 50 at 8 min; sooner said where no clamp shows the metal
     pace_errors: float = 2.0
     pace_errors_unseen: float = 1.0
+    gas_over_clamp_k: float = 5.0  # clamp error, and metal elsewhere that is a little warmer
     near_triple_pa: float = 15_000.0  # besides the gauge error: here a quiet gauge may be a shelf
     hottest_k: float = 313.15  # no gas of a cold plant gets warmer by itself (40 degC in the sun)
     slope_floor_pa_per_s: float = 1.7  # 1 mbar/min: under it no gauge here is believed

@@ -2,13 +2,18 @@
 
 from math import hypot, inf
 
+import numpy as np
+
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
+from co2vent.inference.dry_limits import gas_warmed_pa
 from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.power import Power
-from co2vent.inference.trace import HoldArrays, HoldTrace
-from co2vent.inference.trend import Trend, block_sigma_pa, straight_slope
-from co2vent.readings.reading import Setup
+from co2vent.inference.trace import Floats, HoldArrays, HoldTrace
+from co2vent.inference.trend import block_sigma_pa, straight_slope
+
+MOVED_EARLY_S = 12.0  # the first part of a hold, before most of the gas has warmed
+MOVED_ERRORS = 4.0  # so many standard errors are no noise
 
 
 def really_closed(
@@ -25,11 +30,24 @@ def really_closed(
 def has_moved(hold: Hold) -> bool:
     """Whether the gas has warmed since the vent closed, as it always does by tens of mbar.
 
-    A gauge behind a plugged hose or a shut valve stands still but for its own noise.
+    A gauge behind a plugged hose or a shut valve stands still but for its own noise. Gas of a lower
+    pressure moves less; there means of the beginning and of the end are compared.
     """
-    pressures = hold.blocks.p
-    moved_pa = float(pressures.max() - pressures.min())
-    return moved_pa >= max(hold.criteria.least_moved_pa, hold.context.noise_pa)
+    blocks, context, criteria = hold.blocks, hold.context, hold.criteria
+    moved_pa = float(blocks.p.max() - blocks.p.min())
+    if moved_pa >= max(criteria.least_moved_pa, context.noise_pa):
+        return True
+    early, late = blocks.t <= MOVED_EARLY_S, blocks.t >= 0.7 * float(blocks.t[-1])
+    if not early.any() or float(blocks.t[-1]) < 4.0 * MOVED_EARLY_S:
+        return False
+    sigma = block_sigma_pa(blocks, context.noise_pa, context.step_pa)
+    error_pa = hypot(_mean_error(sigma[early]), _mean_error(sigma[late]))
+    moved_pa = abs(float(blocks.p[late].mean()) - float(blocks.p[early].mean()))
+    return moved_pa >= max(criteria.least_moved_share * hold.end_pa, MOVED_ERRORS * error_pa)
+
+
+def _mean_error(sigma: Floats) -> float:
+    return float(np.sqrt((sigma**2).sum())) / sigma.size
 
 
 def may_be_liquid_yet(
@@ -65,43 +83,6 @@ def may_be_liquid_yet(
     return not (before and before[-1] > criteria.less_than_before * rise)
 
 
-def deficit(
-    trend: Trend,
-    strength: Power,
-    setup: Setup,
-    first_pa: float,
-    end_pa: float,
-    criteria: Criteria,
-    *,
-    shown: bool = False,
-) -> bool:
-    """Whether the gas gains less than its metal's warming gives: a loss may hide boiling.
-
-    Bare metal is warmed by the ambient everywhere. Behind insulation the spot under the clamp may
-    warm from the metal around it, and the gas with neither; there a large rise must have come
-    before, as when boiling came into balance with a loss. Over dry ice either is enough. A verdict
-    that this hold has given (`shown`) is taken back only for a gain that is too small at its bound.
-    """
-    warming = strength.metal_slope
-    if end_pa < TRIPLE_PRESSURE_PA:
-        return (
-            warming >= criteria.ice_deficit_least
-            and trend.slope < criteria.ice_deficit_share * warming
-        )
-    if (
-        setup.insulated is False
-        and warming >= criteria.deficit_least_slope
-        and trend.slope_upper < criteria.deficit_share * warming
-    ):
-        return True
-    return (
-        end_pa / first_pa - 1.0 > criteria.deficit_large_rise
-        and warming >= criteria.deficit_large_least
-        and trend.slope < criteria.deficit_large_share * warming
-        and not (shown and trend.slope_upper > criteria.deficit_shown_share * warming)
-    )
-
-
 def gathers_pace(
     blocks: HoldArrays, strength: Power, context: HoldContext, criteria: Criteria
 ) -> bool:
@@ -125,35 +106,20 @@ def gathers_pace(
     return late - middle > least
 
 
-def loses(hold: Hold, trend: Trend) -> bool:
-    """Whether a hold that ends lost pressure, or gained all but nothing while its metal warmed.
+def rose_beyond_clamp(hold: Hold) -> bool:
+    """Whether gas that is as warm as the clamp can't have come this far by warming alone.
 
-    The next hold leans on it: what leaves may be in balance there with what boils. A hold that
-    gained something, if less than its clamp's warming gives, does not count: low metal that boiling
-    has cooled warms faster than the rest, and the gas follows the rest.
+    Gas is no colder than saturated when the vent closes. Of some 450 dry sections that were cleared
+    (independent simulation) none had gas over 3 K warmer than their clamp by this measure; more
+    than half of the wet ones did, 290 g beside an outward leak among them: by 40 K.
     """
-    setup, criteria, warming = hold.context.setup, hold.criteria, hold.power.metal_slope
-    return (
-        trend.slope_upper < -criteria.falling_pa_per_s
-        or trend.slope < -criteria.fell_pa_per_s
-        or (
-            trend.slope < criteria.lost_share * warming
-            and deficit(trend, hold.power, setup, hold.trace.first_pa, hold.end_pa, criteria)
-        )
-    )
-
-
-def lost_before(context: HoldContext, criteria: Criteria) -> bool:
-    """Whether the hold before lost pressure, or gained all but nothing (see `loses`).
-
-    One too short to be judged does not make up for it.
-    """
-    for hold in reversed(context.earlier):
-        if hold.falling:
-            return True
-        if hold.duration_s >= criteria.shortest_clear_s:
-            return False
-    return False
+    drive_k, context, criteria = hold.power.drive_k, hold.context, hold.criteria
+    if not drive_k >= criteria.clamp_power_k or hold.end_pa <= TRIPLE_PRESSURE_PA:
+        return False
+    first_pa = hold.trace.first_pa
+    if context.begun_pa is not None:
+        first_pa = min(first_pa, context.begun_pa)
+    return hold.end_pa > gas_warmed_pa(first_pa, hold.line_k + criteria.gas_over_clamp_k)
 
 
 def sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: Criteria) -> bool:
@@ -163,15 +129,3 @@ def sure_over_ice(strength: Power, unexplained: float, age_s: float, criteria: C
         and unexplained < criteria.ice_quieter * strength.least_wet_slope
         and age_s >= criteria.ice_hold_s
     )
-
-
-def is_falling(blocks: HoldArrays, trend: Trend, context: HoldContext, criteria: Criteria) -> bool:
-    """Whether the closed section loses pressure: an outward leak can hide boiling."""
-    if trend.slope_upper < -criteria.falling_pa_per_s:
-        return True
-    # a loss that the gas warming still hides counts: the steady part says it
-    hidden = trend.steady_upper < -criteria.falling_pa_per_s
-    if hidden and trend.slope < -criteria.slope_floor_pa_per_s:
-        return True
-    lost = float(blocks.p.max()) - float(blocks.p[-1])
-    return lost > max(1.5 * context.step_pa, 5.0 * trend.sigma_pa, 2_000.0)

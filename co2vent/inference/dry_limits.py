@@ -46,6 +46,14 @@ def gas_bound_pa(first_pa: float, line_k: float, context: HoldContext, criteria:
         if isfinite(line_k):
             known.append(line_k)
         hottest = min(max(known) + 5.0, criteria.hottest_k)
+    return gas_warmed_pa(first_pa, hottest)
+
+
+def gas_warmed_pa(first_pa: float, hottest: float) -> float:
+    """The pressure [Pa] that gas saturated at `first_pa` [Pa] reaches when shut in and warmed [K].
+
+    Infinite near the critical pressure, where the vapour's range ends.
+    """
     if first_pa < TRIPLE_PRESSURE_PA:
         least_pa = max(first_pa, LEAST_GAS_BOUND_PA)
         density = vapor_density_kg_m3(0.999 * least_pa, snow_k(least_pa))

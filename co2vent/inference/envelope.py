@@ -5,23 +5,23 @@ from dataclasses import dataclass
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.doubts import (
-    deficit,
     gathers_pace,
     has_moved,
-    is_falling,
-    lost_before,
     may_be_liquid_yet,
     really_closed,
+    rose_beyond_clamp,
     sure_over_ice,
 )
 from co2vent.inference.dry_limits import dry_most_slope, gas_bound_pa
 from co2vent.inference.hold_facts import Hold
 from co2vent.inference.joint import Shown, joint_share, run_of
 from co2vent.inference.leak import Leak, leak_by
+from co2vent.inference.losses import carried_off, deficit, has_lost, is_falling, lost_before
 from co2vent.inference.outcome import Instruction, LeakBy
 from co2vent.inference.power import Power
 from co2vent.inference.trend import Z_999, Trend, is_grainy
-from co2vent.inference.undecided import Doubts, Undecided, undecided
+from co2vent.inference.undecided import undecided
+from co2vent.inference.undecided_case import Doubts, Undecided
 from co2vent.inference.wording import duration_text, kelvin_text, pressure_text, slope_text
 from co2vent.sentence import Sentence
 
@@ -74,11 +74,15 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     setup, strength = context.setup, hold.power
     end_pa, line_k, age_s = hold.end_pa, hold.line_k, hold.age_s
     explained = explained_slope(trend, strength)
-    unexplained = trend.slope_upper - explained
+    carried = carried_off(context, end_pa, criteria)
+    # what leaves hides as much of what boils
+    unexplained = trend.slope_upper - explained + carried
     leak = leak_by(hold, trend)
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = dry_most_slope(context, strength, age_s, end_pa, criteria)
     needed = needed_s(trend, strength, criteria)
+    if has_lost(context, criteria):
+        needed = max(needed, criteria.leaky_hold_s)
     settled = age_s >= needed
     away = end_pa >= TRIPLE_PRESSURE_PA + hold.near_triple_pa
     bound_pa = gas_bound_pa(trace.first_pa, line_k, context, criteria)
@@ -107,6 +111,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         and not sinking
         and trend.warming_pa > -criteria.cooling_pa
         and not may_be_liquid_yet(trace.first_pa, end_pa, strength, context, criteria)
+        and not rose_beyond_clamp(hold)
         and not short
         and leak.by is not LeakBy.SUSPECTED
         and shut
@@ -116,7 +121,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     # a bound so far below nothing may as well hide a loss
     loses = trend.slope_lower <= -least_wet
     averaged = sound and not maybe_ice and not context.solid_seen
-    mine = _shown(hold, trend, explained) if averaged else None
+    mine = _shown(hold, trend, explained - carried) if averaged else None
     together = False
     if mine is not None and (share >= 1.0 or loses):
         run = run_of([one.shown for one in context.earlier])
@@ -133,7 +138,12 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     clear: str | None = None
     if sound and under and not loses and not pace:
         clear = _vapor_only_words(hold, trend, explained, share if together else None)
-    elif context.shown_now and unopposed and not pace and still_stands(hold, trend, explained):
+    elif (
+        context.shown_now
+        and unopposed
+        and not pace
+        and still_stands(hold, trend, explained - carried)
+    ):
         clear = _still_words(hold, trend)
     if clear is not None:
         leak = Leak(LeakBy.NONE, "")
@@ -147,6 +157,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
             gathers_pace=pace and under,
             shut=shut,
             may_lose=loses or sinking,
+            carried=carried,
         ),
     )
     left_s = max(0.3 * age_s, 30.0) if settled else needed - age_s

@@ -10,7 +10,7 @@ from co2vent.inference.leak import holds_alike
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.statement import changed, say
 from co2vent.inference.trend import Trend
-from co2vent.inference.undecided import room_to_vent_pa
+from co2vent.inference.undecided_case import room_to_vent_pa
 from co2vent.inference.wording import (
     duration_text,
     pressure_text,
@@ -150,8 +150,8 @@ def _after_liquid(
     return (
         Instruction.VENT_AGAIN,
         Sentence(
-            "Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the "
-            "low point not before {warmed}.",
+            "Half of the simulated sections that rise like this are not boiled off before {time}; "
+            "with {power} W of gentle warmth on the low point, not before {warmed}.",
             time=duration_text(found.boil_off_s),
             power=f"{WARMING_W:.0f}",
             warmed=duration_text(found.boil_off_warmed_s),

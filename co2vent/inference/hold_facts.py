@@ -33,6 +33,8 @@ class EarlierHold:
     line_k: float = nan
     metal_slope: float = 0.0  # what gas that warmed as fast as the clamp would have gained
     falling: bool = False  # it lost, or gained too little: an outward leak can hide boiling
+    fell: float = 0.0  # what left at least
+    lacked: float = 0.0  # what it gained too little for bare metal that warmed so
     shown: Shown | None = None  # what it says of liquid; None: it can't count with others
 
 

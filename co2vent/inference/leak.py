@@ -149,7 +149,7 @@ def leak_by(hold: Hold, trend: Trend) -> Leak:
                 Sentence(
                     "Flow past a closed valve suspected: {here_slope} near {here} and "
                     "{there_slope} near {there} are one mass flow at two pressures; boiling "
-                    "would change.",
+                    "would change, unless the liquid takes in little heat.",
                     here_slope=slope_text(here.slope, setup),
                     here=pressure_text(here.pressure_pa, setup),
                     there_slope=slope_text(other.slope, setup),

@@ -8,14 +8,16 @@ from co2vent.co2 import (
     TRIPLE_TEMPERATURE_K,
 )
 from co2vent.inference.amounts import allowable_kg
-from co2vent.inference.doubts import deficit, has_moved, lost_before
+from co2vent.inference.doubts import has_moved
 from co2vent.inference.envelope import Envelope, envelope
 from co2vent.inference.hold_facts import Hold
 from co2vent.inference.lines import snow_k
+from co2vent.inference.losses import deficit, lost_before
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import spread
 from co2vent.inference.statement import changed, say
 from co2vent.inference.trend import Trend
+from co2vent.inference.undecided_case import crack_the_vent, not_moved
 from co2vent.inference.wording import (
     duration_text,
     kelvin_text,
@@ -191,6 +193,9 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
         ice = Bounds(None, least_ice, None) if volume else None
         return changed(said, dry_ice_kg=ice, climbs=True)
+    if hold.trace.changes < criteria.least_changes or not has_moved(hold):
+        said = say(base, Charge.UNDETERMINED, Instruction.HOLD_FOR_DRY_ICE, not_moved())
+        return changed(said, next_step=crack_the_vent())
     if snow.unseen and snow.share < 1.0:
         # 18 g of snow lay for 45 min under a gauge that stood within 20 mbar of zero: what it gave
         # off went out at a joint

@@ -77,7 +77,9 @@ class HoldAssessment:
     liquid_volume_fraction: Bounds | None = None
     detection_limit_kg: float | None = None
     dry_ice_kg_if_vented: float | None = None
-    boil_off_s: float | None = None  # not before, never "clear at"
+    # of the estimate: half of the sections that rise alike are not boiled off before; never
+    # "clear at"
+    boil_off_s: float | None = None
     boil_off_warmed_s: float | None = None  # the same with `WARMING_W` of gentle warmth besides
     heat_w: float | None = None
     sublime_s: float | None = None  # of the dry ice if vented now, at the same heat; not before

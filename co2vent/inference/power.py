@@ -40,6 +40,7 @@ def power(
     criteria: Criteria,
     age_s: float = inf,
     upper_k: float = nan,
+    ambient_k: float | None = None,
 ) -> Power:
     """Return the power of a hold.
 
@@ -51,6 +52,7 @@ def power(
         criteria: the thresholds.
         age_s: how long the hold has lasted [s].
         upper_k: a second clamp [K]; NaN without one.
+        ambient_k: the air around [K]; `None` where it is not measured.
     """
     drive = nan
     if isfinite(line_k):
@@ -70,7 +72,7 @@ def power(
         if setup.insulated is False:
             per_k, warming = criteria.clamp_bare_per_k, criteria.compensated_bare * metal
             most = criteria.compensated_bare_most
-        if line_slope > criteria.warmed_by_hand:
+        if _is_heated(line_k, line_slope, ambient_k, criteria):
             warming = 0.0  # a spot that is heated warms, and the gas does not follow
         at_one_litre = per_k * min(drive, criteria.clamp_most_k)
         age_s = max(age_s, criteria.clamp_age_least_s)
@@ -80,6 +82,18 @@ def power(
         least = criteria.bare_slope * spread(setup.section_volume_m3, criteria)
         source = Sentence("the metal is bare")
     return Power(least, drive, source, warming, most, metal)
+
+
+def _is_heated(
+    line_k: float, line_slope: float, ambient_k: float | None, criteria: Criteria
+) -> bool:
+    """Whether the metal under the clamp warms faster than the air and the metal around it make."""
+    if ambient_k is None:
+        return line_slope > criteria.warmed_by_hand
+    if line_k > ambient_k + criteria.warmer_than_air_k:
+        return line_slope > 0.0
+    cold = line_k < ambient_k - criteria.warmed_in_air_k
+    return line_slope > (criteria.warmed_in_air if cold else criteria.warmed_by_hand)
 
 
 def spread(volume_m3: float | None, criteria: Criteria) -> float:

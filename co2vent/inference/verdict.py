@@ -17,12 +17,12 @@ from co2vent.co2 import (
 )
 from co2vent.inference.amounts import VOLUME_ERROR, allowable_kg
 from co2vent.inference.criteria import CRITERIA, Criteria
-from co2vent.inference.doubts import loses
 from co2vent.inference.envelope import shown_by
 from co2vent.inference.high_hold import hold_above
 from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext, line_of, upper_of
 from co2vent.inference.lines import saturated_k
 from co2vent.inference.liquid_full import liquid_full
+from co2vent.inference.losses import fell_by, lacks, loses
 from co2vent.inference.low_hold import low_hold
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction, LeakBy
 from co2vent.inference.power import power
@@ -52,7 +52,16 @@ def judge(
     # cold metal still counts against a verdict
     if context.clamp_frozen and line_k - saturated_k(end_pa) >= criteria.clamp_wet_k:
         line_k, line_slope = nan, nan
-    strength = power(context.setup, end_pa, line_k, line_slope, criteria, age_s, upper_of(blocks))
+    strength = power(
+        context.setup,
+        end_pa,
+        line_k,
+        line_slope,
+        criteria,
+        age_s,
+        upper_of(blocks),
+        context.ambient_k,
+    )
     hold = Hold(
         trace, blocks, trend, context, line_k, line_slope, age_s, end_pa, strength, criteria
     )
@@ -71,6 +80,8 @@ def judge(
             metal_slope=strength.metal_slope,
             shown=shown_by(hold),
             falling=context.number >= 1 and loses(hold, trend),
+            fell=fell_by(hold, trend) if context.number >= 1 else 0.0,
+            lacked=lacks(hold, trend) if context.number >= 1 else 0.0,
         )
     return verdict, earlier
 

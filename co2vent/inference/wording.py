@@ -51,14 +51,6 @@ def loss_text(loss_pa_per_s: float, setup: Setup) -> Figure:
     return _figure("loss", loss_pa_per_s, setup)
 
 
-def mass_text(mass_kg: float) -> str:
-    """Return a mass in g or kg, two figures."""
-    if mass_kg >= 1.0:
-        return f"{mass_kg:.2g} kg"
-    grams = mass_kg * 1e3
-    return f"{grams:.2g} g" if grams < 100 else f"{grams:.0f} g"
-
-
 def temperature_text(temperature_k: float, setup: Setup) -> Figure:
     """Return a temperature in the source's unit."""
     return _figure("temperature", temperature_k, setup)

@@ -271,7 +271,10 @@ def _hold_rows(hold: HoldAssessment, setup: Setup) -> list[tuple[object, ...]]:
                 f", with {WARMING_W:.0f} W of gentle warmth not before "
                 f"{values.duration(hold.boil_off_warmed_s)}"
             )
-        why.append(f"Boiled off not before {values.duration(hold.boil_off_s)}{warmed}.")
+        why.append(
+            "Half of the simulated sections that rise like this are not boiled off before "
+            f"{values.duration(hold.boil_off_s)}{warmed}."
+        )
     return [row, (" ".join(why),)]
 
 

@@ -693,8 +693,8 @@
             <translation>Die Umgebung ist nicht wärmer als Flüssigkeit beim Stoppdruck: nichts kocht sie aus, und ein ruhiger Halt beweist nichts.</translation>
         </message>
         <message>
-            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
-            <translation>Der Ablass ist offen und der Druck steht bei {now}: ein Pfropfen aus Trockeneis, ein geschlossenes Ventil oder ein abgetrenntes Manometer. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; keine Flamme, keine Schläge.</translation>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, a gauge cut off, or liquid that boils as fast as it leaves. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>Der Ablass ist offen und der Druck steht bei {now}: ein Pfropfen aus Trockeneis, ein geschlossenes Ventil, ein abgetrenntes Manometer oder Flüssigkeit, die so schnell siedet, wie sie austritt. Ablass schließen; nicht in der Linie von Schlauch und Deckel stehen; keine Flamme, keine Schläge.</translation>
         </message>
         <message>
             <source>The volume may be {share} more or less, and every mass with it.</source>
@@ -1197,8 +1197,8 @@
             <translation>die zwei Manometer weichen um {difference} voneinander ab</translation>
         </message>
         <message>
-            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
-            <translation>der Ablass ist offen und der Druck fällt nicht: ein Pfropfen, oder das Manometer ist abgetrennt</translation>
+            <source>the vent is open and the pressure does not fall: a plug, a gauge cut off, or liquid that boils as fast as it leaves</source>
+            <translation>der Ablass ist offen und der Druck fällt nicht: ein Pfropfen, ein abgetrenntes Manometer oder Flüssigkeit, die so schnell siedet, wie sie austritt</translation>
         </message>
         <message>
             <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
@@ -1330,8 +1330,8 @@
             <translation>{most}, davon {part} durch die Erwärmung des Metalls</translation>
         </message>
         <message>
-            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
-            <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern.</translation>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change, unless the liquid takes in little heat.</source>
+            <translation>Durchlass an einem geschlossenen Ventil vermutet: {here_slope} nahe {here} und {there_slope} nahe {there} sind derselbe Massenstrom bei zwei Drücken; Sieden würde sich ändern, außer die Flüssigkeit nimmt kaum Wärme auf.</translation>
         </message>
         <message>
             <source>the pressure is higher than it was shown for; something came in</source>
@@ -1516,9 +1516,29 @@
             <translation>Ablassseite offen lassen und den tiefsten Punkt erwärmen; nur ein dichter Abschnitt deutlich über null kann es zeigen.</translation>
         </message>
         <message>
-            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <source>Half of the simulated sections that rise like this are not boiled off before {time}; with {power} W of gentle warmth on the low point, not before {warmed}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
-            <translation>Von selbst ist sie nicht vor {time} verkocht; mit {power} W sanfter Wärme am tiefsten Punkt nicht vor {warmed}.</translation>
+            <translation>Die Hälfte der simulierten Abschnitte, die so ansteigen, ist nicht vor {time} ausgesiedet; mit {power} W milder Wärme am tiefsten Punkt nicht vor {warmed}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure}, further than gas as warm as the clamp ({clamp}) can: something boiled, and may yet.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nicht bekannt: {between}, aber er stieg auf {pressure}, weiter, als Gas es kann, das so warm ist wie der Anlegefühler ({clamp}): etwas ist gesiedet und siedet vielleicht noch.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but a hold before showed that {lost} or more leaves the section; with that added, the {least} of liquid is not excluded.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Nicht bekannt: {between}, aber ein früherer Halt zeigte, dass {lost} oder mehr den Abschnitt verlässt; das hinzugezählt sind die {least} von Flüssigkeit nicht ausgeschlossen.</translation>
+        </message>
+        <message>
+            <source>Say whether the metal is insulated: were it bare, liquid would keep up {least}, and this hold would decide.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Angeben, ob das Metall isoliert ist: wäre es blank, hielte Flüssigkeit {least} aufrecht, und dieser Halt würde entscheiden.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; one before fell or gained too little, and before {needed} boiling in balance with a leak can&apos;t be told from quiet.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Noch nicht bekannt: {time} im Halt; ein früherer fiel oder gewann zu wenig, und vor {needed} lässt sich Sieden im Gleichgewicht mit einem Leck nicht von Ruhe unterscheiden.</translation>
         </message>
         <message>
             <source>{time} s without the rise of gas shut in</source>

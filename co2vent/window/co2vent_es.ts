@@ -693,8 +693,8 @@
             <translation>El entorno no está más caliente que el líquido a la presión de parada: nada lo hace hervir y una espera tranquila no demuestra nada.</translation>
         </message>
         <message>
-            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
-            <translation>El venteo está abierto y la presión se queda en {now}: un tapón de hielo seco, una válvula cerrada o un manómetro aislado. Cierre el venteo; fuera de la línea de manguera y tapa; sin llama, sin golpes.</translation>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, a gauge cut off, or liquid that boils as fast as it leaves. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>El venteo está abierto y la presión se queda en {now}: un tapón de hielo seco, una válvula cerrada, un manómetro aislado o líquido que hierve tan rápido como sale. Cierre el venteo; fuera de la línea de manguera y tapa; sin llama, sin golpes.</translation>
         </message>
         <message>
             <source>The volume may be {share} more or less, and every mass with it.</source>
@@ -1197,8 +1197,8 @@
             <translation>los dos manómetros difieren en {difference}</translation>
         </message>
         <message>
-            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
-            <translation>el venteo está abierto y la presión no baja: un tapón, o el manómetro está aislado</translation>
+            <source>the vent is open and the pressure does not fall: a plug, a gauge cut off, or liquid that boils as fast as it leaves</source>
+            <translation>el venteo está abierto y la presión no baja: un tapón, un manómetro aislado o líquido que hierve tan rápido como sale</translation>
         </message>
         <message>
             <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
@@ -1330,8 +1330,8 @@
             <translation>{most}, de ello {part} por el calentamiento del metal</translation>
         </message>
         <message>
-            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
-            <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría.</translation>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change, unless the liquid takes in little heat.</source>
+            <translation>Posible paso por una válvula cerrada: {here_slope} cerca de {here} y {there_slope} cerca de {there} son el mismo caudal másico a dos presiones; la ebullición cambiaría, salvo que el líquido reciba poco calor.</translation>
         </message>
         <message>
             <source>the pressure is higher than it was shown for; something came in</source>
@@ -1516,9 +1516,29 @@
             <translation>Deje abierto el lado venteado y caliente el punto más bajo; solo un tramo estanco y bien por encima de cero puede mostrarlo.</translation>
         </message>
         <message>
-            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <source>Half of the simulated sections that rise like this are not boiled off before {time}; with {power} W of gentle warmth on the low point, not before {warmed}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
-            <translation>Sin ayuda no habrá hervido antes de {time}; con {power} W de calor suave en el punto bajo, no antes de {warmed}.</translation>
+            <translation>La mitad de los tramos simulados que suben así no se ha evaporado antes de {time}; con {power} W de calor suave en el punto bajo, no antes de {warmed}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure}, further than gas as warm as the clamp ({clamp}) can: something boiled, and may yet.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>No se sabe: {between}, pero subió hasta {pressure}, más de lo que puede un gas tan caliente como la sonda de pinza ({clamp}): algo hirvió, y quizá aún hierva.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but a hold before showed that {lost} or more leaves the section; with that added, the {least} of liquid is not excluded.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>No se sabe: {between}, pero una espera anterior mostró que salen {lost} o más del tramo; sumado eso, no se excluyen los {least} del líquido.</translation>
+        </message>
+        <message>
+            <source>Say whether the metal is insulated: were it bare, liquid would keep up {least}, and this hold would decide.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Indique si el metal está aislado: si estuviera desnudo, el líquido mantendría {least} y esta espera decidiría.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; one before fell or gained too little, and before {needed} boiling in balance with a leak can&apos;t be told from quiet.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Aún no se sabe: {time} de espera; una anterior bajó o ganó demasiado poco, y antes de {needed} no se distingue una ebullición en equilibrio con una fuga de la calma.</translation>
         </message>
         <message>
             <source>{time} s without the rise of gas shut in</source>

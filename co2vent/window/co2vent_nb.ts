@@ -693,8 +693,8 @@
             <translation>Omgivelsene er ikke varmere enn væske ved stopptrykket: ingenting koker den ut, og et rolig hold beviser ingenting.</translation>
         </message>
         <message>
-            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, or a gauge cut off. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
-            <translation>Avblåsningen er åpen og trykket står på {now}: en propp av tørris, en stengt ventil eller et avstengt manometer. Steng avblåsningen; hold deg unna linjen til slange og deksel; ingen flamme, ingen slag.</translation>
+            <source>The vent is open and the pressure stands at {now}: a plug of dry ice, a shut valve, a gauge cut off, or liquid that boils as fast as it leaves. Close the vent; keep out of line with hose and cover; no flame, no blows.</source>
+            <translation>Avblåsningen er åpen og trykket står på {now}: en propp av tørris, en stengt ventil, et avstengt manometer, eller væske som koker like fort som den slipper ut. Steng avblåsningen; hold deg unna linjen til slange og deksel; ingen flamme, ingen slag.</translation>
         </message>
         <message>
             <source>The volume may be {share} more or less, and every mass with it.</source>
@@ -1197,8 +1197,8 @@
             <translation>de to manometrene avviker med {difference}</translation>
         </message>
         <message>
-            <source>the vent is open and the pressure does not fall: a plug, or the gauge is cut off</source>
-            <translation>avblåsningen er åpen og trykket faller ikke: en propp, eller manometeret er avstengt</translation>
+            <source>the vent is open and the pressure does not fall: a plug, a gauge cut off, or liquid that boils as fast as it leaves</source>
+            <translation>avblåsningen er åpen og trykket faller ikke: en propp, et avstengt manometer, eller væske som koker like fort som den slipper ut</translation>
         </message>
         <message>
             <source>the pressure stands at the triple point with the vent open: liquid is freezing</source>
@@ -1330,8 +1330,8 @@
             <translation>{most}, av dette {part} fra oppvarmingen av metallet</translation>
         </message>
         <message>
-            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change.</source>
-            <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg.</translation>
+            <source>Flow past a closed valve suspected: {here_slope} near {here} and {there_slope} near {there} are one mass flow at two pressures; boiling would change, unless the liquid takes in little heat.</source>
+            <translation>Mistanke om lekkasje forbi en stengt ventil: {here_slope} nær {here} og {there_slope} nær {there} er samme massestrøm ved to trykk; koking ville endret seg, med mindre væsken tar opp lite varme.</translation>
         </message>
         <message>
             <source>the pressure is higher than it was shown for; something came in</source>
@@ -1516,9 +1516,29 @@
             <translation>La den avblåste siden stå åpen og varm det laveste punktet; bare en tett seksjon godt over null kan vise det.</translation>
         </message>
         <message>
-            <source>Left alone it is not boiled off before {time}; with {power} W of gentle warmth on the low point not before {warmed}.</source>
+            <source>Half of the simulated sections that rise like this are not boiled off before {time}; with {power} W of gentle warmth on the low point, not before {warmed}.</source>
             <translatorcomment>term to be reviewed by a technician who speaks the language: boil off</translatorcomment>
-            <translation>Av seg selv er den ikke kokt bort før om {time}; med {power} W mild varme på lavpunktet ikke før om {warmed}.</translation>
+            <translation>Halvparten av de simulerte seksjonene som stiger slik, er ikke kokt av før {time}; med {power} W mild varme på det laveste punktet, ikke før {warmed}.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but it rose to {pressure}, further than gas as warm as the clamp ({clamp}) can: something boiled, and may yet.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent: {between}, men det steg til {pressure}, lenger enn gass som er så varm som klemmeføleren ({clamp}), kan: noe kokte, og koker kanskje ennå.</translation>
+        </message>
+        <message>
+            <source>Not known: {between}, but a hold before showed that {lost} or more leaves the section; with that added, the {least} of liquid is not excluded.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ikke kjent: {between}, men et tidligere hold viste at {lost} eller mer forlater seksjonen; med det lagt til er væskens {least} ikke utelukket.</translation>
+        </message>
+        <message>
+            <source>Say whether the metal is insulated: were it bare, liquid would keep up {least}, and this hold would decide.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Si om metallet er isolert: var det bart, ville væske holdt oppe {least}, og dette holdet ville avgjort.</translation>
+        </message>
+        <message>
+            <source>Not known yet: {time} into the hold; one before fell or gained too little, and before {needed} boiling in balance with a leak can&apos;t be told from quiet.</source>
+            <translatorcomment>term to be reviewed by a technician who speaks the language</translatorcomment>
+            <translation>Ennå ikke kjent: {time} inn i holdet; et tidligere falt eller steg for lite, og før {needed} kan koking i likevekt med en lekkasje ikke skilles fra ro.</translation>
         </message>
         <message>
             <source>{time} s without the rise of gas shut in</source>

@@ -5,7 +5,7 @@ import pytest
 
 from co2vent.guidance.assess import assess_readings
 from co2vent.inference.criteria import CRITERIA
-from co2vent.inference.dry_limits import gas_bound_pa
+from co2vent.inference.dry_limits import gas_bound_pa, gas_warmed_pa
 from co2vent.inference.hold_facts import HoldContext
 from co2vent.inference.mass_flow import mass_slope
 from co2vent.inference.outcome import Charge
@@ -46,6 +46,13 @@ def test_gas_shut_in_can_warm_to_no_more_than_its_constant_density_pressure(firs
     assert gas_bound_pa(first_pa, float("nan"), context(), CRITERIA) == pytest.approx(
         hottest, rel=2e-3
     )
+
+
+@pytest.mark.parametrize(("first_pa", "gas_k"), [(6.2e5, 259.0), (9e5, 280.0)])
+def test_gas_that_warms_to_the_clamp_reaches_what_span_wagner_says(first_pa, gas_k):
+    density = CP.PropsSI("D", "P", first_pa, "Q", 1, "CO2")
+    wanted = CP.PropsSI("P", "D", density, "T", gas_k, "CO2")
+    assert gas_warmed_pa(first_pa, gas_k) == pytest.approx(wanted, rel=2e-3)
 
 
 @pytest.mark.parametrize("pressure_pa", [5.5e5, 7e5, 10e5])
