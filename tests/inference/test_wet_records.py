@@ -3,7 +3,8 @@
 A real-gas section with four pieces of metal and a pool of its own, written apart from this project
 and its models (CoolProp, conservation of mass to 1e-14 kg). In each a low pocket boils beside the
 clamp's metal, in balance with a vent that passes a few hundredths of a gram a second; 32 to 290 g
-were left. Each was called "vapour only" for a time before the rules of `losses.py` and `rose_beyond_clamp`.
+were left. Each was called "vapour only" for a time before the rules of `losses.py` and
+`rose_beyond_clamp`.
 """
 
 from pathlib import Path
