@@ -1,11 +1,9 @@
 """File arguments: a path, or `sample:NAME` for a log that ships with the program."""
 
-from collections.abc import Mapping, Sequence
 from importlib.resources import files
 from pathlib import Path
 
 from co2vent.errors import RefusedInputError
-from co2vent.readings.log_file import LogFile, read_log
 
 SAMPLE_PREFIX = "sample:"
 
@@ -32,20 +30,3 @@ def log_path(text: str) -> Path:
     if name not in names:
         raise RefusedInputError(f"no sample {name!r}: use one of {', '.join(names)}")
     return Path(str(files("co2vent.sample_logs").joinpath(f"{name}.csv")))
-
-
-def named_log(
-    path: Path,
-    columns: Sequence[str] | None = None,
-    overrides: Mapping[str, str] | None = None,
-) -> LogFile:
-    """Return the log at `path`; a refusal names the file, as a script may have given many.
-
-    Raises:
-        SourceUnavailableError: it can't be opened.
-        RefusedInputError: it is not a log that can be read with certainty.
-    """
-    try:
-        return read_log(path, columns, overrides)
-    except RefusedInputError as error:
-        raise RefusedInputError(f"{path}: {error}") from error

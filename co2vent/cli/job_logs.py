@@ -5,7 +5,6 @@ from collections.abc import Iterator
 from datetime import datetime
 from pathlib import Path
 
-from co2vent.cli.files import named_log
 from co2vent.errors import RefusedInputError
 from co2vent.guidance import job_items as items
 from co2vent.guidance.job import JobEvent, JobEventKind
@@ -13,7 +12,7 @@ from co2vent.guidance.job_gates import TESTED
 from co2vent.guidance.job_readings import observe
 from co2vent.guidance.job_tests import TestOptions, judge_test, refuse_simulated
 from co2vent.guidance.session import begin, view
-from co2vent.readings.log_file import LogFile
+from co2vent.readings.log_file import LogFile, named_log
 from co2vent.readings.reading import Reading
 from co2vent.store.job_file import JobFile
 

@@ -5,11 +5,11 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from co2vent.cli.files import log_path, named_log
+from co2vent.cli.files import log_path
 from co2vent.cli.metadata_options import add_metadata_options, column_names, metadata_overrides
 from co2vent.cli.window_options import add_window_options, open_window
 from co2vent.errors import RefusedInputError
-from co2vent.readings.log_file import LARGE_BYTES, decode_log
+from co2vent.readings.log_file import LARGE_BYTES, decode_log, named_log
 from co2vent.readings.quick_rows import HEAD_BYTES
 
 if TYPE_CHECKING:

@@ -12,13 +12,14 @@ from dataclasses import dataclass
 from typing import Final
 
 from co2vent.guidance.procedure import VENTING_CONFIRMATIONS, Gate, Procedure, Step, StepKind
+from co2vent.readings.limits import SMALLEST_STOP_MARGIN_PA
 from co2vent.sentence import Sentence
 
 #: The bleeds at both ends: one alone leaves pressure behind a plug or a shut strainer valve.
 BLEED_CONFIRMATIONS: Final = ("bleed_first_end", "bleed_second_end")
 #: The least pressure above the triple point at which a site may let liquid follow the vapour: the
 #: stop pressure's own margin. This program's choice.
-MIN_VAPOUR_BREAK_PA: Final = 1.03e5
+MIN_VAPOUR_BREAK_PA: Final = SMALLEST_STOP_MARGIN_PA
 #: 0.5 bar g on a 78 mm cover is 240 N: what a zero may hide at most. This program's choice.
 MAX_ZERO_PA: Final = 0.5e5
 #: One reading at zero shows no rise. This program's choice; the shipped steps ask for five minutes.

@@ -74,7 +74,6 @@ class Session:
         "_fall_pa_per_s",
         "_high_pa",
         "_prompts",
-        "_second_gauge",
         "clamp",
         "cold_metal",
         "fall",
@@ -112,7 +111,6 @@ class Session:
         self.gauge = GaugeWatch()
         self.gauge_check = GaugeCheck()
         self.two_gauges = TwoGauges()
-        self._second_gauge = False
         self.gauge_fault: str | None = None
         self.triple_point = TriplePointWatch(self.log)
         self.cold_metal = ColdMetalWatch(self.log)
@@ -297,8 +295,7 @@ class Session:
         holding = self.holds.trace is not None
         closed = holding and self.valve.told_of and reading.vent_open is not True
         fault = self.gauge_check.fault(reading, last, setup, self.gauge, closed=closed)
-        self._second_gauge = self._second_gauge or reading.pressure_2_pa is not None
-        if fault is None and self._second_gauge:
+        if fault is None and (reading.pressure_2_pa is not None or not holding):
             fault = self.two_gauges.fault(reading, setup, closed=holding)
         if fault is not None and self.gauge_fault is None:
             text = Sentence("check the gauge: {fault}", fault=fault)

@@ -4,10 +4,9 @@ from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.guidance.events import Severity
 from co2vent.guidance.situation import ZERO_GAUGE_PA, Said, Situation
 from co2vent.inference.outcome import Instruction
-from co2vent.inference.wording import difference_text, slope_text
-from co2vent.sentence import Figure, Sentence, joined
+from co2vent.inference.wording import difference_text, fall_text
+from co2vent.sentence import Sentence, joined
 
-BAR_FROM_PA = 1e5  # a fall from this on [Pa/min] is said in bar: thousands of mbar are no figure
 LOW_HOLD_GAUGE_PA = 1.0e5  # where the last hold looks for dry ice
 LOW_HOLD_WIDTH_PA = 0.5e5
 
@@ -139,7 +138,7 @@ def venting(s: Situation) -> Said:
     if pressure_pa - s.lead_pa <= s.stop_pa:
         rate = ""
         if s.rate_pa_per_s is not None and s.rate_pa_per_s < -100.0:
-            rate = Sentence(", falling {fall}", fall=_fall_text(s, -s.rate_pa_per_s))
+            rate = Sentence(", falling {fall}", fall=fall_text(-s.rate_pa_per_s, s.setup))
         return (
             Instruction.CLOSE_AND_HOLD,
             "Close the vent and hold",
@@ -163,11 +162,3 @@ def venting(s: Situation) -> Said:
         ),
         Severity.DO,
     )
-
-
-def _fall_text(s: Situation, fall_pa_per_s: float) -> str:
-    """Say how fast the pressure falls in the unit of the reasons; bars a minute from one on."""
-    per_minute = 60.0 * fall_pa_per_s
-    if s.setup.pressure_unit.startswith("psi") or per_minute < BAR_FROM_PA:
-        return slope_text(fall_pa_per_s, s.setup)
-    return Figure(f"{per_minute / 1e5:.2f} bar/min", "slope", fall_pa_per_s)

@@ -34,6 +34,8 @@ def has_moved(hold: Hold) -> bool:
     pressure moves less; there means of the beginning and of the end are compared.
     """
     blocks, context, criteria = hold.blocks, hold.context, hold.criteria
+    if hold.trace.changes < criteria.least_changes:
+        return False
     moved_pa = float(blocks.p.max() - blocks.p.min())
     if moved_pa >= max(criteria.least_moved_pa, context.noise_pa):
         return True

@@ -16,9 +16,9 @@ from co2vent.inference.dry_limits import dry_most_slope, gas_bound_pa
 from co2vent.inference.hold_facts import Hold
 from co2vent.inference.joint import Shown, joint_share, run_of
 from co2vent.inference.leak import Leak, leak_by
-from co2vent.inference.losses import carried_off, deficit, has_lost, is_falling, lost_before
+from co2vent.inference.losses import carried_off, deficit, is_falling, lost_before
 from co2vent.inference.outcome import Instruction, LeakBy
-from co2vent.inference.power import Power
+from co2vent.inference.power import Power, explained_slope
 from co2vent.inference.trend import Z_999, Trend, is_grainy
 from co2vent.inference.undecided import undecided
 from co2vent.inference.undecided_case import Doubts, Undecided
@@ -41,11 +41,6 @@ class Envelope:
     clear: str | None
     undecided: Undecided
     time_left_s: float | None
-
-
-def explained_slope(trend: Trend, strength: Power) -> float:
-    """The part of the rise [Pa/s] that the metal's own warming explains."""
-    return min(strength.warming_slope, strength.warming_most * max(trend.slope_upper, 0.0))
 
 
 def shown_by(hold: Hold) -> Shown | None:
@@ -81,7 +76,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
     falling = is_falling(blocks, trend, context, criteria)
     dry_most = dry_most_slope(context, strength, age_s, end_pa, criteria)
     needed = needed_s(trend, strength, criteria)
-    if has_lost(context, criteria):
+    if carried > 0.0:
         needed = max(needed, criteria.leaky_hold_s)
     settled = age_s >= needed
     away = end_pa >= TRIPLE_PRESSURE_PA + hold.near_triple_pa
@@ -116,7 +111,7 @@ def envelope(hold: Hold, trend: Trend) -> Envelope:
         and leak.by is not LeakBy.SUSPECTED
         and shut
     )
-    sound = unopposed and settled and trace.changes >= criteria.least_changes and has_moved(hold)
+    sound = unopposed and settled and has_moved(hold)
     share = max(unexplained, 0.0) / least_wet if least_wet > 0.0 else 1.0
     # a bound so far below nothing may as well hide a loss
     loses = trend.slope_lower <= -least_wet

@@ -5,7 +5,7 @@ By a fall, by a gain that is too small for the metal's warming, and by what hold
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.criteria import Criteria
-from co2vent.inference.hold_facts import EarlierHold, Hold, HoldContext
+from co2vent.inference.hold_facts import Hold, HoldContext
 from co2vent.inference.power import Power
 from co2vent.inference.trace import HoldArrays
 from co2vent.inference.trend import Trend
@@ -35,22 +35,17 @@ def deficit(
             warming >= criteria.ice_deficit_least
             and trend.slope < criteria.ice_deficit_share * warming
         )
-    if lags(trend, warming, setup, criteria):
+    if (
+        setup.insulated is False
+        and warming >= criteria.deficit_least_slope
+        and trend.slope_upper < criteria.deficit_share * warming
+    ):
         return True
     return (
         end_pa / first_pa - 1.0 > criteria.deficit_large_rise
         and warming >= criteria.deficit_large_least
         and trend.slope < criteria.deficit_large_share * warming
         and not (shown and trend.slope_upper > criteria.deficit_shown_share * warming)
-    )
-
-
-def lags(trend: Trend, warming: float, setup: Setup, criteria: Criteria) -> bool:
-    """Whether bare metal that warms [Pa/s for its gas] gives the gas too little, at the bound."""
-    return (
-        setup.insulated is False
-        and warming >= criteria.deficit_least_slope
-        and trend.slope_upper < criteria.deficit_share * warming
     )
 
 
@@ -133,20 +128,10 @@ def carried_off(context: HoldContext, end_pa: float, criteria: Criteria) -> floa
     one hold, stood in the next and were quiet in the third. What the last hold gained too little
     counts once: 52 g gained 0.28 of their metal's warming, and less than liquid would in the next.
     """
-    judged = _judged(context, criteria)
-    fell = max((hold.fell * end_pa / hold.end_pa for hold in judged), default=0.0)
-    return max(fell, judged[-1].lacked * end_pa / judged[-1].end_pa if judged else 0.0)
-
-
-def has_lost(context: HoldContext, criteria: Criteria) -> bool:
-    """Whether a hold before has fallen, or the last one gained too little: a leak may balance."""
-    judged = _judged(context, criteria)
-    return any(hold.fell > 0.0 for hold in judged) or (bool(judged) and judged[-1].lacked > 0.0)
-
-
-def _judged(context: HoldContext, criteria: Criteria) -> list[EarlierHold]:
-    return [
+    judged = [
         hold
         for hold in context.earlier
         if hold.duration_s >= criteria.shortest_clear_s and hold.end_pa > TRIPLE_PRESSURE_PA
     ]
+    fell = max((hold.fell * end_pa / hold.end_pa for hold in judged), default=0.0)
+    return max(fell, judged[-1].lacked * end_pa / judged[-1].end_pa if judged else 0.0)

@@ -79,7 +79,6 @@ def _snow_left(hold: Hold, trend: Trend, limits: Envelope) -> _SnowLeft:
         and trend.slope > -criteria.sinking_pa_per_s
         and (context.cleared or trend.slope_lower > -least)
         and trend.misfit <= criteria.worst_misfit
-        and hold.trace.changes >= criteria.least_changes
         and has_moved(hold)
         and (context.valve_known or not at_ambient)
         and not unseen
@@ -193,7 +192,7 @@ def low_hold(hold: Hold, base: HoldAssessment) -> HoldAssessment:
         least_ice = allowable_kg(volume, criteria) if volume and cold else 0.0
         ice = Bounds(None, least_ice, None) if volume else None
         return changed(said, dry_ice_kg=ice, climbs=True)
-    if hold.trace.changes < criteria.least_changes or not has_moved(hold):
+    if not has_moved(hold):
         said = say(base, Charge.UNDETERMINED, Instruction.HOLD_FOR_DRY_ICE, not_moved())
         return changed(said, next_step=crack_the_vent())
     if snow.unseen and snow.share < 1.0:

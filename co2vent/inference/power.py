@@ -15,6 +15,7 @@ from co2vent.co2 import vapor_density_kg_m3, vapor_pressure_pa
 from co2vent.errors import OutOfRangeError
 from co2vent.inference.criteria import Criteria
 from co2vent.inference.lines import saturated_k
+from co2vent.inference.trend import Trend
 from co2vent.inference.wording import kelvin_text
 from co2vent.readings.reading import Setup
 from co2vent.sentence import Sentence
@@ -94,6 +95,11 @@ def _is_heated(
         return line_slope > 0.0
     cold = line_k < ambient_k - criteria.warmed_in_air_k
     return line_slope > (criteria.warmed_in_air if cold else criteria.warmed_by_hand)
+
+
+def explained_slope(trend: Trend, strength: Power) -> float:
+    """The part of the rise [Pa/s] that the metal's own warming explains."""
+    return min(strength.warming_slope, strength.warming_most * max(trend.slope_upper, 0.0))
 
 
 def spread(volume_m3: float | None, criteria: Criteria) -> float:

@@ -9,7 +9,7 @@ from co2vent.inference import undecided_record as record
 from co2vent.inference.doubts import may_be_liquid_yet, rose_beyond_clamp
 from co2vent.inference.hold_facts import Hold
 from co2vent.inference.outcome import Instruction
-from co2vent.inference.power import power
+from co2vent.inference.power import explained_slope, power
 from co2vent.inference.trend import Trend
 from co2vent.inference.undecided_case import Case, Doubts, Undecided, room_by_rate_pa
 from co2vent.inference.wording import kelvin_text, pressure_text, slope_text, temperature_text
@@ -219,8 +219,7 @@ def _bare_would_decide(case: Case) -> float | None:
         hold.age_s,
         ambient_k=hold.context.ambient_k,
     )
-    explained = min(bare.warming_slope, bare.warming_most * max(trend.slope_upper, 0.0))
-    unexplained = trend.slope_upper - explained + case.found.carried
+    unexplained = trend.slope_upper - explained_slope(trend, bare) + case.found.carried
     return bare.least_wet_slope if bare.source and unexplained < bare.least_wet_slope else None
 
 

@@ -2,7 +2,7 @@
 
 from co2vent.co2 import TRIPLE_PRESSURE_PA
 from co2vent.inference.doubts import has_moved
-from co2vent.inference.losses import deficit, has_lost, lost_before
+from co2vent.inference.losses import deficit, lost_before
 from co2vent.inference.outcome import Instruction
 from co2vent.inference.undecided_case import Case, Undecided, crack_the_vent, not_moved
 from co2vent.inference.wording import duration_text, kelvin_text, pressure_text, slope_text
@@ -16,7 +16,7 @@ def young(case: Case) -> Undecided | None:
     criteria, age_s = case.hold.criteria, case.age_s
     if case.found.settled:
         return None
-    if has_lost(case.hold.context, criteria) and age_s >= criteria.shortest_clear_s:
+    if case.found.carried > 0.0 and age_s >= criteria.shortest_clear_s:
         return Undecided(
             Sentence(
                 "Not known yet: {time} into the hold; one before fell or gained too little, and "
@@ -39,10 +39,9 @@ def young(case: Case) -> Undecided | None:
 
 def still(case: Case) -> Undecided | None:
     """A reading that has not moved is no measurement."""
-    criteria = case.hold.criteria
-    if case.hold.trace.changes >= criteria.least_changes and has_moved(case.hold):
+    if has_moved(case.hold):
         return None
-    old = case.age_s > 2.0 * criteria.shortest_clear_s
+    old = case.age_s > 2.0 * case.hold.criteria.shortest_clear_s
     return Undecided(not_moved(), crack_the_vent(), Instruction.CHECK_GAUGE if old else KEEP)
 
 

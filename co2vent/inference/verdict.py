@@ -68,6 +68,7 @@ def judge(
     verdict = _verdict(hold)
     earlier = None
     if closed and trend is not None:
+        counts = context.number >= 1  # before the first vent nothing is judged
         earlier = EarlierHold(
             number=context.number,
             start_pa=trace.first_pa,
@@ -79,9 +80,9 @@ def judge(
             line_k=line_k,
             metal_slope=strength.metal_slope,
             shown=shown_by(hold),
-            falling=context.number >= 1 and loses(hold, trend),
-            fell=fell_by(hold, trend) if context.number >= 1 else 0.0,
-            lacked=lacks(hold, trend) if context.number >= 1 else 0.0,
+            falling=counts and loses(hold, trend),
+            fell=fell_by(hold, trend) if counts else 0.0,
+            lacked=lacks(hold, trend) if counts else 0.0,
         )
     return verdict, earlier
 

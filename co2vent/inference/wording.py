@@ -1,5 +1,7 @@
 """Numbers in sentences: pressures, slopes and masses in the units that the source speaks."""
 
+from typing import Final
+
 from co2vent.readings.reading import Setup
 from co2vent.sentence import Figure
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
@@ -26,6 +28,10 @@ DECIMALS = {
 }
 
 
+#: A fall from this on [Pa/min] is said in bar: thousands of mbar are no figure.
+BAR_FROM_PA: Final = 1e5
+
+
 def pressure_text(pressure_pa: float, setup: Setup) -> Figure:
     """Return an absolute pressure in the source's unit, unit and datum said."""
     return _figure("pressure", pressure_pa, setup)
@@ -39,6 +45,14 @@ def difference_text(difference_pa: float, setup: Setup) -> Figure:
 def slope_text(slope_pa_per_s: float, setup: Setup) -> Figure:
     """Return a slope as psi/min or mbar/min."""
     return _figure("slope", slope_pa_per_s, setup)
+
+
+def fall_text(fall_pa_per_s: float, setup: Setup) -> Figure:
+    """Return how fast a pressure falls, as a slope; bars a minute from one on."""
+    per_minute = 60.0 * fall_pa_per_s
+    if setup.pressure_unit.startswith("psi") or per_minute < BAR_FROM_PA:
+        return slope_text(fall_pa_per_s, setup)
+    return Figure(f"{per_minute / 1e5:.2f} bar/min", "slope", fall_pa_per_s)
 
 
 def change_text(change_pa: float, setup: Setup) -> Figure:

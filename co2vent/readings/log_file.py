@@ -1,6 +1,7 @@
 """A whole log at once: clean blocks in numpy, everything else line by line, the same result."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import BinaryIO, Final
@@ -76,6 +77,30 @@ def read_log(
         raise SourceUnavailableError(
             f"{path}: {error.strerror or error}; check the name and the access to it"
         ) from error
+
+
+def named_log(
+    path: Path,
+    columns: Sequence[str] | None = None,
+    overrides: Mapping[str, str] | None = None,
+) -> LogFile:
+    """Read a log file as `read_log` does; a refusal names it, as a script may have given many.
+
+    Raises:
+        SourceUnavailableError: it can't be opened.
+        RefusedInputError: it is not a log that can be read with certainty.
+    """
+    with refusals_named(path):
+        return read_log(path, columns, overrides)
+
+
+@contextmanager
+def refusals_named(path: Path) -> Iterator[None]:
+    """Put the file's name before what is said of a log that is refused within."""
+    try:
+        yield
+    except RefusedInputError as error:
+        raise RefusedInputError(f"{path}: {error}") from error
 
 
 def _watched(file: BinaryIO, watch: Callable[[int], None] | None) -> Iterator[bytes]:

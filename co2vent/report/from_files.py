@@ -8,10 +8,10 @@ from pathlib import Path
 import numpy as np
 
 from co2vent import __version__
-from co2vent.errors import Co2ventError, RefusedInputError, SourceUnavailableError
+from co2vent.errors import Co2ventError, SourceUnavailableError
 from co2vent.guidance.assess import assess_readings
 from co2vent.readings.arrays import Floats
-from co2vent.readings.log_file import decode_log
+from co2vent.readings.log_file import decode_log, refusals_named
 from co2vent.report.facts import LogFacts, ReportFacts, thin_runs
 from co2vent.store.job_record import is_job, read_job
 from co2vent.store.notes import read_notes
@@ -33,10 +33,8 @@ def log_facts(
         data = path.read_bytes()
     except OSError as error:
         raise SourceUnavailableError(f"{path}: {error.strerror}; check the name") from None
-    try:
+    with refusals_named(path):
         log = decode_log(data, columns, overrides)
-    except RefusedInputError as error:
-        raise RefusedInputError(f"{path}: {error}") from error
     readings = log.readings
     at_s = readings.at_s
     recorded = (log.metadata.get(key, "") for key in ("recorded_utc", "recorded_from"))

@@ -12,7 +12,7 @@ from typing import Final
 from PySide6.QtCore import QLocale
 
 from co2vent.inference.outcome import Charge
-from co2vent.inference.wording import in_units
+from co2vent.inference.wording import BAR_FROM_PA, in_units
 from co2vent.sentence import Figure, Sentence
 from co2vent.units import PSI_PA
 from co2vent.window.words import charge_words, translate
@@ -34,9 +34,6 @@ _UNITS: Final = {
 # Between thousands where the comma is the decimal sign; no line ends there.
 _APART: Final = "\u00a0"
 
-
-#: A rate from this on [Pa/min] is said in bar, as prompts and figures say a fall.
-BAR_FROM_PA: Final = 1e5
 
 _units: list[str] = []  # pressure and temperature; empty: each figure in its source's
 

@@ -10,8 +10,9 @@ from PySide6.QtCore import QLocale
 
 from co2vent.guidance.events import Event, EventKind
 from co2vent.inference.outcome import Bounds, Charge, HoldAssessment, Instruction
+from co2vent.inference.wording import BAR_FROM_PA
 from co2vent.units import PRESSURE_UNITS, PSI_PA, temperature_from_k
-from co2vent.window.sentences import BAR_FROM_PA, spoken
+from co2vent.window.sentences import spoken
 from co2vent.window.words import charge_words, leak_words, translate
 
 POUND_KG = 0.45359237  # international pound, exact by definition
